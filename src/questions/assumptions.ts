@@ -1,0 +1,66 @@
+/** The numbers that have no source: shown wherever they are used, and changeable in `assume`. */
+export interface Assumption {
+  readonly value: number;
+  readonly unit: string;
+  readonly means: string;
+  /** the values that make sense; outside them an override is refused */
+  readonly range: readonly [low: number, high: number];
+}
+
+const assumption = (value: number, unit: string, range: readonly [number, number], means: string): Assumption => ({
+  value,
+  unit,
+  means,
+  range,
+});
+
+export const ASSUMPTIONS = {
+  brakeSafety: assumption(2, '', [1, 10], 'cutting torque is multiplied by this before it is held against a brake'),
+  brakeSafetyInterrupted: assumption(2.5, '', [1, 10], 'the same for interrupted cuts'),
+  approach: assumption(25, 'mm', [0, 500], 'clearance between tool and work on the way in'),
+  clearGap: assumption(10, 'mm', [0, 200], 'gap kept between things that pass each other'),
+  swingGap: assumption(5, 'mm', [0, 200], 'gap kept between a part on a level axis and the table'),
+  connectorRoom: assumption(150, 'mm', [0, 1000], 'room behind a rotary for its plugs and hoses'),
+  spindleEfficiency: assumption(0.8, '', [0.3, 1], 'share of the spindle power that arrives at the tool'),
+  centerErrorHand: assumption(0.02, 'mm', [0, 1], 'error of a rotation center found by hand'),
+  centerErrorProbed: assumption(0.008, 'mm', [0, 1], 'error of a rotation center found with a spindle probe'),
+  toleranceShare: assumption(0.5, '', [0.05, 1], 'share of a tolerance that the machine may use up'),
+  kneeShare: assumption(0.05, '', [0, 1], 'a further family that adds less than this share does not set the size'),
+  leastCoverage: assumption(0.5, '', [0, 1], 'least share of the five-axis hours that an arrangement must cover'),
+  band: assumption(0.05, '', [0, 1], 'arrangements within this share of the best count as level'),
+  viseGap: assumption(40, 'mm', [0, 500], 'gap between vises'),
+  placeGap: assumption(25, 'mm', [0, 500], 'gap between the rotary and the first vise'),
+  bedOverhang: assumption(70, 'mm', [0, 500], 'how far vise beds may stand over the edge of a faceplate'),
+  viseWidth: assumption(152, 'mm', [50, 500], 'width of a vise where the shop named none'),
+  viseLength: assumption(450, 'mm', [50, 1500], 'length of a vise bed where the shop named none'),
+  tableOverhang: assumption(0, 'mm', [0, 500], 'how far the base of a rotary may stand over the edge of the table'),
+  bearingShare: assumption(0.5, '', [0, 1], 'least share of the base that stands on the table where it overhangs'),
+  slotMisfit: assumption(0.5, 'mm', [0, 5], 'how far bolt holes and slots may be off and still go together'),
+  tailstockRatio: assumption(2.5, '', [0.5, 20], 'longest overhang in diameters without a tailstock'),
+  longestTool: assumption(300, 'mm', [50, 1000], 'longest gauge length that can ordinarily be bought'),
+  plateThickness: assumption(30, 'mm', [5, 200], 'thickness of an adapter plate'),
+  riserStep: assumption(5, 'mm', [1, 100], 'risers come in steps of this'),
+  weeks: assumption(48, '', [1, 53], 'working weeks in a year'),
+  ceilingRoom: assumption(300, 'mm', [0, 3000], 'room above a machine'),
+  doorSide: assumption(100, 'mm', [0, 2000], 'room beside a machine in a doorway'),
+  doorSkates: assumption(120, 'mm', [0, 1000], 'height of the skates under a machine'),
+  offsetMinutes: assumption(15, 'min', [0, 480], 'time a rotating work offset saves at each setup'),
+  probeMinutes: assumption(12, 'min', [0, 480], 'time a spindle probe saves at each setup'),
+  setterMinutes: assumption(2, 'min', [0, 480], 'time a tool setter saves at each tool change-over'),
+  swapMinutesZeroPoint: assumption(25, 'min', [0, 960], 'time to swap a rotary on a zero-point base'),
+  swapMinutesKeyed: assumption(60, 'min', [0, 960], 'time to swap a keyed rotary'),
+  swapMinutesTrammed: assumption(120, 'min', [0, 960], 'time to swap a rotary that has to be trammed in'),
+  handReach: assumption(400, 'mm', [0, 1000], 'reach from the body while lifting by hand'),
+  handFrom: assumption(750, 'mm', [0, 2000], 'height of the hands where a lift by hand begins'),
+  handLift: assumption(250, 'mm', [0, 2000], 'height of a lift by hand'),
+} as const satisfies Record<string, Assumption>;
+
+export type AssumptionName = keyof typeof ASSUMPTIONS;
+export type AssumptionOverrides = Readonly<Partial<Record<AssumptionName, number>>>;
+export type Assumed = Readonly<Record<AssumptionName, number>>;
+
+/** Every assumption with the user's overrides put in. Example: assumed({ approach: 30 }).approach → 30. */
+export function assumed(overrides: AssumptionOverrides): Assumed {
+  const values = Object.entries(ASSUMPTIONS).map(([name, each]) => [name, each.value] as const);
+  return { ...(Object.fromEntries(values) as Record<AssumptionName, number>), ...overrides };
+}

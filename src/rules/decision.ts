@@ -1,0 +1,250 @@
+import type { Catalog, Class, ClearanceKind, Mounting } from '../catalog/catalog.ts';
+import type { MaterialId, MaterialRow } from '../mechanics/forces/materials.ts';
+import type { Answers, Measure } from '../questions/answers.ts';
+import type { Assumed } from '../questions/assumptions.ts';
+import type { CautionId } from './cautions.ts';
+import type { CheckId } from './checks/ids.ts';
+import type { StageId } from './stages/index.ts';
+
+/** The whole result, as data: `decide` makes it, everything downstream only prints it. */
+
+export const VERDICTS = ['holds', 'holds if', 'open', 'fails'] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+/** A number; both ends where something is unknown; null where nothing bounds it. */
+export type Bounded = number | readonly [low: number | null, high: number | null] | null;
+
+/** What has to be done so that a check holds. */
+export const MEASURES_TO_TAKE = [
+  'rigid-fixture',
+  'adapter-plate',
+  'bolts-on-table',
+  'longer-tool-there',
+  'buy-longer-tool',
+  'raise-fixture',
+  'move-aside',
+  'tailstock',
+  'spindle-probe',
+  'tool-center-point',
+  'rotating-work-offset',
+  'tilted-work-plane',
+  'look-ahead',
+  'axis-drives',
+] as const;
+export type MeasureToTake = (typeof MEASURES_TO_TAKE)[number];
+
+export interface Easing {
+  readonly measure: MeasureToTake;
+  /** how much of it, e.g. the length of the tool */
+  readonly amount: Bounded;
+  readonly unit: string;
+}
+
+/** A value that decides and is not known. */
+export interface Gap {
+  /** `parts[Lock gate hinge].depthSide`, `rotaries[wren].swing` */
+  readonly path: string;
+  readonly ask: 'user' | 'seller';
+  /** a catalog value that is missing but without which nothing can be said */
+  readonly essential: boolean;
+}
+
+export interface CheckResult {
+  readonly check: CheckId;
+  readonly stage: StageId;
+  /** null: the check is about the arrangement, not about one part */
+  readonly part: string | null;
+  readonly verdict: Verdict;
+  /** shows open and goes to the seller, but enters no verdict */
+  readonly advisory: boolean;
+  readonly need: Bounded;
+  readonly have: Bounded;
+  readonly unit: string;
+  /** positive is always good */
+  readonly margin: Bounded;
+  /** margin ÷ |need| */
+  readonly relativeMargin: Bounded;
+  /** which of the terms decides, e.g. `the work`, `slant side` */
+  readonly binding: string;
+  readonly inputs: Readonly<Record<string, Bounded>>;
+  readonly formula: string;
+  readonly source: string;
+  readonly easing: Easing | null;
+  readonly gaps: readonly Gap[];
+}
+
+export interface Plate {
+  readonly under: 'rotary';
+  readonly thickness: number;
+  readonly why: 'adapter' | 'riser';
+  readonly mass: Bounded;
+}
+
+export interface Measures {
+  readonly coverage: Bounded;
+  readonly viseStations: Bounded;
+  readonly price: Bounded;
+  readonly payback: Bounded;
+  readonly netPresentValue: Bounded;
+  readonly floorArea: Bounded;
+  readonly swapHours: Bounded;
+  readonly margin: Bounded;
+}
+
+export interface PriceItem {
+  readonly item: 'machine' | 'rotary' | 'clearance' | 'axis-drives' | 'plates' | 'feature' | 'tailstock';
+  /** which one, e.g. the kind of addition or the feature; empty where there is only one */
+  readonly which: string;
+  readonly price: Bounded;
+}
+
+export interface Drop {
+  readonly stage: StageId;
+  readonly check: CheckId;
+}
+
+export interface Tried {
+  readonly clearance: readonly ClearanceKind[];
+  readonly plates: readonly number[];
+  /** hours of the families that surely hold with it */
+  readonly sureHours: number;
+}
+
+export interface Arrangement {
+  readonly id: string;
+  readonly machine: string;
+  readonly rotary: string | null;
+  readonly class: Class;
+  readonly mounting: Mounting | 'built-in';
+  /** of the rotary center, from the middle of the table; slack: width of the interval of places */
+  readonly place: { readonly x: number; readonly y: number; readonly slackX: number; readonly slackY: number } | null;
+  /** the rotary is turned end for end, so that the work leans the other way */
+  readonly turned: boolean;
+  readonly clearance: readonly ClearanceKind[];
+  readonly plates: readonly Plate[];
+  readonly tried: readonly Tried[];
+  readonly verdict: Verdict;
+  readonly passes: 'yes' | 'no' | 'open';
+  readonly parts: Readonly<Record<string, Verdict>>;
+  readonly measures: Measures;
+  readonly prices: readonly PriceItem[];
+  readonly features: readonly FeatureNeed[];
+  readonly later: LaterCost | null;
+  readonly checks: readonly CheckResult[];
+  readonly undominated: boolean;
+  readonly dropped: Drop | null;
+  readonly flips: readonly Flip[];
+}
+
+/** What the clearance additions cost once the rotary is off again. */
+export interface LaterCost {
+  readonly raised: number;
+  /** mm of subplate or risers under the work */
+  readonly subplate: Bounded;
+  readonly price: Bounded;
+}
+
+export interface FeatureNeed {
+  readonly feature: string;
+  readonly need: 'required' | 'pays for itself' | 'worth having' | 'not needed';
+  readonly why: string;
+  readonly price: Bounded;
+  readonly savesHours: Bounded;
+}
+
+export interface Flip {
+  readonly change: string;
+  readonly from: Bounded;
+  readonly to: number;
+}
+
+export interface StageCount {
+  readonly stage: StageId;
+  readonly before: number;
+  readonly after: number;
+  readonly dropped: Readonly<Partial<Record<CheckId, number>>>;
+}
+
+/** One family on the coverage curve, smallest swing first. */
+export interface CurvePoint {
+  readonly part: string;
+  readonly swing: Bounded;
+  readonly hours: Bounded;
+  /** share of the five-axis hours that a swing of this size holds */
+  readonly share: Bounded;
+  /** beyond the knee: what the size for it costs more than the size at the knee, from the catalog */
+  readonly beyondKnee: boolean;
+}
+
+export interface Envelope {
+  readonly curve: readonly CurvePoint[];
+  /** swing at the knee, null where an unknown answer decides */
+  readonly knee: number | null;
+  /** the smallest rotary or built-in table with at least that swing; null where there is none */
+  readonly atKnee: SizeCost | null;
+  readonly forAll: SizeCost | null;
+}
+
+export interface SizeCost {
+  readonly id: string;
+  readonly swing: number;
+  readonly price: Bounded;
+  readonly mass: Bounded;
+}
+
+/** One step of the ranking, as data for a sentence. */
+export interface RankStep {
+  readonly measure: Measure;
+  readonly best: Bounded;
+  readonly stays: readonly string[];
+  readonly drops: readonly string[];
+}
+
+export interface RunnerUp {
+  readonly id: string;
+  /** the measure at which it fell behind; null: tied to the end */
+  readonly lostOn: Measure | null;
+  /** what the winner gives up against it, in the measure's own unit */
+  readonly gives: readonly { readonly measure: Measure; readonly winner: Bounded; readonly other: Bounded }[];
+}
+
+export interface Unknown {
+  readonly answer: string;
+  readonly decides: boolean;
+  /** whom to ask */
+  readonly ask: 'you' | 'seller';
+  /** checks that it leaves open */
+  readonly checks: readonly CheckId[];
+}
+
+export interface Decision {
+  readonly format: 'fivesides-decision/1';
+  readonly inputs: {
+    readonly answers: Answers;
+    readonly catalog: Catalog;
+    readonly assume: Assumed;
+    readonly materials: Readonly<Record<MaterialId, MaterialRow>>;
+    /** units in which the user wants to read lengths and masses */
+    readonly shownIn: 'mm' | 'inch';
+  };
+  readonly outcome: 'recommended' | 'none' | 'open';
+  readonly recommended: string | null;
+  /** may still win, where the outcome is open */
+  readonly contenders: readonly string[];
+  readonly arrangements: readonly Arrangement[];
+  /** how many arrangements there are, listed or not */
+  readonly count: number;
+  readonly stages: readonly StageCount[];
+  readonly envelope: Envelope;
+  readonly hours: Readonly<Record<string, Bounded>>;
+  /** families cut from the top alone: three-axis work, judged on no rotary */
+  readonly threeAxis: readonly string[];
+  readonly ranking: readonly RankStep[];
+  readonly runnersUp: readonly RunnerUp[];
+  readonly nearestMisses: readonly string[];
+  readonly classes: readonly { readonly class: Class; readonly finding: string; readonly for: readonly string[]; readonly against: readonly string[] }[];
+  readonly features: readonly FeatureNeed[];
+  readonly stability: readonly { readonly answer: string; readonly low: number; readonly high: number }[];
+  readonly unknowns: readonly Unknown[];
+  readonly cautions: readonly CautionId[];
+}
