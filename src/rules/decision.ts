@@ -67,8 +67,12 @@ export interface CheckResult {
   /** which of the terms decides, e.g. `the work`, `slant side` */
   readonly binding: string;
   readonly inputs: Readonly<Record<string, Bounded>>;
+  /** the unit of each input, by the same names */
+  readonly inputUnits?: Readonly<Record<string, string>>;
   readonly formula: string;
   readonly source: string;
+  /** a yes or no in numbers: never among the tightest checks */
+  readonly categorical?: boolean;
   readonly easing: Easing | null;
   readonly gaps: readonly Gap[];
 }
@@ -226,6 +230,8 @@ export interface Decision {
     readonly materials: Readonly<Record<MaterialId, MaterialRow>>;
     /** units in which the user wants to read lengths and masses */
     readonly shownIn: 'mm' | 'inch';
+    /** what 'not sure' stands for, by the keys of NOT_SURE; null where nothing bounds it */
+    readonly notSure?: Readonly<Record<string, readonly [low: number | null, high: number | null]>>;
   };
   readonly outcome: 'recommended' | 'none' | 'open';
   readonly recommended: string | null;
