@@ -1,0 +1,17 @@
+import { type Cylinder, cornersSeenFromAbove, sweptBox } from './swept-box.ts';
+import { needWork, type TipBox } from './tip-box.ts';
+
+/**
+ * Where the tip has to come for work at a slant of up to 90 degrees from the part's axis, mm.
+ *
+ * Formula: u within ±(R + t); v′ = v·cos φ − w·sin φ, widened by t, and w′ = v·sin φ + w·cos φ over (−R, T), (R, T), (0, B), (R, B)
+ * Symbols: R radius, B bottom, T top, t toolMargin: mm; φ tilt, degrees
+ * Valid: 0 ≤ φ ≤ 90; sizes ≥ 0; top ≥ bottom
+ * Source: geometry: the tool sees the top disc of the work's cylinder and the half wall that faces it
+ * Example: slantBox({ radius: 50, bottom: 100, top: 200, toolMargin: 10 }, 30) → { u: [-60, 60], v: [-153.30127018922192, 3.301270189221924], w: [86.60254037844388, 198.2050807568877] }
+ */
+export function slantBox(work: Cylinder, tilt: number): TipBox {
+  needWork(work);
+  if (tilt < 0 || tilt > 90) throw new RangeError(`A slant lies between 0° and 90°, not at ${tilt}°.`);
+  return sweptBox(work, cornersSeenFromAbove(work), tilt, tilt);
+}
