@@ -1,0 +1,84 @@
+import type { CautionId } from '../../rules/cautions.ts';
+
+/** What can hurt someone, in a sentence or two each. */
+export const CAUTION_WORDS: Readonly<Record<CautionId, string>> = {
+  'tilting-table-drops':
+    'A tilting table can drop when its brake opens or the power fails, and crush a hand. Prop or level it before reaching in.',
+  'never-home-with-tool-in-work':
+    'Never send the axes home with a tool in the work or beside it: the rotary turns as the axes move.',
+  'lock-out':
+    'Lock out electric power, air, hydraulics and gravity (tilt axis, vertical axis) before setting up or servicing inside the machine.',
+  'guard-outside-the-old-guard':
+    'A rotary that is added to a machine can move the hazard outside the old guard. A changed machine needs a new risk assessment, and guards to suit.',
+  'unbalanced-work':
+    'Work that sits off the rotary axis pulls on brake and drive and shakes at speed. Balance it, or turn it slowly.',
+  'eye-bolts-at-an-angle':
+    'Eye bolts lose most of their rating when they are pulled at an angle. Lift straight, or use hoist rings rated for the angle.',
+  'hoist-rating-includes-rigging':
+    'The rating of a hoist includes hook, slings and rigging; slings are tagged, inspected and never loaded above their rating at the real angle.',
+  'machines-tip-on-skates': 'Machines are top-heavy and tip on skates. Moving one is work for riggers.',
+  'combustible-chips':
+    'Fine chips of titanium, magnesium and the like burn, and so does oil mist. Keep chips wet and cleared, and settle fire protection before the first cut.',
+  'forces-are-estimates':
+    'Cutting forces, clearances and fits are estimates from the numbers given. Prove every program out dry, slowly, with the work in place.',
+  'licensed-trades-decide':
+    'Rigging, floors, electrics, guarding and fire protection: local code and the licensed trades decide. Nothing here is an approval.',
+  'rigid-oversize-fixture':
+    'A part that is wider than the faceplate stands on its fixture alone. The fixture has to be rigid, and its overhang has to be watched at every tilt.',
+  'ask-the-seller':
+    'Some things do not stand in common data. Have the seller confirm them in writing before ordering.',
+};
+
+/** What no common data sheet says: to be asked of the seller in writing. */
+export const SELLER_QUESTIONS: readonly string[] = [
+  'Do the doors and the enclosure clear the rotary and the work, at every tilt and at both ends of the travels?',
+  'Does the tool changer clear the rotary and the highest work, with the longest tool in its arm?',
+  'What may a tool weigh, and does the holder clear the fixture beside low side features?',
+  'Do motor, feedback, brake signal and plugs of the rotary match the machine, and how many axes move together?',
+];
+
+/** A safety document and what it tells a buyer. */
+export interface SafetyDocument {
+  /** names of standards are the only wording that holds digits */
+  readonly name: string;
+  readonly says: string;
+}
+
+export const SAFETY_DOCUMENTS: readonly SafetyDocument[] = [
+  {
+    name: 'ISO 12100',
+    says: 'assess the risks first; remove them by design, then guard, then inform; a changed machine needs a new assessment',
+  },
+  {
+    name: 'ISO 16090-1',
+    says: 'safety of milling machines and machining centers: tool changers, handling of work, powered clamping; metal that does not burn only',
+  },
+  {
+    name: '29 CFR 1910.212',
+    says: 'guard the point of operation and moving parts; an open table added to a machine can move the hazard outside the old guard',
+  },
+  {
+    name: '29 CFR 1910.147',
+    says: 'lock out electric, air, hydraulic and gravity energy for set-up and service',
+  },
+  {
+    name: '29 CFR 1910.178',
+    says: 'trained forklift drivers, who stay within the data plate at the real load center',
+  },
+  {
+    name: '29 CFR 1910.184',
+    says: 'slings tagged and inspected, never above the rated load at the real angle',
+  },
+  {
+    name: '29 CFR 1910.22 and 1910.176',
+    says: 'floors able to carry the load, clean and dry; aisles clear and marked',
+  },
+  {
+    name: 'NFPA 79, IEC 60204-1',
+    says: 'electrical parts of machines: disconnect, emergency stop, marking',
+  },
+  {
+    name: 'NFPA 484',
+    says: 'machining and grinding of metals whose powder or dust burns: wet chips, housekeeping, the right extinguishing agent',
+  },
+];

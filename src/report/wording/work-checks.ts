@@ -1,0 +1,103 @@
+import { check } from './check-words.ts';
+
+/** The checks of the work on the rotary. */
+export const WORK_CHECKS = {
+  swing: check(
+    'swing',
+    'The work turns freely',
+    'Part and fixture describe a circle as they turn, and that circle must fit into the swing of the rotary.',
+    'circle that the work describes',
+    'swing',
+  ),
+  faceplate: check(
+    'faceplate size',
+    'The work stands on the faceplate',
+    'A part that is wider than the faceplate needs a rigid oversize fixture to carry it.',
+    'circle around the part',
+    'faceplate',
+  ),
+  collet: check(
+    'collet capacity',
+    'The bar goes through the collet',
+    'A part that is held in a collet can be no thicker than the largest bar that the collet takes.',
+    'bar diameter',
+    'largest bar',
+  ),
+  'tilt-range': check(
+    'tilt range',
+    'It tilts far enough',
+    'Every direction from which the tool has to come must be within the tilt of the rotary.',
+    'greatest tilt asked for',
+    'tilt to the better side',
+  ),
+  'tilt-swing': check(
+    'clear radius while tilting',
+    'The work clears the cradle while tilting',
+    'The corner of the work farthest from the tilt axis swings around it and must pass what is beside it.',
+    'farthest point from the tilt axis',
+    'clear radius',
+  ),
+  payload: check(
+    'payload',
+    'The rotary carries the weight',
+    'Part and fixture together may weigh no more than the maker allows for the tilt that is used.',
+    'part and fixture',
+    'payload',
+  ),
+  'tilt-moment': check(
+    'moment on the tilt axis',
+    'The tilt axis carries the moment',
+    'Leaning work pulls on the tilt axis like a weight on a lever, and at its worst angle it must stay within what the maker allows.',
+    'moment at the worst angle',
+    'tilt moment',
+  ),
+  'brake-rotary': check(
+    'rotary brake',
+    'The rotary brake holds against the cut',
+    'The heaviest cut, with its safety factor, tries to turn the faceplate, and the brake must hold it.',
+    'torque on the rotary axis',
+    'brake torque',
+  ),
+  'brake-tilt': check(
+    'tilt brake',
+    'The tilt brake holds against the cut',
+    'The heaviest cut, with its safety factor, and the weight of the work try to tilt the table, and the brake must hold both.',
+    'torque on the tilt axis',
+    'brake torque',
+  ),
+  'drive-rotary': check(
+    'rotary drive',
+    'The rotary drive turns against the cut',
+    'Where the axes move during the cut the drive, not the brake, has to hold against it.',
+    'torque on the rotary axis',
+    'drive torque',
+  ),
+  'drive-tilt': check(
+    'tilt drive',
+    'The tilt drive moves against the cut',
+    'Where the axes move during the cut the tilt drive has to hold against it and against the weight of the work.',
+    'torque on the tilt axis',
+    'drive torque',
+  ),
+  inertia: check(
+    'moment of inertia',
+    'The drive can speed the work up and stop it',
+    'Heavy and wide work resists being turned quickly; where the maker states a limit, the work must stay within it.',
+    'moment of inertia of the work',
+    'moment of inertia allowed',
+  ),
+  'index-accuracy': check(
+    'accuracy between faces',
+    'The faces come out true to each other',
+    'Errors of the rotary, of its known centers and of the machine add up between two faces and may use up only a share of the tolerance.',
+    'error between faces',
+    'share of the tolerance',
+  ),
+  'rotary-speed': check(
+    'rotary speed',
+    'The rotary is fast enough for the contour',
+    'To follow a contour at its feed the faceplate has to turn at a certain speed.',
+    'speed of the faceplate',
+    'greatest speed',
+  ),
+} as const;
