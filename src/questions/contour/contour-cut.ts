@@ -1,0 +1,26 @@
+import type { Choice, CutSize } from '../answers.ts';
+import { aboutPart } from '../declare.ts';
+import { mayMove } from './moving.ts';
+
+/** The cut that is taken while the rotary moves. */
+export const contourCut = aboutPart<Choice<CutSize>>({
+  id: 'contour-cut',
+  section: 'contour',
+  title: 'Cut while moving',
+  path: 'parts.contourCut',
+  ask: ({ part }) => `How heavy is the cut on ${part} while the rotary moves?`,
+  why: 'While the rotary moves its drives hold against the cut, and they are weaker than its brakes.',
+  readBy: ['drive-rotary', 'drive-tilt'],
+  field: {
+    kind: 'choice',
+    options: () => [
+      { value: 'light', label: 'light', about: 'finishing' },
+      { value: 'medium', label: 'medium', about: '' },
+      { value: 'heavy', label: 'heavy', about: 'roughing' },
+    ],
+  },
+  unsure: { as: 'each-kind' },
+  applies: mayMove,
+  get: (part) => (typeof part.contourCut === 'string' ? part.contourCut : 'unknown'),
+  set: (part, contourCut) => ({ ...part, contourCut }),
+});

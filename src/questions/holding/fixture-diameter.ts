@@ -1,0 +1,21 @@
+import type { Uncertain } from '../answers.ts';
+import { aboutPart } from '../declare.ts';
+import { needsTilt } from '../parts/needs-tilt.ts';
+import { NOT_SURE } from '../ranges.ts';
+
+/** How far fixture or vise reach round the axis. */
+export const fixtureDiameter = aboutPart<Uncertain>({
+  id: 'fixture-diameter',
+  section: 'holding',
+  title: 'Width of what holds it',
+  path: 'parts.holding.diameter',
+  ask: ({ part }) => `What is the diameter of the circle that the fixture or vise of ${part} just fits into?`,
+  hint: 'For a rectangle that is its diagonal: 80 x 60 gives 100.',
+  why: 'A fixture that is wider than the part is what has to turn freely.',
+  readBy: ['swing', 'tilt-swing', 'tool-length'],
+  field: { kind: 'quantity', of: 'length', limits: { least: 0, most: 5000 } },
+  unsure: { as: 'range', range: NOT_SURE['parts.holding.diameter'] },
+  applies: (part) => needsTilt(part) && part.holding.by !== 'chuck' && part.holding.by !== 'collet',
+  get: (part) => part.holding.diameter,
+  set: (part, diameter) => ({ ...part, holding: { ...part.holding, diameter } }),
+});

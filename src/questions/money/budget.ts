@@ -1,0 +1,19 @@
+import type { Uncertain } from '../answers.ts';
+import { aboutShop } from '../declare.ts';
+import { NOT_SURE } from '../ranges.ts';
+
+/** What all of it may cost. */
+export const budget = aboutShop<Uncertain>({
+  id: 'budget',
+  section: 'money',
+  title: 'Budget',
+  path: 'money.budget',
+  ask: ({ currency }) => `How much may all of it cost${currency === 'unknown' ? '' : `, in ${currency}`}?`,
+  hint: 'Machine, rotary, drives, plates and options together. Example: 180000.',
+  why: 'What costs more is out, and says by how much.',
+  readBy: ['budget', 'price'],
+  field: { kind: 'quantity', of: 'money', limits: { least: 0, most: 1e9 } },
+  unsure: { as: 'range', range: NOT_SURE['money.budget'] },
+  get: (answers) => answers.money.budget,
+  set: (answers, budget) => ({ ...answers, money: { ...answers.money, budget } }),
+});
