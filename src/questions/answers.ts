@@ -42,7 +42,12 @@ export type Cam = (typeof CAMS)[number];
 export type Measure = (typeof MEASURES)[number];
 
 /** A direction from which the tool comes. Angles are measured from the part's axis, in degrees. */
-export type Approach = 'top' | 'sides' | 'around' | { readonly slant: Uncertain } | { readonly undercut: Uncertain };
+export type Approach =
+  | 'top'
+  | 'sides'
+  | 'around'
+  | { readonly slant: Uncertain }
+  | { readonly undercut: Uncertain };
 
 export interface CutDetail {
   readonly diameter: Uncertain;
@@ -180,7 +185,11 @@ export interface Answers {
   readonly units: 'mm';
   readonly currency: string | 'unknown';
   readonly parts: readonly Part[];
-  readonly tools: { readonly shortest: Uncertain; readonly longest: Uncertain; readonly largestCutter: Uncertain };
+  readonly tools: {
+    readonly shortest: Uncertain;
+    readonly longest: Uncertain;
+    readonly largestCutter: Uncertain;
+  };
   readonly shop: Shop;
   readonly work: Work;
   readonly money: Money;

@@ -7,7 +7,12 @@ export interface Assumption {
   readonly range: readonly [low: number, high: number];
 }
 
-const assumption = (value: number, unit: string, range: readonly [number, number], means: string): Assumption => ({
+const assumption = (
+  value: number,
+  unit: string,
+  range: readonly [number, number],
+  means: string,
+): Assumption => ({
   value,
   unit,
   means,
@@ -15,7 +20,12 @@ const assumption = (value: number, unit: string, range: readonly [number, number
 });
 
 export const ASSUMPTIONS = {
-  brakeSafety: assumption(2, '', [1, 10], 'cutting torque is multiplied by this before it is held against a brake'),
+  brakeSafety: assumption(
+    2,
+    '',
+    [1, 10],
+    'cutting torque is multiplied by this before it is held against a brake',
+  ),
   brakeSafetyInterrupted: assumption(2.5, '', [1, 10], 'the same for interrupted cuts'),
   approach: assumption(25, 'mm', [0, 500], 'clearance between tool and work on the way in'),
   clearGap: assumption(10, 'mm', [0, 200], 'gap kept between things that pass each other'),
@@ -25,16 +35,36 @@ export const ASSUMPTIONS = {
   centerErrorHand: assumption(0.02, 'mm', [0, 1], 'error of a rotation center found by hand'),
   centerErrorProbed: assumption(0.008, 'mm', [0, 1], 'error of a rotation center found with a spindle probe'),
   toleranceShare: assumption(0.5, '', [0.05, 1], 'share of a tolerance that the machine may use up'),
-  kneeShare: assumption(0.05, '', [0, 1], 'a further family that adds less than this share does not set the size'),
-  leastCoverage: assumption(0.5, '', [0, 1], 'least share of the five-axis hours that an arrangement must cover'),
+  kneeShare: assumption(
+    0.05,
+    '',
+    [0, 1],
+    'a further family that adds less than this share does not set the size',
+  ),
+  leastCoverage: assumption(
+    0.5,
+    '',
+    [0, 1],
+    'least share of the five-axis hours that an arrangement must cover',
+  ),
   band: assumption(0.05, '', [0, 1], 'arrangements within this share of the best count as level'),
   viseGap: assumption(40, 'mm', [0, 500], 'gap between vises'),
   placeGap: assumption(25, 'mm', [0, 500], 'gap between the rotary and the first vise'),
   bedOverhang: assumption(70, 'mm', [0, 500], 'how far vise beds may stand over the edge of a faceplate'),
   viseWidth: assumption(152, 'mm', [50, 500], 'width of a vise where the shop named none'),
   viseLength: assumption(450, 'mm', [50, 1500], 'length of a vise bed where the shop named none'),
-  tableOverhang: assumption(0, 'mm', [0, 500], 'how far the base of a rotary may stand over the edge of the table'),
-  bearingShare: assumption(0.5, '', [0, 1], 'least share of the base that stands on the table where it overhangs'),
+  tableOverhang: assumption(
+    0,
+    'mm',
+    [0, 500],
+    'how far the base of a rotary may stand over the edge of the table',
+  ),
+  bearingShare: assumption(
+    0.5,
+    '',
+    [0, 1],
+    'least share of the base that stands on the table where it overhangs',
+  ),
   slotMisfit: assumption(0.5, 'mm', [0, 5], 'how far bolt holes and slots may be off and still go together'),
   tailstockRatio: assumption(2.5, '', [0.5, 20], 'longest overhang in diameters without a tailstock'),
   longestTool: assumption(300, 'mm', [50, 1000], 'longest gauge length that can ordinarily be bought'),
