@@ -22,7 +22,15 @@ const slot = (
   avoided,
 });
 
-/** The sizes of ISO 299:1987 (the same as BS 2485), read from "T-Slot Profile Design per BS 2485", engineersedge.com. */
+/**
+ * The sizes of T-slots, with the bolt and the pitches that go with each.
+ *
+ * Formula: table
+ * Symbols: width of the slot, pitches, pitches to be avoided, mm
+ * Valid: the sizes listed
+ * Source: ISO 299:1987 (the same as BS 2485), as printed in "T-Slot Profile Design per BS 2485", engineersedge.com
+ * Example: T_SLOTS.map((size) => size.width) → [5, 6, 8, 10, 12, 14, 18, 22, 28, 36, 42, 48, 54]
+ */
 export const T_SLOTS: readonly TSlot[] = [
   slot(5, 'M4', [20, 25, 32]),
   slot(6, 'M5', [25, 32, 40]),

@@ -8,7 +8,7 @@ const ARC_SECOND = Math.PI / 648_000;
  * Symbols: R distance from the axis, mm; δ angle, arc seconds
  * Valid: R ≥ 0; the sign of the angle is kept
  * Source: definition of the arc second (1/3600 degree)
- * Example: arcSecondsToLength(100, 10) → 0.00484813681109536
+ * Example: arcSecondsToLength(100, 10) → 0.00484813681110
  */
 export function arcSecondsToLength(radius: number, arcsec: number): number {
   if (radius < 0) throw new RangeError(`A distance from an axis cannot be negative: ${radius} mm.`);

@@ -5,7 +5,7 @@
  * Symbols: v_f feed, mm/min; s length of a segment, mm
  * Valid: v_f ≥ 0, s ≥ 0 (without bound as s goes to 0)
  * Source: time for a segment
- * Example: blocksPerSecond(5000, 0.1) → 833.3333333333334
+ * Example: blocksPerSecond(5000, 0.1) → 833.333333333
  */
 export function blocksPerSecond(feed: number, segment: number): number {
   if (feed < 0 || segment < 0) {

@@ -5,7 +5,7 @@
  * Symbols: v_f contour feed, mm/min; r distance of the contour from the axis, mm
  * Valid: v_f ≥ 0, r ≥ 0 (without bound as r goes to 0)
  * Source: length of a circle
- * Example: rotarySpeedForContour(2000, 50) → 6.366197723675814
+ * Example: rotarySpeedForContour(2000, 50) → 6.36619772368
  */
 export function rotarySpeedForContour(feed: number, radius: number): number {
   if (feed < 0 || radius < 0) {

@@ -5,7 +5,7 @@
  * Symbols: P power, kW; n speed, rev/min
  * Valid: P ≥ 0, n ≥ 0 (without bound as n goes to 0)
  * Source: power is torque times angular speed
- * Example: cuttingTorque(0.24, 150) → 15.278874536821952
+ * Example: cuttingTorque(0.24, 150) → 15.2788745368
  */
 export function cuttingTorque(powerKW: number, n: number): number {
   if (powerKW < 0 || n < 0)

@@ -20,7 +20,7 @@ export interface Drilling {
  * Symbols: k_c1.1, m_c of the material, N/mm², none; D drill diameter, mm; f feed a revolution, mm; h chip thickness of one lip, mm
  * Valid: sizes ≥ 0, 0 ≤ m_c < 1
  * Source: common drilling formula with half the specific force; from memory, not verified
- * Example: drillThrust({ kc11: 1500, mc: 0.22, diameter: 10, feed: 0.2 }) → 1103.0
+ * Example: drillThrust({ kc11: 1500, mc: 0.22, diameter: 10, feed: 0.2 }) → 1103.70352
  */
 export function drillThrust({ kc11, mc, diameter, feed }: Drilling): number {
   if (kc11 < 0 || mc < 0 || mc >= 1)

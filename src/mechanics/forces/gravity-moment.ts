@@ -20,7 +20,7 @@ export interface TiltedMass {
  * Symbols: A massMoment, kg·mm; E eccentricMassMoment, kg·mm; φ tilt, degrees; g = 9.80665 m/s²
  * Valid: A ≥ 0, E ≥ 0, 0 ≤ φ ≤ 180; the sum is symmetric about 90, so it is never greater beyond
  * Source: statics: m·g·(e·cos θ + h·sin θ)
- * Example: worstGravityMoment({ massMoment: 3000, eccentricMassMoment: 400, tilt: 90 }) → 29.680503
+ * Example: worstGravityMoment({ massMoment: 3000, eccentricMassMoment: 400, tilt: 90 }) → 29.6803086149
  */
 export function worstGravityMoment({ massMoment, eccentricMassMoment, tilt }: TiltedMass): number {
   if (massMoment < 0 || eccentricMassMoment < 0) {

@@ -7,7 +7,7 @@ import { entryAngle } from './entry-angle.ts';
  * Symbols: f_z feed per tooth, mm; a_e radial width of cut, mm; D tool diameter, mm; φ_s angle in the cut, degrees, that of a tool entering at its edge unless given
  * Valid: f_z ≥ 0, 0 ≤ a_e ≤ D, 0 < φ_s ≤ 180 for a width above 0; 0 where the width is 0
  * Source: mean of f_z·sin φ over the cut; the same in the guide with the VDI 3323 table of specific cutting forces, 2017, p. 558
- * Example: meanChipThickness(0.1, 25, 50) → 0.06366197723675814
+ * Example: meanChipThickness(0.1, 25, 50) → 0.0636619772368
  */
 export function meanChipThickness(
   fz: number,

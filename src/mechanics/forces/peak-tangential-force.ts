@@ -27,7 +27,7 @@ export interface ShoulderCut {
  * Symbols: k_c1.1, m_c of the material, N/mm², none; h_max greatest chip thickness, mm; a_p axial depth, mm; z teeth; φ_s angle in the cut, degrees
  * Valid: sizes ≥ 0, 0 ≤ a_e ≤ D, 0 ≤ m_c < 1
  * Source: O. Kienzle's formula at the greatest chip; the peak instead of the mean: Y. Altintas, Manufacturing Automation, ch. 2 (from memory)
- * Example: peakTangentialForce({ kc11: 1500, mc: 0.22, diameter: 20, teeth: 4, ap: 10, ae: 10, fz: 0.1 }) → 2489.380361312
+ * Example: peakTangentialForce({ kc11: 1500, mc: 0.22, diameter: 20, teeth: 4, ap: 10, ae: 10, fz: 0.1 }) → 2489.380361156
  */
 export function peakTangentialForce({ kc11, mc, diameter, teeth, ap, ae, fz }: ShoulderCut): number {
   if (kc11 < 0 || mc < 0 || mc >= 1)

@@ -11,7 +11,7 @@ const part = (length: number, factor: number): number => (factor === 0 ? 0 : len
  * Symbols: v level distance from the tilt axis at tilt 0, mm; w height above it at tilt 0, mm; θ tilt, degrees
  * Valid: any v, w and finite θ; an infinite coordinate counts only where its factor is not zero
  * Source: rotation in a plane; same as the Z row of the documented A-C table-table equations (R. du Preez)
- * Example: heightAt(50, 20, 30) → 42.32050807568877
+ * Example: heightAt(50, 20, 30) → 42.3205080757
  */
 export function heightAt(v: number, w: number, tilt: number): number {
   return part(v, sine(tilt)) + part(w, cosine(tilt));
@@ -24,7 +24,7 @@ export function heightAt(v: number, w: number, tilt: number): number {
  * Symbols: v level distance from the tilt axis at tilt 0, mm; w height above it at tilt 0, mm; θ tilt, degrees
  * Valid: any v, w and finite θ; an infinite coordinate counts only where its factor is not zero
  * Source: rotation in a plane; same as the Y row of the documented A-C table-table equations (R. du Preez)
- * Example: reachAt(50, 20, 30) → 33.30127018922193
+ * Example: reachAt(50, 20, 30) → 33.3012701892
  */
 export function reachAt(v: number, w: number, tilt: number): number {
   return part(v, cosine(tilt)) - part(w, sine(tilt));

@@ -8,7 +8,7 @@ import { needWork, type TipBox } from './tip-box.ts';
  * Symbols: R radius, B bottom, T top, t toolMargin: mm; φ tilt, degrees
  * Valid: 0 ≤ φ ≤ 90; sizes ≥ 0; top ≥ bottom
  * Source: geometry: the tool sees the top disc of the work's cylinder and the half wall that faces it
- * Example: slantBox({ radius: 50, bottom: 100, top: 200, toolMargin: 10 }, 30) → { u: [-60, 60], v: [-153.30127018922192, 3.301270189221924], w: [86.60254037844388, 198.2050807568877] }
+ * Example: slantBox({ radius: 50, bottom: 100, top: 200, toolMargin: 10 }, 30) → { u: [-60, 60], v: [-153.301270189, 3.30127018922], w: [86.6025403784, 198.205080757] }
  */
 export function slantBox(work: Cylinder, tilt: number): TipBox {
   needWork(work);

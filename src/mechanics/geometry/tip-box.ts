@@ -33,7 +33,15 @@ export interface Work {
   readonly eccentricity: number;
 }
 
-/** Throws where a size of the work cannot be. */
+/**
+ * Throws where a size of the work cannot be; sizes that are not there, infinite or NaN pass.
+ *
+ * Formula: sizes ≥ 0, T ≥ B
+ * Symbols: B bottom, T top, and the sizes of the work, mm
+ * Valid: any work
+ * Source: what a body can be
+ * Example: needWork({ radius: 50, bottom: -20, top: 80 }) → undefined
+ */
 export function needWork(work: Partial<Work>): void {
   for (const size of [
     'radius',

@@ -8,7 +8,7 @@ import { needWork, type TipBox } from './tip-box.ts';
  * Symbols: R radius, B bottom, T top, t toolMargin: mm; φ tilt, degrees
  * Valid: 90 ≤ φ ≤ 180 (at 180 the wall is seen edge on); sizes ≥ 0; top ≥ bottom
  * Source: geometry: the tool sees only the half wall of the work's cylinder that faces it
- * Example: undercutBox({ radius: 50, bottom: 100, top: 200, toolMargin: 10 }, 120) → { u: [-60, 60], v: [-208.20508075688772, -76.60254037844388], w: [-100, -6.69872981077807] }
+ * Example: undercutBox({ radius: 50, bottom: 100, top: 200, toolMargin: 10 }, 120) → { u: [-60, 60], v: [-208.205080757, -76.6025403784], w: [-100, -6.69872981078] }
  */
 export function undercutBox(work: Cylinder, tilt: number): TipBox {
   needWork(work);
