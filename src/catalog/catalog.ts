@@ -156,7 +156,12 @@ export interface Machine {
   readonly acceleration: Stated;
   readonly clearance: readonly ClearanceAddition[];
   readonly footprint: readonly [Stated, Stated, Stated];
-  readonly service: { readonly left: Stated; readonly right: Stated; readonly front: Stated; readonly rear: Stated };
+  readonly service: {
+    readonly left: Stated;
+    readonly right: Stated;
+    readonly front: Stated;
+    readonly rear: Stated;
+  };
   readonly shipping: readonly [Stated, Stated, Stated];
   readonly mass: Stated;
   readonly power: { readonly kVA: Stated; readonly volts: Stated; readonly phases: Stated };
