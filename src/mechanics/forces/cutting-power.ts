@@ -7,9 +7,16 @@
  * Source: H. A.-G. El-Hofy, Fundamentals of Machining Processes, 2nd ed., CRC 2014, p. 189
  * Example: cuttingPower(4, 30, 120, 1000) → 0.24
  */
-export function cuttingPower(ap: number, ae: number, vf: number, kc: number): number {
-  if (ap < 0 || ae < 0 || vf < 0 || kc < 0) {
-    throw new RangeError(`No such cut: ${ap} mm deep, ${ae} mm wide, ${vf} mm/min, ${kc} N/mm².`);
-  }
-  return (ap * ae * vf * kc) / 60e6;
+export function cuttingPower(
+	ap: number,
+	ae: number,
+	vf: number,
+	kc: number,
+): number {
+	if (ap < 0 || ae < 0 || vf < 0 || kc < 0) {
+		throw new RangeError(
+			`No such cut: ${ap} mm deep, ${ae} mm wide, ${vf} mm/min, ${kc} N/mm².`,
+		);
+	}
+	return (ap * ae * vf * kc) / 60e6;
 }

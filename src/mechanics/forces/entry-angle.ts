@@ -8,11 +8,11 @@
  * Example: entryAngle(12.5, 50) → 60
  */
 export function entryAngle(ae: number, diameter: number): number {
-  if (ae < 0 || diameter < 0 || ae > diameter) {
-    throw new RangeError(
-      `The width of cut lies between 0 and the tool's diameter: ${ae} mm of ${diameter} mm.`,
-    );
-  }
-  if (ae === 0) return 0;
-  return (Math.acos(1 - (2 * ae) / diameter) * 180) / Math.PI;
+	if (ae < 0 || diameter < 0 || ae > diameter) {
+		throw new RangeError(
+			`The width of cut lies between 0 and the tool's diameter: ${ae} mm of ${diameter} mm.`,
+		);
+	}
+	if (ae === 0) return 0;
+	return (Math.acos(1 - (2 * ae) / diameter) * 180) / Math.PI;
 }

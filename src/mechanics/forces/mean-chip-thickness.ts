@@ -1,4 +1,4 @@
-import { entryAngle } from './entry-angle.ts';
+import { entryAngle } from "./entry-angle.ts";
 
 /**
  * The mean thickness of the chip over the angle in the cut, cutting edge angle 90°, mm.
@@ -10,16 +10,20 @@ import { entryAngle } from './entry-angle.ts';
  * Example: meanChipThickness(0.1, 25, 50) → 0.0636619772368
  */
 export function meanChipThickness(
-  fz: number,
-  ae: number,
-  diameter: number,
-  angle: number = entryAngle(ae, diameter),
+	fz: number,
+	ae: number,
+	diameter: number,
+	angle: number = entryAngle(ae, diameter),
 ): number {
-  if (fz < 0 || ae < 0 || diameter < 0 || ae > diameter) {
-    throw new RangeError(`No such cut: feed per tooth ${fz} mm, width ${ae} mm, diameter ${diameter} mm.`);
-  }
-  if (ae === 0) return 0;
-  if (angle <= 0 || angle > 180)
-    throw new RangeError(`The angle in the cut lies between 0° and 180°: ${angle}°.`);
-  return (fz * (ae / diameter) * 360) / (Math.PI * angle);
+	if (fz < 0 || ae < 0 || diameter < 0 || ae > diameter) {
+		throw new RangeError(
+			`No such cut: feed per tooth ${fz} mm, width ${ae} mm, diameter ${diameter} mm.`,
+		);
+	}
+	if (ae === 0) return 0;
+	if (angle <= 0 || angle > 180)
+		throw new RangeError(
+			`The angle in the cut lies between 0° and 180°: ${angle}°.`,
+		);
+	return (fz * (ae / diameter) * 360) / (Math.PI * angle);
 }

@@ -11,9 +11,11 @@ const ROUNDING = 1e-9;
  * Example: teethInCut(5, 90) → 2
  */
 export function teethInCut(teeth: number, angle: number): number {
-  if (teeth < 0) throw new RangeError(`A tool cannot have ${teeth} teeth.`);
-  if (angle < 0 || angle > 360)
-    throw new RangeError(`The angle in the cut lies between 0° and 360°: ${angle}°.`);
-  if (angle === 0) return 0;
-  return Math.ceil((teeth * angle) / 360 - ROUNDING);
+	if (teeth < 0) throw new RangeError(`A tool cannot have ${teeth} teeth.`);
+	if (angle < 0 || angle > 360)
+		throw new RangeError(
+			`The angle in the cut lies between 0° and 360°: ${angle}°.`,
+		);
+	if (angle === 0) return 0;
+	return Math.ceil((teeth * angle) / 360 - ROUNDING);
 }
