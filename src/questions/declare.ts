@@ -13,6 +13,8 @@ export function aboutPart<Kind extends Value>(draft: PartDraft<Kind>): Question 
     ...described(draft),
     of: 'part',
     applies: (answers, index) => draft.applies?.(partAt(answers.parts, index)) ?? true,
+    objection: (answers, index, value) =>
+      draft.objection?.(partAt(answers.parts, index), ofKind<Kind>(draft, value)) ?? null,
     get: (answers, index) => draft.get(partAt(answers.parts, index)),
     set: (answers, index, value) => {
       const changed = draft.set(partAt(answers.parts, index), ofKind<Kind>(draft, value));
@@ -27,6 +29,7 @@ export function aboutShop<Kind extends Value>(draft: ShopDraft<Kind>): Question 
     ...described(draft),
     of: 'shop',
     applies: (answers) => draft.applies?.(answers) ?? true,
+    objection: (answers, _index, value) => draft.objection?.(answers, ofKind<Kind>(draft, value)) ?? null,
     get: (answers) => draft.get(answers),
     set: (answers, _index, value) => draft.set(answers, ofKind<Kind>(draft, value)),
   };

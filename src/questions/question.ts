@@ -28,12 +28,19 @@ export interface Option<Id extends string = string> {
 
 /** What there is to choose from, beyond what every user is offered: the machines of the catalog. */
 export interface Offer {
-  readonly machines: readonly { readonly id: string; readonly name: string; readonly kind: string }[];
+  readonly machines: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly kind: string;
+  }[];
 }
 
 /** How a question is answered. */
 export type Field =
-  | { readonly kind: 'choice'; readonly options: (offer: Offer) => readonly Option[] }
+  | {
+      readonly kind: 'choice';
+      readonly options: (offer: Offer) => readonly Option[];
+    }
   | { readonly kind: 'yes-no' }
   | {
       readonly kind: 'quantity';
@@ -49,9 +56,15 @@ export type Field =
     }
   | { readonly kind: 'text'; readonly longest: number }
   /** several of the options */
-  | { readonly kind: 'list'; readonly options: (offer: Offer) => readonly Option[] }
+  | {
+      readonly kind: 'list';
+      readonly options: (offer: Offer) => readonly Option[];
+    }
   /** all of the options, the most important first */
-  | { readonly kind: 'order'; readonly options: (offer: Offer) => readonly Option[] };
+  | {
+      readonly kind: 'order';
+      readonly options: (offer: Offer) => readonly Option[];
+    };
 
 /** An answer as the interview keeps it. Quantities in the units of the answers (mm, kg, degrees, minutes). */
 export type Value = Uncertain | boolean | string | readonly string[] | readonly Uncertain[];
@@ -102,6 +115,8 @@ export interface Question {
   readonly preset: Preset | null;
   /** whether it is asked, given the other answers. A part question is asked about the part with this index. */
   readonly applies: (answers: Answers, index: number) => boolean;
+  /** why a value cannot be, given the other answers; null where it can */
+  readonly objection: (answers: Answers, index: number, value: Value) => string | null;
   readonly get: (answers: Answers, index: number) => Value;
   /** New answers with this one put in; TypeError where the value is none for this question. */
   readonly set: (answers: Answers, index: number, value: Value) => Answers;
@@ -121,6 +136,7 @@ export interface Draft<Kind extends Value, Subject> {
   readonly unsure: Unsure;
   readonly preset?: Preset;
   readonly applies?: (subject: Subject) => boolean;
+  readonly objection?: (subject: Subject, value: Kind) => string | null;
   readonly get: (subject: Subject) => Kind;
   readonly set: (subject: Subject, value: Kind) => Subject;
 }

@@ -17,5 +17,8 @@ export const chordError = aboutPart<Uncertain>({
   unsure: { as: 'range', range: NOT_SURE['parts.contour.chordError'] },
   applies: mayContour,
   get: (part) => part.contour.chordError,
-  set: (part, chordError) => ({ ...part, contour: { ...part.contour, chordError } }),
+  set: (part, chordError) => ({
+    ...part,
+    contour: { ...part.contour, chordError },
+  }),
 });

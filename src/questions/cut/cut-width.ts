@@ -1,6 +1,7 @@
 import type { Uncertain } from '../answers.ts';
 import { aboutPart } from '../declare.ts';
 import { NOT_SURE } from '../ranges.ts';
+import { surelyLess } from '../surely-less.ts';
 import { detailOf, isDetailed } from './detailed.ts';
 
 /** Width of cut across the tool. */
@@ -16,6 +17,10 @@ export const cutWidth = aboutPart<Uncertain>({
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 500 } },
   unsure: { as: 'range', range: NOT_SURE['parts.cut.ae'] },
   applies: isDetailed,
+  objection: (part, width) =>
+    surelyLess(detailOf(part).diameter, width)
+      ? 'A cut is no wider than its cutter, whose diameter you gave before.'
+      : null,
   get: (part) => detailOf(part).ae,
   set: (part, ae) => ({ ...part, cut: { ...detailOf(part), ae } }),
 });

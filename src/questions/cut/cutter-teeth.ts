@@ -13,7 +13,11 @@ export const cutterTeeth = aboutPart<Uncertain>({
   hint: 'Example: 4.',
   why: 'More teeth in the cut push harder.',
   readBy: ['brake-rotary', 'brake-tilt', 'spindle-power', 'spindle-torque'],
-  field: { kind: 'quantity', of: 'count', limits: { least: 1, most: 100, whole: true } },
+  field: {
+    kind: 'quantity',
+    of: 'count',
+    limits: { least: 1, most: 100, whole: true },
+  },
   unsure: { as: 'range', range: NOT_SURE['parts.cut.teeth'] },
   applies: isDetailed,
   get: (part) => detailOf(part).teeth,

@@ -13,7 +13,11 @@ export const cuttingSpeed = aboutPart<Uncertain>({
   hint: 'How fast the edge moves through the material. Example: 150, or 500 ft/min.',
   why: 'With the cutter diameter it gives the spindle speed, and with the force the power.',
   readBy: ['spindle-power', 'spindle-torque', 'spindle-speed'],
-  field: { kind: 'quantity', of: 'cuttingSpeed', limits: { least: 1, most: 5000 } },
+  field: {
+    kind: 'quantity',
+    of: 'cuttingSpeed',
+    limits: { least: 1, most: 5000 },
+  },
   unsure: { as: 'range', range: NOT_SURE['parts.cut.vc'] },
   applies: isDetailed,
   get: (part) => detailOf(part).vc,

@@ -12,8 +12,15 @@ export const interrupted = aboutPart<boolean | 'unknown'>({
   why: 'Hits are harder than a steady push, so the brakes are held against more.',
   readBy: ['brake-rotary', 'brake-tilt'],
   field: { kind: 'yes-no' },
-  unsure: { as: 'value', value: true, words: 'yes, which asks more of the brakes' },
+  unsure: {
+    as: 'value',
+    value: true,
+    words: 'yes, which asks more of the brakes',
+  },
   applies: isDetailed,
   get: (part) => detailOf(part).interrupted,
-  set: (part, interrupted) => ({ ...part, cut: { ...detailOf(part), interrupted: interrupted !== false } }),
+  set: (part, interrupted) => ({
+    ...part,
+    cut: { ...detailOf(part), interrupted: interrupted !== false },
+  }),
 });

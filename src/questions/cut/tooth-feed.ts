@@ -13,7 +13,11 @@ export const toothFeed = aboutPart<Uncertain>({
   hint: 'How far the work moves from one tooth to the next. Example: 0.1.',
   why: 'Thicker chips push harder.',
   readBy: ['brake-rotary', 'brake-tilt', 'spindle-power', 'spindle-torque'],
-  field: { kind: 'quantity', of: 'feedPerTooth', limits: { above: 0, most: 5 } },
+  field: {
+    kind: 'quantity',
+    of: 'feedPerTooth',
+    limits: { above: 0, most: 5 },
+  },
   unsure: { as: 'range', range: NOT_SURE['parts.cut.fz'] },
   applies: isDetailed,
   get: (part) => detailOf(part).fz,

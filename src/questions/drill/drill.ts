@@ -13,9 +13,16 @@ export const drill = aboutPart<boolean | 'unknown'>({
   why: 'The push of a drill at its distance from the tilt axis is more than many milling cuts.',
   readBy: ['brake-tilt'],
   field: { kind: 'yes-no' },
-  unsure: { as: 'value', value: 'unknown', words: 'a hole from too small to matter to 40 mm' },
+  unsure: {
+    as: 'value',
+    value: 'unknown',
+    words: 'a hole from too small to matter to 40 mm',
+  },
   preset: { value: false, words: 'no' },
   applies: needsTilt,
   get: (part) => part.drill !== null,
-  set: (part, drilled) => ({ ...part, drill: drilled === false ? null : (part.drill ?? UNKNOWN_DRILL) }),
+  set: (part, drilled) => ({
+    ...part,
+    drill: drilled === false ? null : (part.drill ?? UNKNOWN_DRILL),
+  }),
 });

@@ -17,5 +17,8 @@ export const fixtureDiameter = aboutPart<Uncertain>({
   unsure: { as: 'range', range: NOT_SURE['parts.holding.diameter'] },
   applies: (part) => needsTilt(part) && part.holding.by !== 'chuck' && part.holding.by !== 'collet',
   get: (part) => part.holding.diameter,
-  set: (part, diameter) => ({ ...part, holding: { ...part.holding, diameter } }),
+  set: (part, diameter) => ({
+    ...part,
+    holding: { ...part.holding, diameter },
+  }),
 });

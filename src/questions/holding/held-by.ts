@@ -14,10 +14,22 @@ export const heldBy = aboutPart<Choice<HoldingKind>>({
   field: {
     kind: 'choice',
     options: () => [
-      { value: 'fixture', label: 'fixture', about: 'a plate or block made for the part' },
-      { value: 'vise', label: 'vise', about: 'a vise that stands on the faceplate' },
+      {
+        value: 'fixture',
+        label: 'fixture',
+        about: 'a plate or block made for the part',
+      },
+      {
+        value: 'vise',
+        label: 'vise',
+        about: 'a vise that stands on the faceplate',
+      },
       { value: 'chuck', label: 'chuck', about: 'jaws around it' },
-      { value: 'collet', label: 'collet', about: 'a bar in a sleeve that closes on it' },
+      {
+        value: 'collet',
+        label: 'collet',
+        about: 'a bar in a sleeve that closes on it',
+      },
     ],
   },
   unsure: { as: 'each-kind' },

@@ -3,13 +3,33 @@ import { aboutShop } from '../declare.ts';
 import type { Option } from '../question.ts';
 
 const OPTIONS: readonly Option<Measure>[] = [
-  { value: 'coverage', label: 'coverage', about: 'it takes on most of the hours of work' },
-  { value: 'viseStations', label: 'vises', about: 'it leaves room for vises beside it' },
-  { value: 'payback', label: 'payback', about: 'it has paid for itself soonest' },
+  {
+    value: 'coverage',
+    label: 'coverage',
+    about: 'it takes on most of the hours of work',
+  },
+  {
+    value: 'viseStations',
+    label: 'vises',
+    about: 'it leaves room for vises beside it',
+  },
+  {
+    value: 'payback',
+    label: 'payback',
+    about: 'it has paid for itself soonest',
+  },
   { value: 'price', label: 'price', about: 'it costs least' },
   { value: 'floorArea', label: 'floor', about: 'it takes least floor' },
-  { value: 'swapHours', label: 'swaps', about: 'least time goes into lifting the rotary on and off' },
-  { value: 'margin', label: 'margin', about: 'it keeps furthest from its limits' },
+  {
+    value: 'swapHours',
+    label: 'swaps',
+    about: 'least time goes into lifting the rotary on and off',
+  },
+  {
+    value: 'margin',
+    label: 'margin',
+    about: 'it keeps furthest from its limits',
+  },
 ];
 const STANDARD = 'coverage, vises, payback, price, floor, swaps, margin';
 

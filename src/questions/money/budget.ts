@@ -15,5 +15,8 @@ export const budget = aboutShop<Uncertain>({
   field: { kind: 'quantity', of: 'money', limits: { least: 0, most: 1e9 } },
   unsure: { as: 'range', range: NOT_SURE['money.budget'] },
   get: (answers) => answers.money.budget,
-  set: (answers, budget) => ({ ...answers, money: { ...answers.money, budget } }),
+  set: (answers, budget) => ({
+    ...answers,
+    money: { ...answers.money, budget },
+  }),
 });

@@ -5,9 +5,21 @@ import type { Option } from '../question.ts';
 const OPTIONS: readonly Option[] = [
   { value: 'top', label: 'top', about: 'straight down' },
   { value: 'sides', label: 'sides', about: 'level, into the faces around it' },
-  { value: 'around', label: 'around', about: 'anywhere on the way round, like a shaft held in a chuck' },
-  { value: 'slant', label: 'slant', about: 'between top and side, at an angle' },
-  { value: 'undercut', label: 'undercut', about: 'from below level, leaning past the side' },
+  {
+    value: 'around',
+    label: 'around',
+    about: 'anywhere on the way round, like a shaft held in a chuck',
+  },
+  {
+    value: 'slant',
+    label: 'slant',
+    about: 'between top and side, at an angle',
+  },
+  {
+    value: 'undercut',
+    label: 'undercut',
+    about: 'from below level, leaning past the side',
+  },
 ];
 
 const kindOf = (approach: Approach): string =>
@@ -38,5 +50,8 @@ export const approaches = aboutPart<readonly string[] | 'unknown'>({
   field: { kind: 'list', options: () => OPTIONS },
   unsure: { as: 'each-kind' },
   get: (part) => (part.approaches === 'unknown' ? 'unknown' : [...new Set(part.approaches.map(kindOf))]),
-  set: (part, kinds) => ({ ...part, approaches: kinds === 'unknown' ? kinds : withKinds(part, kinds) }),
+  set: (part, kinds) => ({
+    ...part,
+    approaches: kinds === 'unknown' ? kinds : withKinds(part, kinds),
+  }),
 });

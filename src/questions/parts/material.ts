@@ -4,20 +4,44 @@ import { aboutPart } from '../declare.ts';
 import type { Option } from '../question.ts';
 
 const MATERIALS: readonly Option<MaterialId>[] = [
-  { value: 'steel-carbon', label: 'carbon steel', about: 'plain structural and machining steels' },
-  { value: 'steel-alloy', label: 'alloy steel', about: 'stronger, with chromium, nickel or molybdenum' },
-  { value: 'steel-hardened', label: 'hardened steel', about: 'hardened before it is milled' },
+  {
+    value: 'steel-carbon',
+    label: 'carbon steel',
+    about: 'plain structural and machining steels',
+  },
+  {
+    value: 'steel-alloy',
+    label: 'alloy steel',
+    about: 'stronger, with chromium, nickel or molybdenum',
+  },
+  {
+    value: 'steel-hardened',
+    label: 'hardened steel',
+    about: 'hardened before it is milled',
+  },
   {
     value: 'stainless-austenitic',
     label: 'stainless steel',
     about: 'the common kind that a magnet does not hold',
   },
   { value: 'iron-gray', label: 'gray iron', about: 'ordinary cast iron' },
-  { value: 'iron-ductile', label: 'ductile iron', about: 'cast iron that bends before it breaks' },
-  { value: 'aluminum-wrought', label: 'wrought aluminum', about: 'plate, bar, extrusion' },
+  {
+    value: 'iron-ductile',
+    label: 'ductile iron',
+    about: 'cast iron that bends before it breaks',
+  },
+  {
+    value: 'aluminum-wrought',
+    label: 'wrought aluminum',
+    about: 'plate, bar, extrusion',
+  },
   { value: 'aluminum-cast', label: 'cast aluminum', about: '' },
   { value: 'titanium', label: 'titanium', about: 'its fine chips burn' },
-  { value: 'nickel-alloy', label: 'nickel alloy', about: 'for heat and corrosion' },
+  {
+    value: 'nickel-alloy',
+    label: 'nickel alloy',
+    about: 'for heat and corrosion',
+  },
   { value: 'brass', label: 'brass', about: 'and bronze that cuts like it' },
   { value: 'plastic', label: 'plastic', about: '' },
 ];

@@ -15,13 +15,21 @@ export const motion = aboutPart<Choice<Motion>>({
   field: {
     kind: 'choice',
     options: () => [
-      { value: 'positional', label: 'positional', about: 'it turns, is clamped, then the tool cuts ("3+2")' },
+      {
+        value: 'positional',
+        label: 'positional',
+        about: 'it turns, is clamped, then the tool cuts ("3+2")',
+      },
       {
         value: 'simultaneous',
         label: 'simultaneous',
         about: 'all five axes move together, as for a turbine blade',
       },
-      { value: 'surfaces', label: 'surfaces', about: 'curved surfaces milled with the tilt standing still' },
+      {
+        value: 'surfaces',
+        label: 'surfaces',
+        about: 'curved surfaces milled with the tilt standing still',
+      },
     ],
   },
   unsure: { as: 'each-kind' },

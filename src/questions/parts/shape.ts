@@ -14,7 +14,11 @@ export const shape = aboutPart<Choice<Shape>>({
   field: {
     kind: 'choice',
     options: () => [
-      { value: 'block', label: 'block', about: 'a box with length, width and height' },
+      {
+        value: 'block',
+        label: 'block',
+        about: 'a box with length, width and height',
+      },
       { value: 'round', label: 'round', about: 'a bar, a disc, a ring' },
     ],
   },

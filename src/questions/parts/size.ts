@@ -34,6 +34,9 @@ export const size = aboutPart<readonly Uncertain[] | 'unknown'>({
   get: (part) => part.size,
   set: (part, typed) => {
     const [length, width, height] = typed === 'unknown' ? NOTHING_KNOWN : typed;
-    return { ...part, size: [length ?? 'unknown', width ?? 'unknown', height ?? 'unknown'] };
+    return {
+      ...part,
+      size: [length ?? 'unknown', width ?? 'unknown', height ?? 'unknown'],
+    };
   },
 });

@@ -13,7 +13,12 @@ export const slant = aboutPart<readonly Uncertain[] | 'unknown'>({
   hint: 'Measured from straight down: 0 would be the top, 90 the side. Several angles with commas. Example: 35, or 30, 45.',
   why: 'The rotary has to tilt that far, and the spindle has to reach the slanted face.',
   readBy: ['tilt-range', 'reach-high', 'reach-low'],
-  field: { kind: 'quantities', of: 'angle', limits: { least: 1, most: 89 }, names: null },
+  field: {
+    kind: 'quantities',
+    of: 'angle',
+    limits: { least: 1, most: 89 },
+    names: null,
+  },
   unsure: { as: 'range', range: NOT_SURE['parts.slant'] },
   applies: (part) => anglesOf(part, 'slant').length > 0,
   get: (part) => anglesOf(part, 'slant'),

@@ -13,8 +13,16 @@ export const stands = aboutPart<Choice<Stands>>({
   field: {
     kind: 'choice',
     options: () => [
-      { value: 'upright', label: 'upright', about: 'on its end, its axis is the axis of the rotary' },
-      { value: 'lying', label: 'lying', about: 'on its side, across the rotary' },
+      {
+        value: 'upright',
+        label: 'upright',
+        about: 'on its end, its axis is the axis of the rotary',
+      },
+      {
+        value: 'lying',
+        label: 'lying',
+        about: 'on its side, across the rotary',
+      },
     ],
   },
   unsure: { as: 'each-kind' },

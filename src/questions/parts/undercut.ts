@@ -13,7 +13,12 @@ export const undercut = aboutPart<readonly Uncertain[] | 'unknown'>({
   hint: 'Measured from straight down: 90 is level, more than 90 is from below. Several angles with commas. Example: 100.',
   why: 'Only some rotaries tilt past level, and the fixture must not be in the way of the tool.',
   readBy: ['tilt-range', 'tool-length', 'reach-low'],
-  field: { kind: 'quantities', of: 'angle', limits: { least: 91, most: 150 }, names: null },
+  field: {
+    kind: 'quantities',
+    of: 'angle',
+    limits: { least: 91, most: 150 },
+    names: null,
+  },
   unsure: { as: 'range', range: NOT_SURE['parts.undercut'] },
   applies: (part) => anglesOf(part, 'undercut').length > 0,
   get: (part) => anglesOf(part, 'undercut'),

@@ -13,13 +13,28 @@ export const ownMill = aboutShop<string>({
   field: {
     kind: 'choice',
     options: (offer) => [
-      { value: 'none', label: 'none', about: 'consider every machine of the catalog' },
-      ...offer.machines.map(({ id, name, kind }) => ({ value: id, label: name, about: KINDS[kind] ?? kind })),
+      {
+        value: 'none',
+        label: 'none',
+        about: 'consider every machine of the catalog',
+      },
+      ...offer.machines.map(({ id, name, kind }) => ({
+        value: id,
+        label: name,
+        about: KINDS[kind] ?? kind,
+      })),
     ],
   },
-  unsure: { as: 'value', value: 'none', words: 'none: every machine of the catalog is considered' },
+  unsure: {
+    as: 'value',
+    value: 'none',
+    words: 'none: every machine of the catalog is considered',
+  },
   get: (answers) => answers.shop.machine,
-  set: (answers, machine) => ({ ...answers, shop: { ...answers.shop, machine } }),
+  set: (answers, machine) => ({
+    ...answers,
+    shop: { ...answers.shop, machine },
+  }),
 });
 
 const KINDS: Readonly<Record<string, string>> = {

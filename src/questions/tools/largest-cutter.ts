@@ -15,5 +15,8 @@ export const largestCutter = aboutShop<Uncertain>({
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 2000 } },
   unsure: { as: 'range', range: NOT_SURE['tools.largestCutter'] },
   get: (answers) => answers.tools.largestCutter,
-  set: (answers, largestCutter) => ({ ...answers, tools: { ...answers.tools, largestCutter } }),
+  set: (answers, largestCutter) => ({
+    ...answers,
+    tools: { ...answers.tools, largestCutter },
+  }),
 });

@@ -1,6 +1,7 @@
 import type { Uncertain } from '../answers.ts';
 import { aboutShop } from '../declare.ts';
 import { NOT_SURE } from '../ranges.ts';
+import { surelyLess } from '../surely-less.ts';
 
 /** Gauge length of the longest tool. */
 export const longestTool = aboutShop<Uncertain>({
@@ -14,6 +15,13 @@ export const longestTool = aboutShop<Uncertain>({
   readBy: ['reach-high', 'index-clear', 'reach-low', 'tool-length'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 2000 } },
   unsure: { as: 'range', range: NOT_SURE['tools.longest'] },
+  objection: (answers, longest) =>
+    surelyLess(longest, answers.tools.shortest)
+      ? 'The longest tool is no shorter than the shortest one, which you gave before.'
+      : null,
   get: (answers) => answers.tools.longest,
-  set: (answers, longest) => ({ ...answers, tools: { ...answers.tools, longest } }),
+  set: (answers, longest) => ({
+    ...answers,
+    tools: { ...answers.tools, longest },
+  }),
 });

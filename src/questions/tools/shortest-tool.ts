@@ -15,5 +15,8 @@ export const shortestTool = aboutShop<Uncertain>({
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 2000 } },
   unsure: { as: 'range', range: NOT_SURE['tools.shortest'] },
   get: (answers) => answers.tools.shortest,
-  set: (answers, shortest) => ({ ...answers, tools: { ...answers.tools, shortest } }),
+  set: (answers, shortest) => ({
+    ...answers,
+    tools: { ...answers.tools, shortest },
+  }),
 });

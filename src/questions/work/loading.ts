@@ -14,11 +14,18 @@ export const loading = aboutShop<Choice<Loading>>({
     kind: 'choice',
     options: () => [
       { value: 'by-hand', label: 'by hand', about: 'one after the other' },
-      { value: 'pallet', label: 'pallet', about: 'set up outside, then put on as a whole' },
+      {
+        value: 'pallet',
+        label: 'pallet',
+        about: 'set up outside, then put on as a whole',
+      },
       { value: 'robot', label: 'robot', about: 'without anybody there' },
     ],
   },
   unsure: { as: 'each-kind' },
   get: (answers) => answers.work.loading,
-  set: (answers, loading) => ({ ...answers, work: { ...answers.work, loading } }),
+  set: (answers, loading) => ({
+    ...answers,
+    work: { ...answers.work, loading },
+  }),
 });

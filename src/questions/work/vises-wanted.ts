@@ -12,8 +12,15 @@ export const visesWanted = aboutShop<Uncertain>({
   hint: 'For three-axis work between times. None is 0.',
   why: 'A rotary that leaves room for vises can stay on the machine; otherwise it is lifted off and on.',
   readBy: ['viseStations', 'swapHours'],
-  field: { kind: 'quantity', of: 'count', limits: { least: 0, most: 20, whole: true } },
+  field: {
+    kind: 'quantity',
+    of: 'count',
+    limits: { least: 0, most: 20, whole: true },
+  },
   unsure: { as: 'range', range: NOT_SURE['work.visesWanted'] },
   get: (answers) => answers.work.visesWanted,
-  set: (answers, visesWanted) => ({ ...answers, work: { ...answers.work, visesWanted } }),
+  set: (answers, visesWanted) => ({
+    ...answers,
+    work: { ...answers.work, visesWanted },
+  }),
 });

@@ -12,8 +12,15 @@ export const cycleMinutes = aboutPart<Uncertain>({
   hint: 'All setups together. Example: 18.',
   why: 'With the pieces a year it gives the hours that the part is worth.',
   readBy: ['coverage', 'payback'],
-  field: { kind: 'quantity', of: 'minutes', limits: { least: 0, most: 100000 } },
+  field: {
+    kind: 'quantity',
+    of: 'minutes',
+    limits: { least: 0, most: 100000 },
+  },
   unsure: { as: 'range', range: NOT_SURE['parts.yearly.cycleMinutes'] },
   get: (part) => part.yearly.cycleMinutes,
-  set: (part, cycleMinutes) => ({ ...part, yearly: { ...part.yearly, cycleMinutes } }),
+  set: (part, cycleMinutes) => ({
+    ...part,
+    yearly: { ...part.yearly, cycleMinutes },
+  }),
 });

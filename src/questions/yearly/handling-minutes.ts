@@ -15,5 +15,8 @@ export const handlingMinutes = aboutPart<Uncertain>({
   field: { kind: 'quantity', of: 'minutes', limits: { least: 0, most: 10000 } },
   unsure: { as: 'range', range: NOT_SURE['parts.yearly.handlingMinutes'] },
   get: (part) => part.yearly.handlingMinutes,
-  set: (part, handlingMinutes) => ({ ...part, yearly: { ...part.yearly, handlingMinutes } }),
+  set: (part, handlingMinutes) => ({
+    ...part,
+    yearly: { ...part.yearly, handlingMinutes },
+  }),
 });

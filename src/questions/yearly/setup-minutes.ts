@@ -15,5 +15,8 @@ export const setupMinutes = aboutPart<Uncertain>({
   field: { kind: 'quantity', of: 'minutes', limits: { least: 0, most: 10000 } },
   unsure: { as: 'range', range: NOT_SURE['parts.yearly.setupMinutes'] },
   get: (part) => part.yearly.setupMinutes,
-  set: (part, setupMinutes) => ({ ...part, yearly: { ...part.yearly, setupMinutes } }),
+  set: (part, setupMinutes) => ({
+    ...part,
+    yearly: { ...part.yearly, setupMinutes },
+  }),
 });

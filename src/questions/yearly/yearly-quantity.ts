@@ -12,7 +12,11 @@ export const yearlyQuantity = aboutPart<Uncertain>({
   hint: 'A round number is good enough. Example: 400.',
   why: 'Parts that take many hours count more than parts that take few.',
   readBy: ['coverage', 'envelope', 'payback'],
-  field: { kind: 'quantity', of: 'count', limits: { least: 0, most: 10000000 } },
+  field: {
+    kind: 'quantity',
+    of: 'count',
+    limits: { least: 0, most: 10000000 },
+  },
   unsure: { as: 'range', range: NOT_SURE['parts.yearly.quantity'] },
   get: (part) => part.yearly.quantity,
   set: (part, quantity) => ({ ...part, yearly: { ...part.yearly, quantity } }),

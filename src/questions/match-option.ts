@@ -1,0 +1,44 @@
+import type { Option } from './question.ts';
+
+export type Match =
+  | { readonly ok: true; readonly value: string }
+  | { readonly ok: false; readonly why: string };
+
+/**
+ * The option that a text means: its number (from 1), its word, or the beginning of a word that no other option
+ * begins with. Example: 'he' of light, medium, heavy → heavy.
+ */
+export function matchOption(options: readonly Option[], typed: string): Match {
+  const text = typed.trim().toLowerCase();
+  if (/^\d+$/.test(text)) {
+    const option = options[Number(text) - 1];
+    return option === undefined ? no(`there is no ${text}`, options) : yes(option);
+  }
+  const exact = options.find((option) => wordsOf(option).includes(text));
+  if (exact !== undefined) return yes(exact);
+  const near =
+    text === '' ? [] : options.filter((option) => wordsOf(option).some((word) => word.startsWith(text)));
+  const [first] = near;
+  if (first === undefined) return no(`"${typed.trim()}" is none of them`, options);
+  if (near.length === 1) return yes(first);
+  return {
+    ok: false,
+    why: `"${typed.trim()}" can be ${near.map((option) => option.label).join(' or ')}: type more of the word, or its number.`,
+  };
+}
+
+const wordsOf = (option: Option): readonly string[] => [
+  option.value.toLowerCase(),
+  option.label.toLowerCase(),
+];
+
+const yes = (option: Option): Match => ({ ok: true, value: option.value });
+
+function no(what: string, options: readonly Option[]): Match {
+  const first = options.slice(0, 3).map((option) => option.label);
+  const more = options.length > first.length ? ', ...' : '';
+  return {
+    ok: false,
+    why: `${what}: type a number from 1 to ${options.length}, or a word such as ${first.join(', ')}${more}, or "not sure".`,
+  };
+}

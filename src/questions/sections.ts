@@ -1,0 +1,16 @@
+import type { Section } from './question.ts';
+
+/** What each part of the interview is about, as its heading. */
+export const SECTION_TITLES: Readonly<Record<Section, string>> = {
+  start: 'To begin with',
+  parts: 'Part',
+  holding: 'How it is held',
+  cut: 'Heaviest cut',
+  contour: 'Curved surfaces',
+  drill: 'Drilling',
+  yearly: 'Work in a year',
+  tools: 'Your tools',
+  work: 'Beside the rotary',
+  money: 'Money',
+  matters: 'What matters',
+};

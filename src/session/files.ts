@@ -1,0 +1,65 @@
+import { NOTHING_KEPT } from './kept.ts';
+import { comeBack } from './move.ts';
+import { type Effect, type Place, refused, type Session, type Step, type Written } from './session.ts';
+import { goOnFrom } from './start.ts';
+import { REVIEW } from './walk.ts';
+import type { World } from './world.ts';
+
+/** Where files go unless another name is typed: in the current folder. */
+export const USUAL_FILE: Readonly<Record<Written, string>> = {
+  answers: 'fivesides.answers.yaml',
+  report: 'fivesides-report.md',
+};
+
+const FINISH: readonly Effect[] = [{ kind: 'finish' }];
+
+/** At the end: a file name or Enter writes the report, no leaves it; either way the interview is finished. */
+export function replyAtResult(session: Session, text: string): Step {
+  if (/^(n|no)$/i.test(text.trim())) return [{ ...session, at: { at: 'done' } }, FINISH];
+  return replyAtFile(session, 'report', /^(y|yes)$/i.test(text.trim()) ? '' : text);
+}
+
+export function replyAtFile(session: Session, what: Written, text: string): Step {
+  const file = text.trim() === '' ? USUAL_FILE[what] : text.trim();
+  return [session, [{ kind: 'write', what, file, overwrite: false }]];
+}
+
+/** yes replaces the file, no asks for another name. */
+export function replyAtOverwrite(
+  session: Session,
+  at: Place & { readonly at: 'overwrite' },
+  text: string,
+): Step {
+  const answer = text.trim().toLowerCase();
+  if (/^(y|yes|1)$/.test(answer)) {
+    return [comeBack(session, REVIEW), [{ kind: 'write', what: at.what, file: at.file, overwrite: true }]];
+  }
+  if (/^(n|no|2)$/.test(answer)) {
+    const back = comeBack(session, REVIEW);
+    const asks = back.at.at === 'file' || back.at.at === 'result';
+    return [asks ? back : { ...back, note: { kind: 'said', words: 'Nothing is written.' } }, []];
+  }
+  return refused(session, text, `Type yes to replace ${at.file}, or no to keep it.`);
+}
+
+/** A file is written: on from where its name was asked. At the result that is the end. */
+export function written(session: Session, what: Written, file: string): Step {
+  const note = {
+    kind: 'said',
+    words: `The ${what === 'report' ? 'report is' : 'answers are'} in ${file}.`,
+  } as const;
+  if (session.at.at === 'result' && what === 'report')
+    return [{ ...session, note, at: { at: 'done' } }, FINISH];
+  const next = session.at.at === 'file' ? comeBack(session, REVIEW) : session;
+  return [{ ...next, note }, []];
+}
+
+/** A saved interview was found: resume goes on with it, new forgets it. */
+export function replyAtResume(session: Session, text: string, world: World): Step {
+  const answer = text.trim().toLowerCase();
+  if (/^(1|r|resume|y|yes)$/.test(answer)) return [goOnFrom(session, REVIEW, world), []];
+  if (/^(2|n|new|no)$/.test(answer)) {
+    return [goOnFrom({ ...session, kept: NOTHING_KEPT, detours: [] }, REVIEW, world), []];
+  }
+  return refused(session, text, 'Type resume to go on with the saved interview, or new to begin another.');
+}

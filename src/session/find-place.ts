@@ -1,0 +1,63 @@
+import type { Place, Session } from './session.ts';
+import type { Item } from './survey.ts';
+import { PARTS, placeOf, REVIEW, walkOf } from './walk.ts';
+import type { World } from './world.ts';
+
+export type Found =
+  | { readonly ok: true; readonly place: Place }
+  | { readonly ok: false; readonly why: string };
+
+/**
+ * The place that a text names: the number of a question, the beginning of its title or id (of this part first,
+ * then of the shop), the name of a part, or `parts`, `review`. Example: 'tol' while a part is asked about → its tolerance.
+ */
+export function findPlace(session: Session, world: World, text: string): Found {
+  const typed = text.trim().toLowerCase();
+  const walk = walkOf(session.kept, world);
+  if (/^\d+$/.test(typed)) {
+    const place = walk[Number(typed) - 1];
+    return place === undefined
+      ? no(`There is no question ${typed}: there are ${walk.length - 1}.`)
+      : yes(place);
+  }
+  if (typed === 'parts') return yes(PARTS);
+  if (typed === 'review') return yes(REVIEW);
+  const { answers, items } = world.survey(session.kept);
+  const part = answers.parts.findIndex((each) => each.name.toLowerCase() === typed);
+  if (part >= 0) return yes({ at: 'review', part });
+  const asked = items.filter((item) => item.applies);
+  const here = session.at.at === 'question' ? session.at.subject : null;
+  return (
+    pick(
+      asked.filter(({ subject }) => subject === here),
+      typed,
+    ) ??
+    pick(
+      asked.filter(({ subject }) => subject === null),
+      typed,
+    ) ??
+    pick(asked, typed) ??
+    no(
+      `No question and no part is called "${text.trim()}": type its number or words of its title; "review" lists them.`,
+    )
+  );
+}
+
+/** One of these items, or why it is not one; null where none is meant. */
+function pick(items: readonly Item[], typed: string): Found | null {
+  const wordsOf = ({ question }: Item) => [question.id, question.title.toLowerCase()];
+  const exact = items.filter((item) => wordsOf(item).includes(typed));
+  const begins = items.filter((item) => wordsOf(item).some((words) => words.startsWith(typed)));
+  const holds = items.filter((item) => wordsOf(item).some((words) => words.includes(typed)));
+  for (const some of [exact, begins, holds]) {
+    const [first, second] = some;
+    if (typed === '' || first === undefined) continue;
+    if (second === undefined) return yes(placeOf(first));
+    const titles = [...new Set(some.map(({ question }) => question.title))].slice(0, 5);
+    return no(`"${typed}" can be ${titles.join(' or ')}: type more of it, or the number from the review.`);
+  }
+  return null;
+}
+
+const yes = (place: Place): Found => ({ ok: true, place });
+const no = (why: string): Found => ({ ok: false, why });

@@ -1,0 +1,37 @@
+import type { Value } from '../questions/question.ts';
+
+/** One answer as it was given. A 'not sure' stands for what its question says. */
+export type Given =
+  | { readonly from: 'typed' | 'usual'; readonly value: Value }
+  | { readonly from: 'not sure' };
+
+/** Answers by the id of their question. Those of questions that do not apply now stay where they are. */
+export type GivenAnswers = Readonly<Record<string, Given>>;
+
+/** All that the user said: the only state of the interview besides the place where it stands. */
+export interface Kept {
+  readonly shop: GivenAnswers;
+  readonly parts: readonly GivenAnswers[];
+}
+
+export const NOTHING_KEPT: Kept = { shop: {}, parts: [] };
+
+/** What a question is asked about: the shop as a whole (null), or the part with this index. */
+export type Subject = number | null;
+
+/** What was answered; undefined where the question is open. */
+export function givenAt(kept: Kept, subject: Subject, id: string): Given | undefined {
+  const answers = subject === null ? kept.shop : kept.parts[subject];
+  return answers !== undefined && Object.hasOwn(answers, id) ? answers[id] : undefined;
+}
+
+/** The same answers with one more, or one changed. */
+export function withGiven(kept: Kept, subject: Subject, id: string, given: Given): Kept {
+  if (subject === null) return { ...kept, shop: { ...kept.shop, [id]: given } };
+  const answers = kept.parts[subject];
+  if (answers === undefined) throw new RangeError(`there is no part ${subject}`);
+  return {
+    ...kept,
+    parts: kept.parts.with(subject, { ...answers, [id]: given }),
+  };
+}

@@ -1,0 +1,58 @@
+import type { CheckId } from '../rules/checks/ids.ts';
+import type { Decision } from '../rules/decision.ts';
+
+/** How the field of arrangements stands after an answer, and what the answer did to it. */
+export interface Live {
+  readonly left: number;
+  readonly total: number;
+  /** null: nothing was judged before this answer */
+  readonly leftBefore: number | null;
+  /** the check that dropped most of those that went; null where none did */
+  readonly dropped: { readonly check: CheckId; readonly count: number } | null;
+  /** id of the arrangement that is recommended as things stand, now and before */
+  readonly leader: string | null;
+  readonly leaderBefore: string | null;
+  /** unknown answers that can still decide, now and before */
+  readonly deciding: number;
+  readonly decidingBefore: number | null;
+}
+
+/** What one answer did: two decisions held against each other. `before` is null where nothing was judged yet. */
+export function liveChange(before: Decision | null, after: Decision): Live {
+  return {
+    left: leftOf(after),
+    total: after.count,
+    leftBefore: before === null ? null : leftOf(before),
+    dropped: mostDropped(before, after),
+    leader: after.recommended,
+    leaderBefore: before?.recommended ?? null,
+    deciding: decidingIn(after),
+    decidingBefore: before === null ? null : decidingIn(before),
+  };
+}
+
+/** Arrangements that no stage has dropped. */
+const leftOf = (decision: Decision): number => decision.stages.at(-1)?.after ?? decision.count;
+
+const decidingIn = (decision: Decision): number =>
+  decision.unknowns.filter((unknown) => unknown.decides).length;
+
+function mostDropped(before: Decision | null, after: Decision): Live['dropped'] {
+  let most: Live['dropped'] = null;
+  const earlier = droppedBy(before);
+  for (const [check, count] of droppedBy(after)) {
+    const more = count - (earlier.get(check) ?? 0);
+    if (more > (most?.count ?? 0)) most = { check, count: more };
+  }
+  return most;
+}
+
+function droppedBy(decision: Decision | null): Map<CheckId, number> {
+  const counts = new Map<CheckId, number>();
+  for (const stage of decision?.stages ?? []) {
+    for (const [check, count] of Object.entries(stage.dropped) as [CheckId, number][]) {
+      counts.set(check, (counts.get(check) ?? 0) + count);
+    }
+  }
+  return counts;
+}

@@ -1,0 +1,69 @@
+import { describeUnsure, describeValue } from '../questions/describe-value.ts';
+import type { Section } from '../questions/question.ts';
+import { findPlace } from './find-place.ts';
+import type { Subject } from './kept.ts';
+import { detour } from './move.ts';
+import { refused, type Session, type Step } from './session.ts';
+import { type Item, isOpen } from './survey.ts';
+import { placeOf, walkOf } from './walk.ts';
+import { unitsOf, type World } from './world.ts';
+
+/** One line of the review. */
+export interface ReviewLine {
+  /** of the question, from 1: typed to change the answer; null where it does not apply now */
+  readonly number: number | null;
+  /** name of the part; null: about the shop */
+  readonly part: string | null;
+  readonly section: Section;
+  readonly title: string;
+  /** the answer, or what is taken without one */
+  readonly words: string;
+  /** `ignored`: kept, but it does not apply now */
+  readonly state: 'typed' | 'usual' | 'not sure' | 'open' | 'ignored';
+  /** why an answer cannot stand beside the others */
+  readonly objection: string | null;
+}
+
+/** Every answer in order, of one part or of all; what does not apply is listed where an answer to it is kept. */
+export function reviewLines(session: Session, part: Subject, world: World): readonly ReviewLine[] {
+  const { items, answers } = world.survey(session.kept);
+  const walk = walkOf(session.kept, world).map((place) => JSON.stringify(place));
+  const numbers = new Map(walk.map((place, index) => [place, index + 1]));
+  return items
+    .filter(
+      ({ applies, given, subject }) =>
+        (part === null || subject === part) && (applies || given !== undefined),
+    )
+    .map((item) => ({
+      number: numbers.get(JSON.stringify(placeOf(item))) ?? null,
+      part: item.subject === null ? null : (answers.parts[item.subject]?.name ?? null),
+      section: item.question.section,
+      title: item.question.title,
+      ...standing(item, session, world),
+      objection: item.objection,
+    }));
+}
+
+function standing(item: Item, session: Session, world: World): Pick<ReviewLine, 'words' | 'state'> {
+  const { question, given, applies } = item;
+  const context = { ...world.setting, units: unitsOf(session.kept) };
+  if (given === undefined) {
+    return { words: question.preset?.words ?? 'no answer yet', state: 'open' };
+  }
+  const words =
+    given.from === 'not sure'
+      ? describeUnsure(question, context)
+      : describeValue(question.field, given.value, context);
+  if (!applies) return { words, state: 'ignored' };
+  return { words: usualOr(words, item), state: isOpen(item) ? 'open' : given.from };
+}
+
+const usualOr = (words: string, { question, given }: Item): string =>
+  given?.from === 'usual' ? (question.preset?.words ?? words) : words;
+
+/** A reply at the review: the number of an answer, or words of its title, to change it. */
+export function replyAtReview(session: Session, part: Subject, text: string, world: World): Step {
+  const at = part === null ? session.at : ({ at: 'question', id: 'name', subject: part } as const);
+  const found = findPlace({ ...session, at }, world, text);
+  return found.ok ? [detour(session, found.place), []] : refused(session, text, found.why);
+}

@@ -1,0 +1,107 @@
+import type { Given, GivenAnswers, Kept } from './kept.ts';
+import type { Place, Session } from './session.ts';
+
+export const SESSION_FORMAT = 'fivesides-session/1';
+
+/** An interview as it is kept in a file. */
+export interface Saved {
+  readonly format: typeof SESSION_FORMAT;
+  /** folders of the catalog; none: the demo catalog */
+  readonly catalogs: readonly string[];
+  /** where the interview stood */
+  readonly position: Place;
+  /** every answer, by the id of its question; units are one of them */
+  readonly answers: Kept;
+}
+
+/** From one format to the next. A file of an old format goes through all that follow. */
+export interface Migration {
+  readonly from: string;
+  readonly to: string;
+  readonly migrate: (data: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;
+}
+
+/** There is only one format yet. */
+export const MIGRATIONS: readonly Migration[] = [];
+
+export type SavedReading =
+  | { readonly ok: true; readonly saved: Saved }
+  /** one clause on what is wrong with the file */
+  | { readonly ok: false; readonly why: string };
+
+/** The session as it is saved: everything that was answered, and where it stood. */
+export function savedOf({ kept, at, detours, catalogs }: Session): Saved {
+  const position = detours[0]?.from ?? at;
+  return { format: SESSION_FORMAT, catalogs, position, answers: kept };
+}
+
+/**
+ * Reads a saved interview, whatever the file holds: an older format is brought up, an unknown one refused by its
+ * name. Answers to questions that are not asked any more are kept as they are.
+ */
+export function readSaved(text: string, migrations: readonly Migration[] = MIGRATIONS): SavedReading {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return no('it is no JSON');
+  }
+  if (!isRecord(data)) return no('it holds no interview');
+  const { format } = data;
+  if (typeof format !== 'string') return no('it names no format');
+  const current = migrated(data, migrations);
+  if (current.format !== SESSION_FORMAT) {
+    return no(`its format is "${format.slice(0, 60)}", and this version reads ${SESSION_FORMAT}`);
+  }
+  const { catalogs, position, answers } = current;
+  if (!Array.isArray(catalogs) || !catalogs.every((folder) => typeof folder === 'string')) {
+    return no('its "catalogs" are no list of folders');
+  }
+  if (!isRecord(answers) || !isGivenAnswers(answers.shop) || !Array.isArray(answers.parts)) {
+    return no('its "answers" are damaged');
+  }
+  const parts: unknown[] = answers.parts;
+  if (!parts.every(isGivenAnswers)) return no('its "answers" are damaged');
+  const kept: Kept = { shop: answers.shop, parts };
+  return {
+    ok: true,
+    saved: { format: SESSION_FORMAT, catalogs, position: positionOf(position), answers: kept },
+  };
+}
+
+/** Brought up format by format, as far as there is a way. */
+function migrated(
+  data: Readonly<Record<string, unknown>>,
+  migrations: readonly Migration[],
+): Readonly<Record<string, unknown>> {
+  let current = data;
+  for (const { from, to, migrate } of migrations) {
+    if (current.format === from) current = { ...migrate(current), format: to };
+  }
+  return current;
+}
+
+const no = (why: string): SavedReading => ({ ok: false, why });
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const isGivenAnswers = (value: unknown): value is GivenAnswers =>
+  isRecord(value) && Object.values(value).every(isGiven);
+
+/** Whether the value fits its question is looked at where it is used. */
+const isGiven = (value: unknown): value is Given =>
+  isRecord(value) &&
+  (value.from === 'not sure' ||
+    ((value.from === 'typed' || value.from === 'usual') && value.value !== undefined));
+
+/** Only places on the way through the interview are resumed at. */
+function positionOf(position: unknown): Place {
+  if (isRecord(position) && position.at === 'question' && typeof position.id === 'string') {
+    const { id, subject } = position;
+    if (subject === null || (typeof subject === 'number' && Number.isInteger(subject))) {
+      return { at: 'question', id, subject };
+    }
+  }
+  return isRecord(position) && position.at === 'parts' ? { at: 'parts' } : { at: 'review', part: null };
+}

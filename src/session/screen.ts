@@ -1,0 +1,208 @@
+import { bareUnit, UNITS } from '../quantities/units.ts';
+import { describeUnsure, describeValue } from '../questions/describe-value.ts';
+import type { Option, Section } from '../questions/question.ts';
+import { SECTION_TITLES } from '../questions/sections.ts';
+import type { Decision } from '../rules/decision.ts';
+import { USUAL_FILE } from './files.ts';
+import type { Live } from './live.ts';
+import { PART_ACTIONS } from './parts.ts';
+import { type ReviewLine, reviewLines } from './review.ts';
+import type { Place, Session, Written } from './session.ts';
+import { type Item, isOpen, type Survey } from './survey.ts';
+import { itemAt, samePlace, walkOf } from './walk.ts';
+import { unitsOf, type World } from './world.ts';
+
+/** What a question takes, for a shell to offer. */
+export type Input =
+  | { readonly kind: 'choice' | 'list' | 'order'; readonly options: readonly Option[] }
+  | { readonly kind: 'yes-no' }
+  | { readonly kind: 'text' }
+  /** `bare`: the unit of a number without one; `names`: several numbers in one line, what each is */
+  | {
+      readonly kind: 'quantity';
+      readonly bare: string;
+      readonly units: readonly string[];
+      readonly names: readonly string[] | null;
+    };
+
+export interface QuestionScreen {
+  readonly kind: 'question';
+  readonly id: string;
+  readonly section: { readonly id: Section; readonly title: string };
+  /** name of the part it is about; null: about the shop */
+  readonly part: string | null;
+  readonly progress: { readonly number: number; readonly of: number; readonly open: number };
+  readonly title: string;
+  readonly ask: string;
+  readonly hint: string;
+  readonly why: { readonly words: string; readonly readBy: readonly string[] };
+  readonly input: Input;
+  /** the answer as it stands; `usual`: what is taken where nothing is said; null: none yet */
+  readonly current: { readonly words: string; readonly from: 'typed' | 'usual' | 'not sure' } | null;
+  readonly notSure: string;
+}
+
+export type Screen = (
+  | QuestionScreen
+  | { readonly kind: 'resume'; readonly parts: readonly string[]; readonly answered: number }
+  | { readonly kind: 'parts'; readonly parts: readonly PartLine[]; readonly actions: readonly Option[] }
+  | { readonly kind: 'remove'; readonly name: string; readonly answered: number }
+  | {
+      readonly kind: 'review';
+      readonly part: string | null;
+      readonly lines: readonly ReviewLine[];
+      readonly open: number;
+    }
+  | { readonly kind: 'result'; readonly decision: Decision | null; readonly file: string }
+  | { readonly kind: 'file'; readonly what: Written; readonly file: string }
+  | { readonly kind: 'overwrite'; readonly what: Written; readonly file: string }
+  | { readonly kind: 'done' }
+) &
+  Feedback;
+
+/** What the last event brought about; the same on every screen. */
+export interface Feedback {
+  /** the answer that was taken, in words and in both systems of units */
+  readonly accepted: { readonly title: string; readonly words: string } | null;
+  readonly error: { readonly typed: string; readonly why: string } | null;
+  readonly said: string | null;
+  readonly live: Live | null;
+}
+
+export interface PartLine {
+  readonly name: string;
+  readonly summary: string;
+  readonly open: number;
+}
+
+/** Everything that a shell shows, as plain data; no shell works out anything of its own. */
+export function screenOf(session: Session, world: World): Screen {
+  const survey = world.survey(session.kept);
+  return { ...bodyOf(session.at, session, survey, world), ...feedbackOf(session, survey, world) };
+}
+
+function bodyOf(at: Place, session: Session, survey: Survey, world: World) {
+  const nameOf = (index: number) => survey.answers.parts[index]?.name ?? '';
+  switch (at.at) {
+    case 'question': {
+      const item = itemAt(at, session.kept, world);
+      return item === undefined ? ({ kind: 'done' } as const) : questionScreen(item, session, survey, world);
+    }
+    case 'resume': {
+      const answered = survey.items.filter(({ given }) => given !== undefined).length;
+      return { kind: at.at, parts: survey.answers.parts.map(({ name }) => name), answered };
+    }
+    case 'parts':
+      return { kind: at.at, parts: partLines(session, survey, world), actions: PART_ACTIONS };
+    case 'remove':
+      return {
+        kind: at.at,
+        name: nameOf(at.part),
+        answered: Object.keys(session.kept.parts[at.part] ?? {}).length,
+      };
+    case 'review': {
+      const lines = reviewLines(session, at.part, world);
+      const part = at.part === null ? null : nameOf(at.part);
+      return { kind: at.at, part, lines, open: lines.filter(({ state }) => state === 'open').length };
+    }
+    case 'result':
+      return { kind: at.at, decision: world.decision(session.kept), file: USUAL_FILE.report };
+    case 'file':
+      return { kind: at.at, what: at.what, file: USUAL_FILE[at.what] };
+    case 'overwrite':
+      return { kind: at.at, what: at.what, file: at.file };
+    case 'done':
+      return { kind: at.at };
+  }
+}
+
+function questionScreen(item: Item, session: Session, survey: Survey, world: World): QuestionScreen {
+  const { question, subject } = item;
+  const walk = walkOf(session.kept, world);
+  const units = unitsOf(session.kept);
+  const context = { ...world.setting, units };
+  const typedName =
+    subject === null || session.kept.parts[subject]?.name === undefined
+      ? null
+      : survey.answers.parts[subject]?.name;
+  const part = typedName ?? 'the part';
+  return {
+    kind: 'question',
+    id: question.id,
+    section: { id: question.section, title: SECTION_TITLES[question.section] },
+    part: subject === null ? null : (survey.answers.parts[subject]?.name ?? null),
+    progress: {
+      number: walk.findIndex((place) => samePlace(place, session.at)) + 1,
+      of: walk.length - 1,
+      open: survey.items.filter(isOpen).length,
+    },
+    title: question.title,
+    ask: question.ask({ part, units, currency: world.setting.currency }),
+    hint: question.hint,
+    why: { words: question.why, readBy: question.readBy },
+    input: inputOf(item, session, world),
+    current: currentOf(item, session, world),
+    notSure: describeUnsure(question, context),
+  };
+}
+
+function inputOf({ question: { field } }: Item, session: Session, world: World): Input {
+  switch (field.kind) {
+    case 'quantity':
+    case 'quantities':
+      return {
+        kind: 'quantity',
+        bare: bareUnit(field.of, unitsOf(session.kept)).symbol,
+        units: UNITS[field.of].map((unit) => unit.symbol),
+        names: field.kind === 'quantities' ? (field.names ?? []) : null,
+      };
+    case 'yes-no':
+    case 'text':
+      return { kind: field.kind };
+    default:
+      return { kind: field.kind, options: field.options(world.setting.offer) };
+  }
+}
+
+function currentOf({ question, given }: Item, session: Session, world: World): QuestionScreen['current'] {
+  const context = { ...world.setting, units: unitsOf(session.kept) };
+  if (given?.from === 'not sure') return { words: describeUnsure(question, context), from: 'not sure' };
+  if (given?.from === 'typed')
+    return { words: describeValue(question.field, given.value, context), from: 'typed' };
+  return question.preset === null ? null : { words: question.preset.words, from: 'usual' };
+}
+
+function partLines(session: Session, survey: Survey, world: World): readonly PartLine[] {
+  const context = { ...world.setting, units: unitsOf(session.kept) };
+  return survey.answers.parts.map(({ name }, index) => {
+    const own = survey.items.filter((item) => item.subject === index);
+    const summary = own
+      .filter(
+        ({ question, applies, given }) => SUMMARY.has(question.id) && applies && given?.from === 'typed',
+      )
+      .map(({ question, given }) =>
+        given?.from === 'typed' ? describeValue(question.field, given.value, context) : '',
+      );
+    return { name, summary: summary.join(', '), open: own.filter(isOpen).length };
+  });
+}
+
+const SUMMARY = new Set(['shape', 'size', 'diameter', 'length', 'material', 'approaches']);
+
+function feedbackOf({ note, live, kept }: Session, survey: Survey, world: World): Feedback {
+  const context = { ...world.setting, units: unitsOf(kept) };
+  const none: Feedback = { accepted: null, error: null, said: null, live };
+  if (note === null) return none;
+  if (note.kind === 'error') return { ...none, error: { typed: note.typed, why: note.why } };
+  if (note.kind === 'said') return { ...none, said: note.words };
+  const item = survey.items.find(
+    ({ question, subject }) => question.id === note.id && subject === note.subject,
+  );
+  if (item === undefined) return none;
+  const { question } = item;
+  const words =
+    note.given.from === 'not sure'
+      ? `not sure: ${describeUnsure(question, context)}`
+      : describeValue(question.field, note.given.value, { ...context, units: 'inch' });
+  return { ...none, accepted: { title: question.title, words } };
+}

@@ -1,0 +1,109 @@
+import type { Given, Kept, Subject } from './kept.ts';
+import type { Live } from './live.ts';
+
+/** Where the interview stands: what it waits for. */
+export type Place =
+  /** a saved interview was found: go on with it, or begin anew */
+  | { readonly at: 'resume' }
+  | { readonly at: 'question'; readonly id: string; readonly subject: Subject }
+  /** the list of parts: add, copy, edit, remove, or go on */
+  | { readonly at: 'parts' }
+  | { readonly at: 'remove'; readonly part: number }
+  /** every answer, or those about one part */
+  | { readonly at: 'review'; readonly part: Subject }
+  | { readonly at: 'result' }
+  /** where to write a file */
+  | { readonly at: 'file'; readonly what: Written }
+  /** the file is there already */
+  | { readonly at: 'overwrite'; readonly what: Written; readonly file: string }
+  | { readonly at: 'done' };
+
+/** What can be written to a file of the user's choice. */
+export type Written = 'answers' | 'report';
+
+/** What the last event brought about, for the shell to say. */
+export type Note =
+  | {
+      readonly kind: 'accepted';
+      readonly id: string;
+      readonly subject: Subject;
+      readonly given: Given;
+    }
+  /** what was typed, and one sentence on what is accepted */
+  | { readonly kind: 'error'; readonly typed: string; readonly why: string }
+  | { readonly kind: 'said'; readonly words: string };
+
+/** What was gone away from on request, to be come back to. */
+export interface Detour {
+  readonly from: Place;
+  /** what was gone to */
+  readonly to: Place;
+  /** as it was then: questions that have opened since are asked before coming back */
+  readonly kept: Kept;
+}
+
+/** The conversation as data. Only `kept` and the place are saved; the rest is about the last event. */
+export interface Session {
+  readonly kept: Kept;
+  readonly at: Place;
+  /** innermost last */
+  readonly detours: readonly Detour[];
+  readonly note: Note | null;
+  /** how the field of arrangements changed with the last answer; null where nothing was judged */
+  readonly live: Live | null;
+  /** folders of the catalog; none: the demo catalog */
+  readonly catalogs: readonly string[];
+}
+
+export type Event =
+  /** typed where the interview stands */
+  | { readonly type: 'reply'; readonly text: string }
+  /** takes what is shown: the current answer, the usual one, the next step */
+  | { readonly type: 'accept' }
+  | { readonly type: 'not-sure' }
+  | { readonly type: 'back' }
+  | { readonly type: 'go'; readonly to: Place }
+  /** to a question by its number in the review, or words of its title; to a part by its name */
+  | { readonly type: 'find'; readonly text: string }
+  | { readonly type: 'add-part' }
+  | { readonly type: 'copy-part'; readonly part: number }
+  | { readonly type: 'edit-part'; readonly part: number }
+  | { readonly type: 'remove-part'; readonly part: number }
+  | { readonly type: 'rename-part'; readonly part: number }
+  /** asks where, unless a file is named */
+  | {
+      readonly type: 'write';
+      readonly what: Written;
+      readonly file: string | null;
+    }
+  /** the shell on what became of a file */
+  | { readonly type: 'written'; readonly what: Written; readonly file: string }
+  | { readonly type: 'exists'; readonly what: Written; readonly file: string }
+  | {
+      readonly type: 'not-written';
+      readonly what: Written;
+      readonly file: string;
+      readonly why: string;
+    };
+
+/** What the shell has to do; the session does nothing itself. */
+export type Effect =
+  /** keep the session where it can be resumed */
+  | { readonly kind: 'save' }
+  /** write answers or report; unless `overwrite`, not over a file that is there */
+  | {
+      readonly kind: 'write';
+      readonly what: Written;
+      readonly file: string;
+      readonly overwrite: boolean;
+    }
+  /** the interview is finished: the outcome gives the exit code */
+  | { readonly kind: 'finish' };
+
+export type Step = readonly [Session, readonly Effect[]];
+
+/** Stays where it is and says why. */
+export const refused = (session: Session, typed: string, why: string): Step => [
+  { ...session, note: { kind: 'error', typed, why }, live: null },
+  [],
+];

@@ -1,0 +1,50 @@
+import type { LengthUnits } from '../quantities/kinds.ts';
+import { type Kept, NOTHING_KEPT, withGiven } from './kept.ts';
+import { arrive } from './move.ts';
+import type { Saved } from './saved.ts';
+import type { Place, Session } from './session.ts';
+import { comesFirst, isOpen } from './survey.ts';
+import { itemAt, PARTS, placeOf, REVIEW } from './walk.ts';
+import type { World } from './world.ts';
+
+/** A new interview, at its first question. `units`: asked for when the program was started. */
+export function newSession(world: World, catalogs: readonly string[], units: LengthUnits | null): Session {
+  return goOnFrom(blank(withUnits(NOTHING_KEPT, units), catalogs), REVIEW, world);
+}
+
+/** A saved interview, at its first open question. */
+export function resumed(
+  saved: Saved,
+  world: World,
+  catalogs: readonly string[],
+  units: LengthUnits | null,
+): Session {
+  return goOnFrom(blank(withUnits(saved.answers, units), catalogs), saved.position, world);
+}
+
+/** A saved interview was found: it is offered, and nothing is begun yet. */
+export function offered(saved: Saved, catalogs: readonly string[], units: LengthUnits | null): Session {
+  return { ...blank(withUnits(saved.answers, units), catalogs), at: { at: 'resume' } };
+}
+
+/** At the first open question; where there is none, at the place where it stood, if that is a place still. */
+export function goOnFrom(session: Session, position: Place, world: World): Session {
+  const open = world.survey(session.kept).items.find(isOpen);
+  if (session.kept.parts.length === 0 && (open === undefined || !comesFirst(open.question)))
+    return arrive(session, PARTS);
+  if (open !== undefined) return arrive(session, placeOf(open));
+  const isThere = position.at === 'question' && itemAt(position, session.kept, world)?.applies === true;
+  return arrive(session, isThere ? position : REVIEW);
+}
+
+const blank = (kept: Kept, catalogs: readonly string[]): Session => ({
+  kept,
+  at: REVIEW,
+  detours: [],
+  note: null,
+  live: null,
+  catalogs,
+});
+
+const withUnits = (kept: Kept, units: LengthUnits | null): Kept =>
+  units === null ? kept : withGiven(kept, null, 'units', { from: 'typed', value: units });

@@ -1,0 +1,170 @@
+import { isNotSure } from '../questions/read-reply.ts';
+import { acceptShown, reply, take } from './answer.ts';
+import { replyAtFile, replyAtOverwrite, replyAtResult, replyAtResume, written } from './files.ts';
+import { findPlace } from './find-place.ts';
+import { arrive, comeBack, detour } from './move.ts';
+import { addPart, copyPart, goOn, renamePart, replyAtParts, replyAtRemove, withoutPart } from './parts.ts';
+import { replyAtReview } from './review.ts';
+import { type Event, type Place, refused, type Session, type Step } from './session.ts';
+import { itemAt, neighbor, PARTS, REVIEW, samePlace } from './walk.ts';
+import type { World } from './world.ts';
+
+/**
+ * One turn of the conversation: what happened, and what is to be done about it. Pure: the same session, event and
+ * world give the same step. Going anywhere never loses an answer.
+ */
+export function step(session: Session, event: Event, world: World): Step {
+  const [next, effects] = turn({ ...session, note: null, live: null }, event, world);
+  return [withoutEmptyPart(next), effects];
+}
+
+function turn(session: Session, event: Event, world: World): Step {
+  switch (event.type) {
+    case 'reply':
+      return replied(session, event.text, world);
+    case 'accept':
+      return accepted(session, world);
+    case 'not-sure':
+      return notSure(session, 'not sure', world);
+    case 'back':
+      return [back(session, world), []];
+    case 'go':
+      return went(session, event.to, world);
+    case 'find': {
+      const found = findPlace(session, world, event.text);
+      return found.ok ? went(session, found.place, world) : refused(session, event.text, found.why);
+    }
+    case 'add-part':
+      return addPart(session);
+    case 'copy-part':
+      return copyPart(session, event.part, world);
+    case 'edit-part':
+      return [detour(session, { at: 'review', part: event.part }), []];
+    case 'remove-part':
+      return [detour(session, { at: 'remove', part: event.part }), []];
+    case 'rename-part':
+      return renamePart(session, event.part);
+    case 'write':
+      if (event.what === 'report' && world.decision(session.kept) === null)
+        return refused(session, '', NO_SIZE);
+      if (event.file === null) return [detour(session, { at: 'file', what: event.what }), []];
+      return [
+        session,
+        [
+          {
+            kind: 'write',
+            what: event.what,
+            file: event.file,
+            overwrite: false,
+          },
+        ],
+      ];
+    case 'written':
+      return written(session, event.what, event.file);
+    case 'exists':
+      return [
+        detour(session, {
+          at: 'overwrite',
+          what: event.what,
+          file: event.file,
+        }),
+        [],
+      ];
+    case 'not-written':
+      return refused(
+        session,
+        event.file,
+        `Not written to ${event.file}: ${event.why}. Type another name, or "back".`,
+      );
+  }
+}
+
+const NO_SIZE = 'There is no result yet: at least one part needs a size first.';
+
+function replied(session: Session, text: string, world: World): Step {
+  const { at } = session;
+  switch (at.at) {
+    case 'question': {
+      if (isNotSure(text)) return notSure(session, text, world);
+      const item = itemAt(at, session.kept, world);
+      return item === undefined ? [arrive(session, REVIEW), []] : reply(session, item, text, world);
+    }
+    case 'parts':
+      return replyAtParts(session, text, world);
+    case 'remove':
+      return replyAtRemove(session, at.part, text, world);
+    case 'review':
+      return replyAtReview(session, at.part, text, world);
+    case 'resume':
+      return replyAtResume(session, text, world);
+    case 'result':
+      return replyAtResult(session, text);
+    case 'file':
+      return replyAtFile(session, at.what, text);
+    case 'overwrite':
+      return replyAtOverwrite(session, at, text);
+    case 'done':
+      return [session, []];
+  }
+}
+
+/** Enter with nothing typed. */
+function accepted(session: Session, world: World): Step {
+  const { at } = session;
+  switch (at.at) {
+    case 'question': {
+      const item = itemAt(at, session.kept, world);
+      return item === undefined ? [arrive(session, REVIEW), []] : acceptShown(session, item, world);
+    }
+    case 'parts':
+      return goOn(session, world);
+    case 'review':
+      return at.part === null ? went(session, { at: 'result' }, world) : [comeBack(session, PARTS), []];
+    case 'resume':
+      return replyAtResume(session, 'resume', world);
+    case 'result':
+      return replyAtResult(session, '');
+    case 'file':
+      return replyAtFile(session, at.what, '');
+    default:
+      return refused(session, '', 'Type yes or no.');
+  }
+}
+
+function notSure(session: Session, typed: string, world: World): Step {
+  const item = itemAt(session.at, session.kept, world);
+  if (item === undefined) return refused(session, typed, 'Nothing is asked here that could be left open.');
+  return take(session, item, { from: 'not sure' }, world);
+}
+
+/** To the place before this one; what is answered later stays answered. */
+function back(session: Session, world: World): Session {
+  const { at, detours } = session;
+  const start = detours.at(-1);
+  if (start !== undefined && samePlace(start.to, at)) return comeBack(session, PARTS);
+  const before = neighbor(session, world, -1);
+  if (before !== null) return arrive(session, before);
+  if (at.at === 'question' || at.at === 'resume') {
+    return { ...session, note: { kind: 'said', words: 'This is the first question.' } };
+  }
+  return comeBack(session, at.at === 'result' ? REVIEW : PARTS);
+}
+
+/** To a place on request. From an open question to another one it simply goes; otherwise it comes back afterwards. */
+function went(session: Session, to: Place, world: World): Step {
+  if (to.at === 'result' && world.decision(session.kept) === null) return refused(session, '', NO_SIZE);
+  const item = itemAt(to, session.kept, world);
+  if (to.at === 'question' && item === undefined)
+    return refused(session, '', 'That question does not apply now.');
+  if (item !== undefined && item.given === undefined && session.detours.length === 0)
+    return [arrive(session, to), []];
+  return [detour(session, to), []];
+}
+
+/** A part that was begun and left without a single answer is no part. */
+function withoutEmptyPart(session: Session): Session {
+  const { at, kept } = session;
+  const here = at.at === 'question' ? at.subject : at.at === 'review' || at.at === 'remove' ? at.part : null;
+  const empty = kept.parts.findIndex((answers, index) => index !== here && Object.keys(answers).length === 0);
+  return empty < 0 ? session : withoutPart(session, empty);
+}

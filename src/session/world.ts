@@ -1,0 +1,81 @@
+import type { Catalog } from '../catalog/catalog.ts';
+import type { LengthUnits } from '../quantities/kinds.ts';
+import type { Answers, Part, Uncertain } from '../questions/answers.ts';
+import type { Decision } from '../rules/decision.ts';
+import type { Kept } from './kept.ts';
+import { type Setting, type Survey, surveyOf } from './survey.ts';
+
+/** The engine, as the session needs it. */
+export type Decide = (
+  answers: Answers,
+  catalog: Catalog,
+  options: { readonly shownIn: LengthUnits },
+) => Decision;
+
+/** All that the session reads besides itself. Everything in it is worked out once for the same answers. */
+export interface World {
+  readonly setting: Setting;
+  readonly survey: (kept: Kept) => Survey;
+  /** The decision on all answers; null while no part has a size. */
+  readonly decision: (kept: Kept) => Decision | null;
+  /** The same on the parts that have a size so far: what is being entered now is left out. */
+  readonly liveDecision: (kept: Kept) => Decision | null;
+}
+
+/** Ties the session to a catalog and an engine. What `decide` throws is not caught. */
+export function createWorld(catalog: Catalog, decide: Decide): World {
+  const setting: Setting = {
+    offer: { machines: catalog.machines },
+    currency: catalog.currency,
+  };
+  const survey = remembered((kept: Kept) => surveyOf(kept, setting));
+  const judged = (kept: Kept, parts: readonly Part[]): Decision | null => {
+    if (!parts.some(hasSize)) return null;
+    return decide({ ...survey(kept).answers, parts }, catalog, {
+      shownIn: unitsOf(kept),
+    });
+  };
+  const decision = remembered((kept: Kept) => judged(kept, survey(kept).answers.parts));
+  return {
+    setting,
+    survey,
+    decision,
+    liveDecision: remembered((kept: Kept) => {
+      const { answers, items } = survey(kept);
+      const waiting = new Set(
+        items
+          .filter(({ question, applies, given }) => applies && SIZES.has(question.id) && given === undefined)
+          .map(({ subject }) => subject),
+      );
+      return waiting.size === 0
+        ? decision(kept)
+        : judged(
+            kept,
+            answers.parts.filter((_, index) => !waiting.has(index)),
+          );
+    }),
+  };
+}
+
+const SIZES = new Set(['size', 'diameter', 'length']);
+
+/** Units of what is typed without one. */
+export function unitsOf(kept: Kept): LengthUnits {
+  const units = kept.shop.units;
+  return units?.from !== 'not sure' && units?.value === 'inch' ? 'inch' : 'mm';
+}
+
+/** Whether a part has a size to judge, be it a range. */
+function hasSize(part: Part): boolean {
+  const known = (...sizes: readonly Uncertain[]) => sizes.every((size) => size !== 'unknown');
+  return part.shape === 'round' ? known(part.diameter, part.length) : known(...part.size);
+}
+
+function remembered<Key extends object, Result>(work: (key: Key) => Result): (key: Key) => Result {
+  const results = new WeakMap<Key, { readonly result: Result }>();
+  return (key) => {
+    const found = results.get(key) ?? { result: work(key) };
+    results.set(key, found);
+    return found.result;
+  };
+}
