@@ -121,7 +121,12 @@ export interface Arrangement {
   readonly class: Class;
   readonly mounting: Mounting | 'built-in';
   /** of the rotary center, from the middle of the table; slack: width of the interval of places */
-  readonly place: { readonly x: number; readonly y: number; readonly slackX: number; readonly slackY: number } | null;
+  readonly place: {
+    readonly x: number;
+    readonly y: number;
+    readonly slackX: number;
+    readonly slackY: number;
+  } | null;
   /** the rotary is turned end for end, so that the work leans the other way */
   readonly turned: boolean;
   readonly clearance: readonly ClearanceKind[];
@@ -209,7 +214,11 @@ export interface RunnerUp {
   /** the measure at which it fell behind; null: tied to the end */
   readonly lostOn: Measure | null;
   /** what the winner gives up against it, in the measure's own unit */
-  readonly gives: readonly { readonly measure: Measure; readonly winner: Bounded; readonly other: Bounded }[];
+  readonly gives: readonly {
+    readonly measure: Measure;
+    readonly winner: Bounded;
+    readonly other: Bounded;
+  }[];
 }
 
 export interface Unknown {
@@ -248,9 +257,18 @@ export interface Decision {
   readonly ranking: readonly RankStep[];
   readonly runnersUp: readonly RunnerUp[];
   readonly nearestMisses: readonly string[];
-  readonly classes: readonly { readonly class: Class; readonly finding: string; readonly for: readonly string[]; readonly against: readonly string[] }[];
+  readonly classes: readonly {
+    readonly class: Class;
+    readonly finding: string;
+    readonly for: readonly string[];
+    readonly against: readonly string[];
+  }[];
   readonly features: readonly FeatureNeed[];
-  readonly stability: readonly { readonly answer: string; readonly low: number; readonly high: number }[];
+  readonly stability: readonly {
+    readonly answer: string;
+    readonly low: number;
+    readonly high: number;
+  }[];
   readonly unknowns: readonly Unknown[];
   readonly cautions: readonly CautionId[];
 }

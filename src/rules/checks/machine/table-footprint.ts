@@ -1,0 +1,135 @@
+import type { Case } from '../../case.ts';
+import { defineCheck, type EasingRule } from '../../check.ts';
+import { machine } from '../../inputs/machine.ts';
+import { rotary } from '../../inputs/rotary.ts';
+import { assume } from '../../inputs/setting.ts';
+import { greatest, least, type Side } from '../../side.ts';
+import { alongX } from '../../sides/base.ts';
+import { ends, rises, term } from '../../term.ts';
+
+type Axis = 'x' | 'y';
+
+/** The base along X or Y of the machine. */
+const baseLength = (axis: Axis): Side =>
+  greatest(['rotary', 'mounting'], (of) => [
+    term(
+      `base along ${axis.toUpperCase()}`,
+      {
+        length: rises((axis === 'x') === alongX(of) ? rotary.baseAlong : rotary.baseAcross),
+      },
+      (values) => values.length,
+    ),
+  ]);
+
+const tableLength = { x: machine.tableX, y: machine.tableY };
+
+const table = (axis: Axis): Side =>
+  least(['machine'], () => [
+    term(
+      `table along ${axis.toUpperCase()}`,
+      {
+        length: rises(tableLength[axis]),
+        overhang: rises(assume.tableOverhang),
+      },
+      (values) => values.length + values.overhang,
+    ),
+  ]);
+
+/** The bolts stand on the table: enough of the base bears on it, and across the slots some bolt row fits. */
+const bearing = (axis: Axis): Side =>
+  greatest(['rotary', 'mounting'], (of) => [
+    term(
+      'bearing part of the base',
+      {
+        length: rises((axis === 'x') === alongX(of) ? rotary.baseAlong : rotary.baseAcross),
+        share: rises(assume.bearingShare),
+      },
+      (values) => values.length * values.share,
+    ),
+  ]);
+
+const narrowestPitch = (of: Case): number => {
+  const hold = of.rotary.row?.hold;
+  if (hold === undefined || hold === 'unknown' || of.mounting === 'built-in') return Number.NaN;
+  const pitches = hold[of.mounting]?.pitches;
+  return pitches === undefined || pitches === 'unknown' ? Number.NaN : Math.min(...pitches);
+};
+
+const boltRow = least(['machine', 'rotary', 'mounting'], (of) => {
+  const pitch = narrowestPitch(of);
+  return [
+    term(
+      'slots left over beside the bolts',
+      { count: ends(machine.slotCount), pitch: ends(machine.slotPitch) },
+      (values) => (values.count - 1) * values.pitch - pitch,
+    ),
+  ];
+});
+const NOTHING = greatest([], () => [term('none', {}, () => 0)]);
+
+const boltsOnTable = (axis: Axis): EasingRule => ({
+  measure: 'bolts-on-table',
+  when: (of) => of.rotary.axes === 2 || of.rotary.row !== null,
+  all: [
+    { need: bearing(axis), have: table(axis) },
+    { need: NOTHING, have: boltRow },
+  ],
+});
+
+export const tableFootprint = defineCheck({
+  id: 'table-footprint',
+  stage: 'fit',
+  about: 'arrangement',
+  unit: 'mm',
+  sense: 'at-most',
+  applies: (of) => !of.machine.builtIn,
+  comparisons: (['x', 'y'] as const).map((axis) => ({
+    what: `base along ${axis.toUpperCase()}`,
+    need: baseLength(axis),
+    have: table(axis),
+    easings: [boltsOnTable(axis)],
+  })),
+  formula: 'base ≤ table along X and along Y; an overhang holds if all T-slot bolts stand on the table',
+  source: 'common practice, no source',
+  remedies: ['other-mounting', 'larger-machine'],
+  examples: [
+    {
+      what: 'a base of 420 × 260 mm along X on a table of 915 × 460 mm',
+      given: {
+        rotary: { base: { along: 420, across: 260 } },
+        machine: { table: { size: [915, 460] } },
+        mounting: 'tilt-along-x',
+      },
+      verdict: 'holds',
+      need: 260,
+      have: 460,
+    },
+    {
+      what: 'the same base along Y stands over by 20 mm',
+      given: {
+        rotary: { base: { along: 480, across: 260 } },
+        machine: { table: { size: [915, 460] } },
+        mounting: 'tilt-along-y',
+      },
+      verdict: 'holds if',
+      need: 480,
+      have: 460,
+    },
+    {
+      what: 'a base more than twice as long as the table is deep',
+      given: {
+        rotary: { base: { along: 940, across: 260 } },
+        machine: { table: { size: [1200, 460] } },
+        mounting: 'tilt-along-y',
+      },
+      verdict: 'fails',
+      need: 940,
+      have: 460,
+    },
+    {
+      what: 'a table that the catalog leaves out',
+      given: { machine: { table: { size: ['unknown', 460] } } },
+      verdict: 'open',
+    },
+  ],
+});

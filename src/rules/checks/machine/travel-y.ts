@@ -1,0 +1,83 @@
+import { defineCheck } from '../../check.ts';
+import { leanUnknown } from '../../sides/extent.ts';
+import { tipReach, tipWidth, travel, travelBeside } from '../../sides/travel.ts';
+
+export const travelY = defineCheck({
+  id: 'travel-y',
+  stage: 'fit',
+  about: 'part',
+  unit: 'mm',
+  sense: 'at-most',
+  applies: () => true,
+  comparisons: [
+    {
+      what: 'all the tips along Y',
+      need: tipWidth('y'),
+      have: travel('y'),
+      meets: leanUnknown,
+    },
+    {
+      what: 'tips on the far side of the rotary center',
+      need: tipReach('y', 'high'),
+      have: travelBeside('y', 'high'),
+      meets: leanUnknown,
+      secondary: true,
+    },
+    {
+      what: 'tips on the near side of the rotary center',
+      need: tipReach('y', 'low'),
+      have: travelBeside('y', 'low'),
+      meets: leanUnknown,
+      secondary: true,
+    },
+  ],
+  formula:
+    'width of the union of the tip boxes along Y ≤ Y travel, and each side of it from where the rotary stands',
+  source: 'geometry; travel taken as centered on the table',
+  remedies: ['larger-machine', 'other-mounting', 'smaller-part', 'lower-fixture'],
+  examples: [
+    {
+      what: 'top at 50 + 10 mm to the rear, sides from 10 to 110 + 10 mm to the front: 180 mm in all',
+      given: {
+        part: {
+          size: [60, 80, 60],
+          approaches: ['top', 'sides'],
+          holding: { height: 40 },
+        },
+        tools: { largestCutter: 20 },
+        rotary: { faceOffset: 10 },
+        machine: { travel: [600, 240, 400] },
+        mounting: 'tilt-along-x',
+      },
+      verdict: 'holds',
+      need: 180,
+      have: 240,
+    },
+    {
+      what: 'wide enough in all, but the lean needs 120 mm to the front',
+      given: {
+        part: {
+          size: [60, 80, 60],
+          approaches: ['top', 'sides'],
+          holding: { height: 40 },
+        },
+        tools: { largestCutter: 20 },
+        rotary: { faceOffset: 10 },
+        machine: { travel: [600, 220, 400] },
+        mounting: 'tilt-along-x',
+      },
+      verdict: 'fails',
+      need: 120,
+      have: 110,
+    },
+    {
+      what: 'a height that is not known',
+      given: {
+        part: { size: [60, 80, [20, 400]] },
+        machine: { travel: [600, 300, 400] },
+        mounting: 'tilt-along-x',
+      },
+      verdict: 'open',
+    },
+  ],
+});

@@ -1,0 +1,34 @@
+import type { Answers } from '../../questions/answers.ts';
+import { assumed } from '../../questions/assumptions.ts';
+import { NOT_SURE } from '../../questions/ranges.ts';
+import type { ShopCase } from '../case.ts';
+import { answered, derived, known, openAnswer, type Value } from '../value.ts';
+
+/** What is the same for every arrangement: tools, loading, vises, money, assumptions. */
+export function shopCase(answers: Answers): ShopCase {
+  const { tools, work, money } = answers;
+  const assume = assumed(answers.assume);
+  return {
+    assume,
+    toolShortest: answered(tools.shortest, 'tools.shortest', NOT_SURE['tools.shortest']),
+    toolLongest: answered(tools.longest, 'tools.longest', NOT_SURE['tools.longest']),
+    largestCutter: answered(tools.largestCutter, 'tools.largestCutter', NOT_SURE['tools.largestCutter']),
+    // a shop that names no vise is shown what an ordinary one takes
+    viseWidth:
+      work.vise.width === 'unknown'
+        ? known(assume.viseWidth, 'assume.viseWidth')
+        : answered(work.vise.width, 'work.vise.width', NOT_SURE['work.vise.width']),
+    viseLength:
+      work.vise.length === 'unknown'
+        ? known(assume.viseLength, 'assume.viseLength')
+        : answered(work.vise.length, 'work.vise.length', NOT_SURE['work.vise.length']),
+    byHand: byHand(work.loading),
+    budget: answered(money.budget, 'money.budget', NOT_SURE['money.budget']),
+    platePrice: answered(money.plates, 'money.plates', NOT_SURE['money.plates']),
+  };
+}
+
+function byHand(loading: Answers['work']['loading']): Value {
+  if (loading !== 'unknown') return known(loading === 'by-hand' ? 1 : 0, 'work.loading');
+  return derived({ low: 0, high: 1 }, 'work.loading', openAnswer('work.loading'));
+}

@@ -1,0 +1,64 @@
+import type { Case, MachineCase, PartCase, RotaryCase, ShopCase } from '../case.ts';
+import type { Input } from '../term.ts';
+import { known, type Value } from '../value.ts';
+
+type Domain = readonly [low: number, high: number];
+
+/** The part of a case that is about a part. Throws when a check about the arrangement asks for one. */
+export function partOf(of: Case): PartCase {
+  if (of.part === null) throw new Error('a check about the arrangement reads a part');
+  return of.part;
+}
+
+export const partInput = (
+  name: string,
+  unit: string,
+  domain: Domain,
+  read: (part: PartCase) => Value,
+): Input => ({
+  name,
+  unit,
+  domain,
+  read: (of) => read(partOf(of)),
+});
+
+export const rotaryInput = (
+  name: string,
+  unit: string,
+  domain: Domain,
+  read: (rotary: RotaryCase) => Value,
+): Input => ({ name, unit, domain, read: (of) => read(of.rotary) });
+
+export const machineInput = (
+  name: string,
+  unit: string,
+  domain: Domain,
+  read: (machine: MachineCase) => Value,
+): Input => ({ name, unit, domain, read: (of) => read(of.machine) });
+
+export const shopInput = (
+  name: string,
+  unit: string,
+  domain: Domain,
+  read: (shop: ShopCase) => Value,
+): Input => ({
+  name,
+  unit,
+  domain,
+  read: (of) => read(of.shop),
+});
+
+export const caseInput = (name: string, unit: string, domain: Domain, read: (of: Case) => Value): Input => ({
+  name,
+  unit,
+  domain,
+  read,
+});
+
+/** A number that is the same in every case of its kind, e.g. 1 for *offered*. */
+export const fixed = (name: string, value: number): Input => ({
+  name,
+  unit: '',
+  domain: [value, value],
+  read: () => known(value, name),
+});

@@ -1,0 +1,37 @@
+import { machineInput as input } from './input.ts';
+
+/** The numbers of a machine. */
+export const machine = {
+  travelX: input('X travel', 'mm', [150, 4000], (of) => of.travelX),
+  travelY: input('Y travel', 'mm', [150, 2000], (of) => of.travelY),
+  tableX: input('table along X', 'mm', [200, 4500], (of) => of.tableX),
+  tableY: input('table along Y', 'mm', [150, 2000], (of) => of.tableY),
+  tableLoad: input('table load', 'kg', [50, 8000], (of) => of.tableLoad),
+  slotCount: input('number of slots', '', [1, 12], (of) => of.slotCount),
+  slotWidth: input('slot width', 'mm', [5, 54], (of) => of.slotWidth),
+  slotPitch: input('slot pitch', 'mm', [20, 500], (of) => of.slotPitch),
+  noseBottom: input('nose above the table, Z down', 'mm', [0, 500], (of) => of.noseBottom),
+  noseTop: input('nose above the table, Z up', 'mm', [200, 1500], (of) => of.noseTop),
+  reachLeft: input('reach to the left of the rotary center', 'mm', [50, 2000], (of) => of.reachLeft),
+  reachRight: input('reach to the right of the rotary center', 'mm', [50, 2000], (of) => of.reachRight),
+  reachFront: input('reach in front of the rotary center', 'mm', [50, 2000], (of) => of.reachFront),
+  reachRear: input('reach behind the rotary center', 'mm', [50, 2000], (of) => of.reachRear),
+  throat: input('spindle axis to column', 'mm', [200, 2000], (of) => of.throat),
+  noseDiameter: input('spindle nose diameter', 'mm', [40, 250], (of) => of.noseDiameter),
+  power: input('spindle power', 'kW', [1, 100], (of) => of.power),
+  torque: input('spindle torque', 'N·m', [2, 1000], (of) => of.torque),
+  speed: input('greatest spindle speed', 'rev/min', [2000, 40000], (of) => of.speed),
+  positioning: input('positioning', 'mm', [0.001, 0.05], (of) => of.positioning),
+  drivesFitted: input('axis drives fitted', '', [0, 3], (of) => of.drivesFitted),
+  drivesOffered: input('axis drives offered', '', [0, 3], (of) => of.drivesOffered),
+  blocks: input('blocks a second', '1/s', [50, 5000], (of) => of.blocks),
+  blocksLookAhead: input('blocks a second with look-ahead', '1/s', [50, 10000], (of) => of.blocksLookAhead),
+  blocksAhead: input('blocks read ahead', '', [1, 1000], (of) => of.blocksAhead),
+  blocksAheadLookAhead: input(
+    'blocks read ahead with look-ahead',
+    '',
+    [1, 5000],
+    (of) => of.blocksAheadLookAhead,
+  ),
+  acceleration: input('acceleration', 'm/s²', [0.5, 20], (of) => of.acceleration),
+} as const;

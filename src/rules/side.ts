@@ -1,0 +1,128 @@
+import type { Interval } from '../quantities/interval.ts';
+import type { Case, Room } from './case.ts';
+import type { Gap } from './decision.ts';
+import { type Term, termEnds } from './term.ts';
+import { gapsOf, type Value } from './value.ts';
+
+/**
+ * One side of a comparison, the need or the have: the greatest or least over its terms, or the width
+ * between the greatest of some and the least of others (their unknowns taken as independent: a width may
+ * say *open* too often, never too seldom).
+ */
+export interface Side {
+  /** what it depends on: evaluated once for each combination of these; null: made for one case only */
+  readonly of: readonly Room[] | null;
+  readonly fold: 'greatest' | 'least' | 'width';
+  readonly terms: (of: Case) => readonly Term[];
+  /** the far ends, for a width */
+  readonly less?: (of: Case) => readonly Term[];
+}
+
+export const greatest = (of: Side['of'], terms: Side['terms']): Side => ({
+  of,
+  fold: 'greatest',
+  terms,
+});
+export const least = (of: Side['of'], terms: Side['terms']): Side => ({
+  of,
+  fold: 'least',
+  terms,
+});
+export const width = (of: readonly Room[], terms: Side['terms'], less: Side['terms']): Side => ({
+  of,
+  fold: 'width',
+  terms,
+  less,
+});
+
+export interface SideValue extends Interval {
+  readonly gaps: readonly Gap[];
+}
+
+/** A term with the values of its inputs, for the trace. */
+export interface EvaluatedTerm extends Interval {
+  readonly term: Term;
+  readonly values: Readonly<Record<string, Value>>;
+}
+
+/** What has been evaluated already; lives as long as one decision. */
+export type Memo = Map<Side, Map<string, SideValue>>;
+
+/** The side's ends on this case. No terms at all: nothing is needed, so −∞ (greatest) or +∞ (least). */
+export function evaluateSide(side: Side, of: Case): SideValue {
+  if (side.of === null) return evaluateFresh(side, of);
+  let known = of.memo.get(side);
+  if (known === undefined) {
+    known = new Map();
+    of.memo.set(side, known);
+  }
+  const key = keyOf(side.of, of);
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const value = evaluateFresh(side, of);
+  known.set(key, value);
+  return value;
+}
+
+function keyOf(rooms: readonly Room[], of: Case): string {
+  let key = '';
+  for (const room of rooms) key += `${of.keys[room]}|`;
+  return key;
+}
+
+function evaluateFresh(side: Side, of: Case): SideValue {
+  const terms = side.terms(of).map((each) => evaluateTerm(each, of));
+  if (side.fold !== 'width') return { ...folded(side.fold, terms), gaps: gapsFrom(terms) };
+  const far = (side.less?.(of) ?? []).map((each) => evaluateTerm(each, of));
+  const upper = folded('greatest', terms);
+  const lower = folded('least', far);
+  return {
+    low: upper.low - lower.high,
+    high: upper.high - lower.low,
+    gaps: gapsFrom([...terms, ...far]),
+  };
+}
+
+/** A term's ends with the values that went in. */
+export function evaluateTerm(term: Term, of: Case): EvaluatedTerm {
+  const values: Record<string, Value> = {};
+  for (const [key, use] of Object.entries(term.uses)) values[key] = use.input.read(of);
+  return { term, values, ...termEnds(term, values) };
+}
+
+/** The greatest (least) over terms: each end is the greatest (least) of the ends. */
+export function folded(fold: 'greatest' | 'least', terms: readonly Interval[]): Interval {
+  const pick = fold === 'greatest' ? Math.max : Math.min;
+  const start = fold === 'greatest' ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;
+  let low = start;
+  let high = start;
+  for (const each of terms) {
+    low = pick(low, each.low);
+    high = pick(high, each.high);
+  }
+  return { low, high };
+}
+
+/** The terms that decide: for a greatest the one with the highest end, for a least the lowest. */
+export function bindingTerms(side: Side, of: Case): readonly EvaluatedTerm[] {
+  const terms = side.terms(of).map((each) => evaluateTerm(each, of));
+  if (side.fold === 'least')
+    return pickOne(terms, (a, b) => a.low < b.low || (a.low === b.low && a.high < b.high));
+  const upper = pickOne(terms, (a, b) => a.high > b.high || (a.high === b.high && a.low > b.low));
+  if (side.fold === 'greatest') return upper;
+  const far = (side.less?.(of) ?? []).map((each) => evaluateTerm(each, of));
+  return [...upper, ...pickOne(far, (a, b) => a.low < b.low)];
+}
+
+function pickOne(
+  terms: readonly EvaluatedTerm[],
+  better: (a: EvaluatedTerm, b: EvaluatedTerm) => boolean,
+): readonly EvaluatedTerm[] {
+  const first = terms[0];
+  if (first === undefined) return [];
+  return [terms.reduce((best, each) => (better(each, best) ? each : best), first)];
+}
+
+function gapsFrom(terms: readonly EvaluatedTerm[]): readonly Gap[] {
+  return gapsOf(terms.flatMap((each) => Object.values(each.values)));
+}

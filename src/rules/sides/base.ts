@@ -1,0 +1,55 @@
+import type { Case } from '../case.ts';
+import { rotary } from '../inputs/rotary.ts';
+import { falls, negated, rises, type Term, term } from '../term.ts';
+
+/** How the frame of the rotary lies on the machine: u along its tilt (or rotary) axis, v across. */
+export const alongX = (of: Case): boolean =>
+  of.mounting === 'tilt-along-x' ||
+  of.mounting === 'axis-along-x' ||
+  (of.mounting === 'built-in' && of.machine.row.builtIn?.tiltAxis === 'along-x');
+
+/**
+ * Where the base begins and ends beside the rotary center, in the rotary's own frame. On a level axis the
+ * center is the middle of the faceplate, and the base ends behind it.
+ */
+export const baseAlongHigh = (of: Case): Term =>
+  of.rotary.axes === 1
+    ? term('far end of the base', { p: falls(rotary.faceOffset) }, (values) => -values.p)
+    : term(
+        'base',
+        {
+          length: rises(rotary.baseAlong),
+          center: falls(rotary.baseCenterAlong),
+        },
+        (values) => values.length - values.center,
+      );
+
+export const baseAlongLow = (of: Case): Term =>
+  of.rotary.axes === 1
+    ? term(
+        'near end of the base',
+        { p: falls(rotary.faceOffset), length: falls(rotary.baseAlong) },
+        (values) => -values.p - values.length,
+      )
+    : term('base', { center: falls(rotary.baseCenterAlong) }, (values) => -values.center);
+
+export const baseAcrossHigh = (): Term =>
+  term(
+    'base',
+    {
+      length: rises(rotary.baseAcross),
+      center: falls(rotary.baseCenterAcross),
+    },
+    (values) => values.length - values.center,
+  );
+
+export const baseAcrossLow = (): Term =>
+  term('base', { center: falls(rotary.baseCenterAcross) }, (values) => -values.center);
+
+/** The ends of the base along X or Y of the machine, whichever way the rotary is mounted and turned. */
+export function baseEnds(of: Case, axis: 'x' | 'y'): { readonly low: Term; readonly high: Term } {
+  const along = (axis === 'x') === alongX(of);
+  const low = along ? baseAlongLow(of) : baseAcrossLow();
+  const high = along ? baseAlongHigh(of) : baseAcrossHigh();
+  return of.place.turned ? { low: negated(high), high: negated(low) } : { low, high };
+}

@@ -1,0 +1,37 @@
+import { boxesOf } from '../boxes/index.ts';
+import type { Case } from '../case.ts';
+import { negated, type Term } from '../term.ts';
+import { alongX } from './base.ts';
+
+/** The tips of the part along X or Y of the machine, beside the rotary center. */
+export function tipEnds(
+  of: Case,
+  axis: 'x' | 'y',
+): { readonly low: readonly Term[]; readonly high: readonly Term[] } {
+  const along = (axis === 'x') === alongX(of);
+  const boxes = boxesOf(of);
+  const low = boxes.flatMap((box) => (along ? box.uLow : box.vLow));
+  const high = boxes.flatMap((box) => (along ? box.uHigh : box.vHigh));
+  return turnedRound(of) ? { low: high.map(negated), high: low.map(negated) } : { low, high };
+}
+
+/**
+ * Does the frame of the rotary point the other way along the machine's axes? Unturned, the top of the work
+ * leans to the front (tilt axis along X) or to the left. A built-in table leans as stated at positive tilt,
+ * the other way where its greater tilt is the negative one.
+ */
+export function turnedRound(of: Case): boolean {
+  if (of.mounting !== 'built-in') return of.place.turned;
+  const builtIn = of.machine.row.builtIn;
+  const away = builtIn?.leans === 'toward-column' || builtIn?.leans === 'toward-right';
+  const tilt = builtIn?.tilt;
+  const negativeIsGreater = Array.isArray(tilt) && -tilt[0] > tilt[1];
+  return away !== negativeIsGreater;
+}
+
+/** Nobody says which way a built-in table leans: what fails one way may still hold the other. */
+export function leanUnknown(of: Case): 'yes' | 'perhaps' {
+  const builtIn = of.machine.row.builtIn;
+  if (builtIn === null) return 'yes';
+  return builtIn.leans === 'unknown' || builtIn.tiltAxis === 'unknown' ? 'perhaps' : 'yes';
+}
