@@ -1,27 +1,21 @@
-import { distance } from "fastest-levenshtein";
+import { distance } from 'fastest-levenshtein';
 
 /**
  * The word that was probably meant: at most one letter in three away, upper and lower case aside.
  * Example: nearest('heigth', ['height', 'width']) → 'height'; nearest('depth', ['mass']) → undefined.
  */
-export function nearest(
-	word: string,
-	candidates: readonly string[],
-): string | undefined {
-	if (word.length > 60) return undefined;
-	const lower = word.toLowerCase();
-	let best: string | undefined;
-	let bestDistance = Number.POSITIVE_INFINITY;
-	for (const candidate of candidates) {
-		const away = distance(lower, candidate.toLowerCase());
-		const allowed = Math.max(
-			1,
-			Math.floor(Math.max(lower.length, candidate.length) / 3),
-		);
-		if (away <= allowed && away < bestDistance) {
-			best = candidate;
-			bestDistance = away;
-		}
-	}
-	return best;
+export function nearest(word: string, candidates: readonly string[]): string | undefined {
+  if (word.length > 60) return undefined;
+  const lower = word.toLowerCase();
+  let best: string | undefined;
+  let bestDistance = Number.POSITIVE_INFINITY;
+  for (const candidate of candidates) {
+    const away = distance(lower, candidate.toLowerCase());
+    const allowed = Math.max(1, Math.floor(Math.max(lower.length, candidate.length) / 3));
+    if (away <= allowed && away < bestDistance) {
+      best = candidate;
+      bestDistance = away;
+    }
+  }
+  return best;
 }

@@ -1,27 +1,17 @@
-import {
-	Composer,
-	type Document,
-	isAlias,
-	isMap,
-	isScalar,
-	isSeq,
-	Lexer,
-	LineCounter,
-	type Node,
-	Parser,
-} from "yaml";
-import type { Path, Place } from "./place.ts";
-import { type NodeFault, plainData } from "./plain-data.ts";
-import { type Problem, type Reading, wholeFile } from "./problem.ts";
-import { syntaxFault } from "./syntax-faults.ts";
+import { Composer, type Document, Lexer, LineCounter, Parser } from 'yaml';
+import { offsetOf } from './locate.ts';
+import type { Path, Place } from './place.ts';
+import { type NodeFault, plainData } from './plain-data.ts';
+import { type Problem, type Reading, wholeFile } from './problem.ts';
+import { syntaxFault } from './syntax-faults.ts';
 
 /** A YAML or JSON text that was understood: its plain value, and where in the text everything stands. */
 export interface ParsedDocument {
-	readonly value: unknown;
-	/** where the value at a path stands, or the nearest thing around it that is there */
-	readonly placeOf: (path: Path) => Place;
-	/** where the key at the end of a path stands */
-	readonly placeOfKey: (path: Path) => Place;
+  readonly value: unknown;
+  /** where the value at a path stands, or the nearest thing around it that is there */
+  readonly placeOf: (path: Path) => Place;
+  /** where the key at the end of a path stands */
+  readonly placeOfKey: (path: Path) => Place;
 }
 
 /** Deeper than any of our files, shallow enough for every program that walks them. */
@@ -35,109 +25,108 @@ const MOST_LEXEMES = 1_500_000;
  * doubled keys, `__proto__`, numbers that are none, aliases that unfold without end, nesting without end.
  * Never throws.
  */
-export function parseDocument(
-	text: string,
-	file: string,
-): Reading<ParsedDocument> {
-	const lines = new LineCounter();
-	const place = (offset: number): Place => {
-		const { line, col } = lines.linePos(offset);
-		return { line: Math.max(1, line), column: Math.max(1, col) };
-	};
-	const failed = (faults: readonly NodeFault[]): Reading<never> => ({
-		ok: false,
-		problems: faults
-			.slice(0, MOST_PROBLEMS)
-			.map(({ offset, found, expected }): Problem => {
-				return { file, ...place(offset), found, expected };
-			}),
-	});
-	try {
-		const composed = compose(text.replace(/^\ufeff/, ""), lines);
-		if (!composed.ok) return failed(composed.faults);
-		const root = composed.document?.contents ?? null;
-		if (root === null)
-			return wholeFile(file, "the file is empty", "expected a document");
-		const { value, faults } = plainData(root);
-		if (faults.length > 0) return failed(faults);
-		return {
-			ok: true,
-			value: {
-				value,
-				placeOf: (path) => place(offsetOf(root, path, "value")),
-				placeOfKey: (path) => place(offsetOf(root, path, "key")),
-			},
-		};
-	} catch (error) {
-		// a fault of the parser; the file is what triggers it, so that is what we name
-		const why = error instanceof Error ? error.message : String(error);
-		return wholeFile(
-			file,
-			`the file cannot be parsed (${why})`,
-			"expected YAML or JSON",
-		);
-	}
+export function parseDocument(text: string, file: string): Reading<ParsedDocument> {
+  const lines = new LineCounter();
+  const place = (offset: number): Place => {
+    const { line, col } = lines.linePos(offset);
+    return { line: Math.max(1, line), column: Math.max(1, col) };
+  };
+  const failed = (faults: readonly NodeFault[]): Reading<never> => ({
+    ok: false,
+    problems: faults.slice(0, MOST_PROBLEMS).map(({ offset, found, expected }): Problem => {
+      return { file, ...place(offset), found, expected };
+    }),
+  });
+  try {
+    const composed = compose(text.replace(/^\ufeff/, ''), lines);
+    if (!composed.ok) return failed(composed.faults);
+    const root = composed.document?.contents ?? null;
+    if (root === null) return wholeFile(file, 'the file is empty', 'expected a document');
+    const { value, faults } = plainData(root);
+    if (faults.length > 0) return failed(faults);
+    return {
+      ok: true,
+      value: {
+        value,
+        placeOf: (path) => place(offsetOf(root, path, 'value')),
+        placeOfKey: (path) => place(offsetOf(root, path, 'key')),
+      },
+    };
+  } catch (error) {
+    // a fault of the parser; the file is what triggers it, so that is what we name
+    const why = error instanceof Error ? error.message : String(error);
+    return wholeFile(file, `the file cannot be parsed (${why})`, 'expected YAML or JSON');
+  }
 }
 
 type Composed =
-	| { readonly ok: true; readonly document: Document.Parsed | undefined }
-	| { readonly ok: false; readonly faults: readonly NodeFault[] };
+  | { readonly ok: true; readonly document: Document.Parsed | undefined }
+  | { readonly ok: false; readonly faults: readonly NodeFault[] };
 
 function compose(text: string, lines: LineCounter): Composed {
-	// Errors are made by the million on garbage, and their stacks are what costs.
-	const stackTraceLimit = Error.stackTraceLimit;
-	Error.stackTraceLimit = 0;
-	try {
-		const tokens = tokensOf(text, lines);
-		if (!Array.isArray(tokens)) return { ok: false, faults: [tokens] };
-		const composer = new Composer({
-			uniqueKeys: false,
-			prettyErrors: false,
-			lineCounter: lines,
-		});
-		const documents = [...composer.compose(tokens, true, text.length)];
-		const [document, second] = documents;
-		const faults = documents.slice(0, 1).flatMap(({ errors, warnings }) => {
-			return [...errors, ...warnings].slice(0, MOST_PROBLEMS).map(syntaxFault);
-		});
-		if (second !== undefined && faults.length === 0) {
-			const offset = second.range[0];
-			faults.push({
-				offset,
-				found: "a second document begins here",
-				expected: "expected one document in a file",
-			});
-		}
-		if (faults.length > 0)
-			return {
-				ok: false,
-				faults: faults.sort((one, other) => one.offset - other.offset),
-			};
-		return { ok: true, document };
-	} finally {
-		Error.stackTraceLimit = stackTraceLimit;
-	}
+  // Errors are made by the million on garbage, and their stacks are what costs.
+  const stackTraceLimit = Error.stackTraceLimit;
+  Error.stackTraceLimit = 0;
+  try {
+    const tokens = tokensOf(text, lines);
+    if (!Array.isArray(tokens)) return { ok: false, faults: [tokens] };
+    const composer = new Composer({
+      uniqueKeys: false,
+      prettyErrors: false,
+      lineCounter: lines,
+    });
+    const documents = [...composer.compose(tokens, true, text.length)];
+    const [document, second] = documents;
+    const faults = documents.slice(0, 1).flatMap(({ errors, warnings }) => {
+      return [...errors, ...warnings].slice(0, MOST_PROBLEMS).map(syntaxFault);
+    });
+    if (second !== undefined && faults.length === 0) {
+      const offset = second.range[0];
+      faults.push({
+        offset,
+        found: 'a second document begins here',
+        expected: 'expected one document in a file',
+      });
+    }
+    if (faults.length > 0)
+      return {
+        ok: false,
+        faults: faults.sort((one, other) => one.offset - other.offset),
+      };
+    return { ok: true, document };
+  } finally {
+    Error.stackTraceLimit = stackTraceLimit;
+  }
 }
 
-type Token = Parameters<Composer["next"]>[0];
+type Token = Parameters<Composer['next']>[0];
 
 /** The tokens of a text, or the place where it nests too deeply or goes on for too long. */
 function tokensOf(text: string, lines: LineCounter): Token[] | NodeFault {
-	const parser = new Parser(lines.addNewLine);
-	const tokens: Token[] = [];
-	let offset = 0;
-	lines.addNewLine(0);
-	for (const lexeme of new Lexer().lex(text)) {
-		for (const token of parser.next(lexeme)) tokens.push(token);
-		if (parser.stack.length > DEEPEST) {
-			return {
-				offset,
-				found: `more than ${DEEPEST} levels stand inside each other here`,
-				expected: "expected fewer",
-			};
-		}
-		offset = parser.offset;
-	}
-	for (const token of parser.end()) tokens.push(token);
-	return tokens;
+  const parser = new Parser(lines.addNewLine);
+  const tokens: Token[] = [];
+  let offset = 0;
+  let count = 0;
+  lines.addNewLine(0);
+  for (const lexeme of new Lexer().lex(text)) {
+    for (const token of parser.next(lexeme)) tokens.push(token);
+    if (parser.stack.length > DEEPEST) {
+      return {
+        offset,
+        found: `more than ${DEEPEST} levels stand inside each other here`,
+        expected: 'expected fewer',
+      };
+    }
+    offset = parser.offset;
+    count += 1;
+    if (count > MOST_LEXEMES) {
+      return {
+        offset,
+        found: 'the file is too full to be read up to its end',
+        expected: 'expected several files',
+      };
+    }
+  }
+  for (const token of parser.end()) tokens.push(token);
+  return tokens;
 }

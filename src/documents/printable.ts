@@ -1,16 +1,12 @@
 // Control characters, line and paragraph separators, and the marks that turn the direction of writing around.
-const UNPRINTABLE =
-	/[\p{Cc}\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb]|\p{Surrogate}/gu;
+const UNPRINTABLE = /[\p{Cc}\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb]|\p{Surrogate}/gu;
 
 /**
  * A text in which nothing can move the cursor, break the line or hide: what cannot be printed is written as
  * `\u{…}`. Example: printable('a\u001b[2J') → 'a\\u{1b}[2J'.
  */
 export const printable = (text: string): string =>
-	text.replace(
-		UNPRINTABLE,
-		(sign) => `\\u{${(sign.codePointAt(0) ?? 0).toString(16)}}`,
-	);
+  text.replace(UNPRINTABLE, (sign) => `\\u{${(sign.codePointAt(0) ?? 0).toString(16)}}`);
 
 const LONGEST = 60;
 
@@ -19,23 +15,17 @@ const LONGEST = 60;
  * quoted([1, 2]) → '[1, 2]', quoted({ a: 1 }) → 'a map'.
  */
 export function quoted(value: unknown): string {
-	if (value === null || value === undefined) return "empty";
-	if (typeof value === "string") return `"${printable(shortened(value))}"`;
-	if (Array.isArray(value)) return quotedList(value);
-	if (typeof value === "object") return "a map";
-	return String(value);
+  if (value === null || value === undefined) return 'empty';
+  if (typeof value === 'string') return `"${printable(shortened(value))}"`;
+  if (Array.isArray(value)) return quotedList(value);
+  if (typeof value === 'object') return 'a map';
+  return String(value);
 }
 
 function quotedList(list: readonly unknown[]): string {
-	const simple =
-		list.length <= 4 &&
-		list.every((each) => typeof each !== "object" || each === null);
-	return simple
-		? `[${list.map(quoted).join(", ")}]`
-		: `a list of ${list.length}`;
+  const simple = list.length <= 4 && list.every((each) => typeof each !== 'object' || each === null);
+  return simple ? `[${list.map(quoted).join(', ')}]` : `a list of ${list.length}`;
 }
 
 const shortened = (text: string): string =>
-	text.length <= LONGEST
-		? text
-		: `${[...text.slice(0, LONGEST)].slice(0, LONGEST - 1).join("")}…`;
+  text.length <= LONGEST ? text : `${[...text.slice(0, LONGEST)].slice(0, LONGEST - 1).join('')}…`;
