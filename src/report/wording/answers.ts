@@ -1,6 +1,4 @@
-import type { NotSureKey } from '../../questions/ranges.ts';
-
-/** An answer or a catalog value in words, with the unit that its number has. */
+/** A value in words, with the unit that its number has. */
 export interface ValueWords {
   readonly words: string;
   readonly unit: string;
@@ -8,89 +6,25 @@ export interface ValueWords {
 
 const value = (words: string, unit = ''): ValueWords => ({ words, unit });
 
-/** Answers, by their path without the part's name. */
-export const ANSWER_WORDS = {
-  units: value('units'),
-  currency: value('currency'),
-  'parts.shape': value('shape'),
-  'parts.size': value('size', 'mm'),
-  'parts.size[0]': value('length', 'mm'),
-  'parts.size[1]': value('width', 'mm'),
-  'parts.size[2]': value('height', 'mm'),
-  'parts.diameter': value('diameter', 'mm'),
-  'parts.length': value('length', 'mm'),
-  'parts.stands': value('how it stands'),
-  'parts.material': value('material'),
-  'parts.mass': value('mass', 'kg'),
+/**
+ * Answers that stand in the answers file but are not asked in the interview, by their path without the part's
+ * name. What is asked has its words in its question.
+ */
+export const UNASKED_ANSWER_WORDS: Readonly<Record<string, ValueWords>> = {
   'parts.fill': value('share of the block that is material', 'share'),
-  'parts.approaches': value('sides that the tool comes from'),
-  'parts.slant': value('slant of a face', '°'),
-  'parts.undercut': value('angle of an undercut', '°'),
-  'parts.bottom': value('whether its bottom is cut too'),
-  'parts.motion': value('how the axes move'),
-  'parts.depthTop': value('depth cut from the top', 'mm'),
-  'parts.depthSide': value('depth cut from the side', 'mm'),
-  'parts.lowestSideFeature': value('lowest side feature above the fixture', 'mm'),
-  'parts.tolerance': value('tolerance between faces', 'mm'),
-  'parts.holding': value('holding'),
-  'parts.holding.by': value('what holds it'),
-  'parts.holding.diameter': value('diameter of the fixture', 'mm'),
-  'parts.holding.height': value('height of the fixture', 'mm'),
-  'parts.holding.mass': value('mass of the fixture', 'kg'),
-  'parts.eccentricity': value('distance from the rotary axis', 'mm'),
-  'parts.cut': value('heaviest cut'),
-  'parts.cut.diameter': value('cutter diameter', 'mm'),
-  'parts.cut.teeth': value('teeth of the cutter'),
-  'parts.cut.ap': value('depth of cut', 'mm'),
-  'parts.cut.ae': value('width of cut', 'mm'),
-  'parts.cut.fz': value('feed per tooth', 'mm/tooth'),
-  'parts.cut.vc': value('cutting speed', 'm/min'),
-  'parts.cut.interrupted': value('whether the cut is interrupted'),
-  'parts.contourCut': value('cut of the moving axes'),
+  'parts.approaches': value('sides that are cut'),
+  'parts.slant': value('slant angle', '°'),
+  'parts.undercut': value('undercut angle', '°'),
   'parts.contourCut.diameter': value('cutter diameter of the moving axes', 'mm'),
   'parts.contourCut.teeth': value('teeth of the cutter of the moving axes'),
   'parts.contourCut.ap': value('depth of cut of the moving axes', 'mm'),
   'parts.contourCut.ae': value('width of cut of the moving axes', 'mm'),
   'parts.contourCut.fz': value('feed per tooth of the moving axes', 'mm/tooth'),
   'parts.contourCut.vc': value('cutting speed of the moving axes', 'm/min'),
-  'parts.contourCut.interrupted': value('whether the cut of the moving axes is interrupted'),
-  'parts.drill': value('drill'),
-  'parts.drill.diameter': value('drill diameter', 'mm'),
-  'parts.drill.feed': value('drill feed', 'mm/rev'),
-  'parts.drill.offset': value('distance of the drilled hole from the axis', 'mm'),
-  'parts.contour': value('contour'),
-  'parts.contour.feed': value('contour feed', 'mm/min'),
-  'parts.contour.radius': value('contour radius', 'mm'),
-  'parts.contour.chordError': value('deviation allowed from the contour', 'mm'),
-  'parts.yearly': value('yearly work'),
-  'parts.yearly.quantity': value('pieces a year'),
-  'parts.yearly.lots': value('lots a year'),
-  'parts.yearly.setups': value('setups of each lot now'),
-  'parts.yearly.setupMinutes': value('time of a setup', 'min'),
-  'parts.yearly.cycleMinutes': value('cycle time of a piece', 'min'),
-  'parts.yearly.handlingMinutes': value('handling time of a piece', 'min'),
-  'parts.must': value('whether the choice must hold it'),
-  'tools.shortest': value('shortest gauge length', 'mm'),
-  'tools.longest': value('longest gauge length', 'mm'),
-  'tools.largestCutter': value('largest cutter', 'mm'),
-  'shop.machine': value('mill that is owned already'),
-  'work.threeAxisShare': value('share of three-axis work', 'share'),
-  'work.switchesPerWeek': value('switches of the rotary a week'),
-  'work.visesWanted': value('vises wanted beside the rotary'),
-  'work.vise.width': value('width of a vise', 'mm'),
-  'work.vise.length': value('length of a vise bed', 'mm'),
-  'work.vise.height': value('height of a vise', 'mm'),
-  'work.loading': value('how parts are loaded'),
-  'work.swap': value('how the rotary is swapped'),
-  'money.budget': value('budget', 'money'),
-  'money.plates': value('price of a plate', 'money'),
-  'control.cam': value('CAM in the shop'),
-  matters: value('what matters, in order'),
-} as const satisfies Readonly<Record<NotSureKey, ValueWords> & Record<string, ValueWords>>;
-
-/** Shop and money answers that later parts of the report read: named here so that an unknown one has words. */
-export const SHOP_ANSWER_WORDS = {
+  'parts.contourCut.interrupted': value('interrupted cut of the moving axes'),
   'shop.bay': value('size of the bay', 'mm'),
+  'shop.bay[0]': value('length of the bay', 'mm'),
+  'shop.bay[1]': value('width of the bay', 'mm'),
   'shop.ceiling': value('height of the ceiling', 'mm'),
   'shop.doorway.width': value('width of the doorway', 'mm'),
   'shop.doorway.height': value('height of the doorway', 'mm'),
@@ -102,6 +36,12 @@ export const SHOP_ANSWER_WORDS = {
   'shop.air.flow': value('air supply', 'L/min'),
   'shop.air.bar': value('air pressure', 'bar'),
   'shop.lifting': value('lifting means'),
+  'work.threeAxisShare': value('share of three-axis work', 'share'),
+  'work.switchesPerWeek': value('switches of the rotary a week'),
+  'work.vise.width': value('width of a vise', 'mm'),
+  'work.vise.length': value('length of a vise bed', 'mm'),
+  'work.vise.height': value('height of a vise', 'mm'),
+  'work.swap': value('how the rotary is swapped'),
   'money.shopRate': value('hourly rate of the shop', 'money'),
   'money.years': value('years looked at', 'years'),
   'money.interest': value('interest', 'share'),
@@ -109,4 +49,7 @@ export const SHOP_ANSWER_WORDS = {
   'money.training': value('price of training', 'money'),
   'money.yearlyCosts': value('yearly costs', 'money'),
   'money.residual': value('residual value', 'money'),
-} as const satisfies Readonly<Record<string, ValueWords>>;
+  'money.plates': value('price of a plate', 'money'),
+  'control.cam': value('CAM in the shop'),
+  currency: value('currency'),
+};

@@ -49,7 +49,7 @@ export const MACHINE_CHECKS = {
     'The spindle gets low enough to the work',
     'With the shortest tool in it the spindle nose has to come down to the lowest place to be cut.',
     'lowest nose height needed',
-    'lowest nose position',
+    'lowest nose position, which must not be higher',
   ),
   'index-clear': check(
     'tilting under the tool',
@@ -62,8 +62,8 @@ export const MACHINE_CHECKS = {
     'tilting over the table',
     'The work clears the table while tilting',
     'While the rotary tilts, its faceplate and the work come down beside it and must not touch the machine table.',
-    'lowest height allowed',
     'lowest point of the swept work',
+    'the table with its gap, which must not be higher',
   ),
   'housing-clear': check(
     'spindle over the housing',

@@ -32,22 +32,22 @@ export const MEASURE_TO_TAKE_WORDS: Readonly<Record<MeasureToTake, MeasureToTake
   'longer-tool-there': take(
     'Longer tool for the low features',
     'Cut the lowest features with a longer tool, so that the spindle need not come down so far.',
-    'gauge length, at least',
+    'gauge length of at least',
   ),
   'buy-longer-tool': take(
     'Longer tool to be bought',
     'Buy a longer tool or holder for the low side features.',
-    'gauge length, at least',
+    'gauge length of at least',
   ),
   'raise-fixture': take(
     'Higher fixture',
     'Raise the part on its fixture, so that the tool reaches its low side features.',
-    'raised to, at least',
+    'raised to at least',
   ),
   'move-aside': take(
     'Tool moved aside before tilting',
     'Move the tool aside before the table tilts; the work must not pass under it. Write it into the program and prove it out dry.',
-    'moved aside by, at least',
+    'moved aside by at least',
   ),
   tailstock: take(
     'Tailstock or steady',

@@ -5,7 +5,7 @@ export interface MeasureWords {
   readonly title: string;
   /** what it counts */
   readonly means: string;
-  readonly unit: 'share' | 'stations' | 'years' | 'money' | 'm²' | 'h';
+  readonly unit: 'share' | '' | 'years' | 'money' | 'm²' | 'h';
   readonly better: 'more' | 'less';
 }
 
@@ -19,10 +19,15 @@ export const MEASURE_WORDS: Readonly<Record<Measure, MeasureWords>> = {
   viseStations: {
     title: 'Vise stations',
     means: 'vises that still find room beside the rotary',
-    unit: 'stations',
+    unit: '',
     better: 'more',
   },
-  payback: { title: 'Payback', means: 'time until it has paid for itself', unit: 'years', better: 'less' },
+  payback: {
+    title: 'Payback',
+    means: 'time until it has paid for itself',
+    unit: 'years',
+    better: 'less',
+  },
   price: {
     title: 'Price',
     means: 'machine, rotary and all that has to be added',

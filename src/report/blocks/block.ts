@@ -1,0 +1,98 @@
+import type { Inline } from './inline.ts';
+import type { Path } from './path.ts';
+
+/** A piece of a report: what it is, not how it looks. Exports give it looks. */
+export type Block = Heading | Paragraph | List | Table | Details | Flowchart | Command | AnswersFile;
+
+export interface Heading {
+  readonly kind: 'heading';
+  readonly level: 1 | 2 | 3;
+  readonly text: readonly Inline[];
+}
+
+export interface Paragraph {
+  readonly kind: 'paragraph';
+  readonly text: readonly Inline[];
+}
+
+export interface List {
+  readonly kind: 'list';
+  readonly items: readonly (readonly Inline[])[];
+}
+
+export type Cell = readonly Inline[];
+
+export interface Table {
+  readonly kind: 'table';
+  readonly head: readonly Cell[];
+  /** columns of numbers stand to the right */
+  readonly align: readonly ('left' | 'right')[];
+  readonly rows: readonly (readonly Cell[])[];
+}
+
+/** What only a reader who checks line by line wants to open. */
+export interface Details {
+  readonly kind: 'details';
+  readonly summary: readonly Inline[];
+  readonly blocks: readonly Block[];
+}
+
+export interface FlowNode {
+  /** letters only */
+  readonly id: string;
+  /** the taken path and its end differ from the rest by shape, not by color */
+  readonly shape: 'step' | 'aside' | 'end';
+  readonly lines: readonly (readonly Inline[])[];
+}
+
+export interface FlowEdge {
+  readonly from: string;
+  readonly to: string;
+  readonly taken: boolean;
+  readonly label: readonly Inline[];
+}
+
+export interface Flowchart {
+  readonly kind: 'flowchart';
+  readonly nodes: readonly FlowNode[];
+  readonly edges: readonly FlowEdge[];
+}
+
+/** A line to be typed. */
+export interface Command {
+  readonly kind: 'command';
+  readonly line: readonly Inline[];
+}
+
+/** The value at a path, written out as a YAML file that can be read again. */
+export interface AnswersFile {
+  readonly kind: 'answers-file';
+  readonly path: Path;
+}
+
+export const heading = (level: Heading['level'], text: readonly Inline[]): Heading => ({
+  kind: 'heading',
+  level,
+  text,
+});
+export const paragraph = (text: readonly Inline[]): Paragraph => ({
+  kind: 'paragraph',
+  text,
+});
+export const list = (items: List['items']): List => ({ kind: 'list', items });
+export const details = (summary: readonly Inline[], blocks: readonly Block[]): Details => ({
+  kind: 'details',
+  summary,
+  blocks,
+});
+
+/** A table from its columns: heading and side each. */
+export const table = (
+  columns: readonly (readonly [head: Cell, align: 'left' | 'right'])[],
+  rows: Table['rows'],
+): Table => ({
+  kind: 'table',
+  head: columns.map(([head]) => head),
+  align: columns.map(([, align]) => align),
+  rows,
+});

@@ -1,0 +1,117 @@
+import type { Html, PhrasingContent, RootContent, TableRow } from 'mdast';
+import type { Decision } from '../../rules/decision.ts';
+import type { Block, Details, Table } from '../blocks/block.ts';
+import type { Inline } from '../blocks/inline.ts';
+import { inlineText, textOf } from '../blocks/inline-text.ts';
+import { lookUp } from '../blocks/path.ts';
+import { answersYaml } from './answers-yaml.ts';
+import { mermaidChart } from './mermaid.ts';
+
+const SIGNS = { ascii: false };
+
+/** Blocks as a Markdown tree. Whatever a name holds stays text: the serializer escapes it. */
+export const markdownTree = (blocks: readonly Block[], decision: Decision): RootContent[] =>
+  blocks.flatMap((block) => nodesOf(block, decision));
+
+function nodesOf(block: Block, decision: Decision): RootContent[] {
+  switch (block.kind) {
+    case 'heading':
+      return [
+        {
+          type: 'heading',
+          depth: block.level,
+          children: phrases(block.text, decision),
+        },
+      ];
+    case 'paragraph':
+      return [{ type: 'paragraph', children: phrases(block.text, decision) }];
+    case 'list':
+      return [
+        {
+          type: 'list',
+          ordered: false,
+          spread: false,
+          children: block.items.map((item) => ({
+            type: 'listItem',
+            spread: false,
+            children: [{ type: 'paragraph', children: phrases(item, decision) }],
+          })),
+        },
+      ];
+    case 'table':
+      return [tableNode(block, decision)];
+    case 'details':
+      return detailsNodes(block, decision);
+    case 'flowchart':
+      return [{ type: 'code', lang: 'mermaid', value: mermaidChart(block, decision) }];
+    case 'command':
+      return [
+        {
+          type: 'code',
+          lang: 'sh',
+          value: textOf(block.line, decision, SIGNS),
+        },
+      ];
+    case 'answers-file':
+      return [
+        {
+          type: 'code',
+          lang: 'yaml',
+          value: answersYaml(lookUp(decision, block.path)),
+        },
+      ];
+  }
+}
+
+/** Pieces of a sentence as phrasing nodes; text beside text is one node, so that it is escaped as a whole. */
+function phrases(sentence: readonly Inline[], decision: Decision): PhrasingContent[] {
+  const nodes: PhrasingContent[] = [];
+  for (const inline of sentence) {
+    const value = inlineText(inline, decision, SIGNS);
+    const before = nodes.at(-1);
+    if (inline.kind === 'strong')
+      nodes.push({
+        type: 'strong',
+        children: phrases(inline.children, decision),
+      });
+    else if ('code' in inline && inline.code) nodes.push({ type: 'inlineCode', value });
+    else if (before?.type === 'text') before.value += value;
+    else nodes.push({ type: 'text', value });
+  }
+  return nodes;
+}
+
+function tableNode(block: Table, decision: Decision): RootContent {
+  const row = (cells: Table['head']): TableRow => ({
+    type: 'tableRow',
+    children: cells.map((cell) => ({
+      type: 'tableCell',
+      children: phrases(cell, decision),
+    })),
+  });
+  return {
+    type: 'table',
+    align: [...block.align],
+    children: [row(block.head), ...block.rows.map(row)],
+  };
+}
+
+/** The only HTML in the document: Markdown has nothing that folds. */
+function detailsNodes(block: Details, decision: Decision): RootContent[] {
+  const summary = htmlText(textOf(block.summary, decision, SIGNS));
+  const open: Html = {
+    type: 'html',
+    value: `<details>\n<summary>${summary}</summary>`,
+  };
+  return [open, ...markdownTree(block.blocks, decision), { type: 'html', value: '</details>' }];
+}
+
+const HTML_ENTITIES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+};
+
+const htmlText = (text: string): string =>
+  text.replace(/[&<>"]/g, (character) => HTML_ENTITIES[character] ?? '');

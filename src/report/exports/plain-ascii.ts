@@ -1,0 +1,27 @@
+/** Symbols of units, formulas and sentences that a plain terminal may lack, and how they are written there. */
+const ASCII: Readonly<Record<string, string>> = {
+  '·': '*',
+  '×': 'x',
+  '°': ' deg',
+  '±': '+/-',
+  '−': '-',
+  '–': '-',
+  '—': '-',
+  '≤': '<=',
+  '≥': '>=',
+  '√': 'sqrt',
+  '½': '1/2',
+  '²': '^2',
+  '³': '^3',
+  '→': '->',
+  '′': "'",
+  '…': '...',
+  '“': '"',
+  '”': '"',
+  '’': "'",
+  '\u202f': '',
+};
+
+/** Text with the program's own symbols in ASCII; letters in names stay as they are. Example: N·m → N*m. */
+export const plainAscii = (text: string): string =>
+  text.replace(/[^ -~\n]/g, (character) => ASCII[character] ?? character);

@@ -1,0 +1,153 @@
+import type { Decision } from '../../rules/decision.ts';
+import { STAGES, type StageId } from '../../rules/stages/index.ts';
+import { type Block, type Cell, details, heading, paragraph, table } from '../blocks/block.ts';
+import {
+  codeData,
+  data,
+  type Inline,
+  keyName,
+  number,
+  say,
+  strong,
+  verdictSign,
+  words,
+} from '../blocks/inline.ts';
+import {
+  arrangementAt,
+  type CheckAt,
+  checksAt,
+  firstOfEach,
+  ofCoveredParts,
+  worstFirst,
+} from '../checks-at.ts';
+import { partName } from '../names.ts';
+import { valueName } from '../value-name.ts';
+import { splitValuePath, valueUnit, valueWords } from '../value-words.ts';
+import { CHECK_WORDS } from '../wording/checks.ts';
+import { STAGE_WORDS } from '../wording/stages.ts';
+
+/** Every check of the recommended arrangement: one line each, and behind it every part with its numbers. */
+export function checks(decision: Decision): readonly Block[] {
+  const at = arrangementAt(decision, decision.recommended);
+  if (at === undefined) return [];
+  const all = checksAt(at);
+  const covered = ofCoveredParts(at);
+  const staged = (checks: readonly CheckAt[], stage: StageId): readonly CheckAt[] =>
+    checks.filter(({ result }) => result.stage === stage);
+  return [
+    heading(2, say`Its checks`),
+    paragraph(
+      say`Of the parts that it holds, each line shows the one at which the check is tightest. Under each table every
+        part can be opened, those that it does not hold too, with formula, numbers and source. A margin is what is
+        left over: less than nothing means that it falls short, and that something has to be done.`,
+    ),
+    ...STAGES.flatMap((stage) => stageBlocks(decision, stage, staged(all, stage), staged(covered, stage))),
+  ];
+}
+
+function stageBlocks(
+  decision: Decision,
+  stage: StageId,
+  all: readonly CheckAt[],
+  covered: readonly CheckAt[],
+): readonly Block[] {
+  if (all.length === 0) return [];
+  const { title, asks } = STAGE_WORDS[stage];
+  const lines = inCheckOrder(firstOfEach(worstFirst(covered)), all);
+  return [
+    heading(3, say`Checks: ${words(title.toLowerCase())}`),
+    paragraph([words(asks)]),
+    table(
+      [
+        [say`Check`, 'left'],
+        [say`Verdict`, 'left'],
+        [say`Needed`, 'right'],
+        [say`There is`, 'right'],
+        [say`Margin`, 'right'],
+        [say`Tightest at`, 'left'],
+      ],
+      lines.map((each) => [
+        [words(CHECK_WORDS[each.result.check].title)],
+        verdictOf(each),
+        ...numbersOf(each),
+        whereOf(decision, each),
+      ]),
+    ),
+    details(say`Every part, with formula, numbers and source: ${words(title.toLowerCase())}`, [
+      ...firstOfEach(all).flatMap(({ result }) =>
+        checkBlocks(
+          decision,
+          all.filter((each) => each.result.check === result.check),
+        ),
+      ),
+    ]),
+  ];
+}
+
+/** As the checks come, not as they are sorted: a reader finds them where they are in the list of checks. */
+const inCheckOrder = (chosen: readonly CheckAt[], all: readonly CheckAt[]): readonly CheckAt[] =>
+  firstOfEach(all).flatMap(({ result }) => chosen.filter((each) => each.result.check === result.check));
+
+const verdictOf = ({ result }: CheckAt): Cell =>
+  result.advisory ? say`${verdictSign(result.verdict)}, to be asked` : [verdictSign(result.verdict)];
+
+function numbersOf({ result, path }: CheckAt): readonly Cell[] {
+  const { unit } = result;
+  // what holds with no number to it has no limit; all else hangs on a number that is not known
+  const ifNull = result.verdict === 'holds' ? 'no limit' : 'not known';
+  return [
+    [number([...path, 'need'], unit, { ifNull: result.verdict === 'holds' ? 'nothing' : 'not known' })],
+    [number([...path, 'have'], unit, { ifNull })],
+    [number([...path, 'margin'], unit, { ifNull })],
+  ];
+}
+
+function whereOf(decision: Decision, { result, path }: CheckAt): Cell {
+  const part = result.part === null ? [] : [partName(decision, result.part, [...path, 'part'])];
+  if (result.binding === '') return part;
+  const binding = data([...path, 'binding']);
+  return part.length === 0 ? [binding] : say`${part}: ${binding}`;
+}
+
+/** One check over all parts: what it compares, by which formula, from which source, and the numbers of each. */
+function checkBlocks(decision: Decision, results: readonly CheckAt[]): readonly Block[] {
+  const first = results[0];
+  if (first === undefined) return [];
+  const { title, sentence, need, have } = CHECK_WORDS[first.result.check];
+  return [
+    paragraph(
+      say`${strong([words(`${title}.`)])} ${words(sentence)} Needed: ${words(need)}. There is: ${words(have)}. Formula:
+        ${codeData([...first.path, 'formula'])}. Source: ${data([...first.path, 'source'])}.`,
+    ),
+    table(
+      [
+        [say`Part`, 'left'],
+        [say`Verdict`, 'left'],
+        [say`Needed`, 'right'],
+        [say`There is`, 'right'],
+        [say`Margin`, 'right'],
+        [say`Numbers that went in`, 'left'],
+      ],
+      results.map((each) => [
+        each.result.part === null && each.result.binding === '' ? say`all of it` : whereOf(decision, each),
+        verdictOf(each),
+        ...numbersOf(each),
+        inputsOf(decision, each),
+      ]),
+    ),
+  ];
+}
+
+/** The numbers by name: what is the part's own needs no owner beside it. */
+function inputsOf(decision: Decision, { result, path }: CheckAt): Cell {
+  return Object.keys(result.inputs).flatMap((name, index): readonly Inline[] => {
+    const at = [...path, 'inputs', name];
+    const unit = result.inputUnits?.[name] ?? valueUnit(name);
+    const found = valueWords(name);
+    const own = found !== undefined && splitValuePath(name).list === 'parts';
+    const what =
+      found === undefined ? [keyName(at)] : own ? [words(found.words)] : valueName(decision, name, at);
+    const shown = say`${what} ${number(at, unit)}`;
+    return index === 0 ? shown : [words('; '), ...shown];
+  });
+}

@@ -1,0 +1,102 @@
+import type { Decision } from '../../rules/decision.ts';
+import { type Block, heading, list, paragraph } from '../blocks/block.ts';
+import { enumerate, type Inline, number, say, strong, verdictSign, words } from '../blocks/inline.ts';
+import {
+  type ArrangementAt,
+  arrangementAt,
+  type CheckAt,
+  checksAt,
+  firstOfEach,
+  worstFirst,
+} from '../checks-at.ts';
+import { arrangementName, partName } from '../names.ts';
+import { valueName } from '../value-name.ts';
+import { valueUnit } from '../value-words.ts';
+import { CHECK_WORDS } from '../wording/checks.ts';
+import { STAGE_WORDS } from '../wording/stages.ts';
+
+/** More failing checks than this are no near miss; the decision file has them all. */
+const MOST_CHECKS = 4;
+
+/** What came closest without passing: what stopped it, by how much, and what would let it through. */
+export function misses(decision: Decision): readonly Block[] {
+  const items = decision.nearestMisses.map((id, index) => missLine(decision, id, index));
+  if (items.length === 0) return [];
+  return [heading(2, say`Nearest misses`), list(items)];
+}
+
+function missLine(decision: Decision, id: string, index: number): readonly Inline[] {
+  const name = strong(arrangementName(decision, id, ['nearestMisses', index]));
+  const at = arrangementAt(decision, id);
+  if (at === undefined) return say`${name}.`;
+  const why = failures(decision, at, MOST_CHECKS);
+  return say`${name}: ${why}${flips(decision, at)}`;
+}
+
+/** The failing checks, the one that dropped it first, each with what it needs and what it is short by. */
+export function failures(decision: Decision, at: ArrangementAt, most: number): readonly Inline[] {
+  const { dropped } = at.arrangement;
+  const failing = firstOfEach(
+    worstFirst(checksAt(at).filter(({ result }) => result.verdict === 'fails' || result.verdict === 'open')),
+  ).filter(({ result }) => !result.advisory);
+  const first = failing.filter(({ result }) => result.check === dropped?.check);
+  const ordered = [...first, ...failing.filter((each) => !first.includes(each))];
+  const stage =
+    dropped === null ? [] : say`dropped at ${words(STAGE_WORDS[dropped.stage].title.toLowerCase())}; `;
+  if (ordered.length === 0) return say`${stage}it does not cover enough of the hours.`;
+  const told = ordered.slice(0, most).flatMap((each, index): readonly Inline[] => {
+    const own = failure(decision, each, 'with its part');
+    return index === 0 ? own : [words('; '), ...own];
+  });
+  return say`${stage}${told}${words(ordered.length > most ? '; and others.' : '.')}`;
+}
+
+/** One failing or open check with its numbers; alone where the row says already which part it is about. */
+export function failure(
+  decision: Decision,
+  { result, path }: CheckAt,
+  said: 'with its part' | 'alone',
+): readonly Inline[] {
+  const check = words(CHECK_WORDS[result.check].name);
+  const named = result.part !== null && said === 'with its part';
+  const where = named
+    ? say`${check} at ${partName(decision, result.part ?? '', [...path, 'part'])}`
+    : [check];
+  const sign = verdictSign(result.verdict);
+  if (result.categorical === true) return say`${where} ${sign}`;
+  const need = number([...path, 'need'], result.unit);
+  const have = number([...path, 'have'], result.unit);
+  const numbers = say`${where} ${sign}: needed ${need}, there is ${have}`;
+  if (result.verdict === 'open') return numbers;
+  return say`${numbers}, short by ${number([...path, 'margin'], result.unit, { magnitude: true })}`;
+}
+
+/** The smallest single changes that would have let it through. */
+function flips(decision: Decision, { arrangement, path }: ArrangementAt): readonly Inline[] {
+  if (arrangement.flips.length === 0) return [];
+  const told = arrangement.flips.map(({ change }, index) => {
+    const at = [...path, 'flips', index];
+    const unit = valueUnit(change);
+    const from = number([...at, 'from'], unit);
+    return say`${valueName(decision, change, [...at, 'change'])} ${number([...at, 'to'], unit)} instead of ${from}`;
+  });
+  return say` It would pass with ${enumerate(told, 'or')}.`;
+}
+
+/** The checks that stopped most, where nothing passes: what to change first. */
+export function stoppers(decision: Decision): readonly Block[] {
+  const all = decision.stages.flatMap((stage, index) =>
+    Object.entries(stage.dropped).map(([check, count]) => ({
+      check,
+      count: count ?? 0,
+      index,
+    })),
+  );
+  const most = all.sort((a, b) => b.count - a.count).filter(({ count }) => count > 0);
+  if (most.length === 0) return [];
+  const items = most.slice(0, MOST_CHECKS).map(({ check, index }) => {
+    const { name, sentence } = CHECK_WORDS[check as keyof typeof CHECK_WORDS];
+    return say`${strong([words(name)])} stopped ${number(['stages', index, 'dropped', check], '')}. ${words(sentence)}`;
+  });
+  return [paragraph(say`What stopped most of them:`), list(items)];
+}

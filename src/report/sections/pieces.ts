@@ -1,0 +1,55 @@
+import type { Decision } from '../../rules/decision.ts';
+import { enumerate, type Inline, number, say, words } from '../blocks/inline.ts';
+import type { ArrangementAt } from '../checks-at.ts';
+import { leaning } from '../leaning.ts';
+import { machineName, rotaryName } from '../names.ts';
+import { CLASS_WORDS, CLEARANCE_WORDS, MACHINE_KIND_WORDS, PLATE_WORDS } from '../wording/arrangement.ts';
+
+type Line = readonly Inline[];
+
+/** What the arrangement is made of, a line each: machine, rotary, what is added. */
+export const pieces = (decision: Decision, at: ArrangementAt): readonly Line[] => [
+  machineLine(decision, at),
+  ...rotaryLine(decision, at),
+  ...additions(at),
+];
+
+function machineLine(decision: Decision, { arrangement, path }: ArrangementAt): Line {
+  const name = machineName(decision, arrangement.machine, [...path, 'machine']);
+  const row = decision.inputs.catalog.machines.find(({ id }) => id === arrangement.machine);
+  if (row === undefined) return say`Machine: ${name}.`;
+  return say`Machine: ${name}, ${words(`${row.spindle} ${MACHINE_KIND_WORDS[row.kind]}`)}.`;
+}
+
+function rotaryLine(decision: Decision, { arrangement, path }: ArrangementAt): readonly Line[] {
+  const { title, means } = CLASS_WORDS[arrangement.class];
+  if (arrangement.rotary === null) return [say`Rotary: the machine’s own table.`];
+  const name = rotaryName(decision, arrangement.rotary, [...path, 'rotary']);
+  return [say`Rotary: ${name}, ${words(title)} (${words(means)}).`];
+}
+
+/** Which way it leans, where it stands, and how far it can be moved. */
+export function standing(decision: Decision, { arrangement, path }: ArrangementAt): readonly Line[] {
+  const lean = leaning(arrangement, decision);
+  const leans = lean === null ? [] : [say`${words(lean)}`];
+  const { place } = arrangement;
+  if (place === null) return leans;
+  const at = (key: string): Inline => number([...path, 'place', key], 'mm');
+  return [
+    ...leans,
+    say`Place of the rotary center, from the middle of the table: X ${at('x')}, Y ${at('y')}. From end to
+      end it can be moved by ${at('slackX')} along X and ${at('slackY')} along Y before something is out of reach.`,
+  ];
+}
+
+function additions({ arrangement, path }: ArrangementAt): readonly Line[] {
+  const clearance = arrangement.clearance.map((kind) => words(CLEARANCE_WORDS[kind]));
+  const plates = arrangement.plates.map((plate, index) => {
+    const thickness = number([...path, 'plates', index, 'thickness'], 'mm');
+    return say`${words(PLATE_WORDS[plate.why])}, ${thickness} thick`;
+  });
+  const all = [...clearance, ...plates];
+  return all.length === 0
+    ? [say`Added to make it fit: nothing.`]
+    : [say`Added to make it fit: ${enumerate(all)}.`];
+}

@@ -1,0 +1,105 @@
+import type { Decision, MeasureToTake, PriceItem } from '../../rules/decision.ts';
+import { type Block, type Cell, heading, list, paragraph, table } from '../blocks/block.ts';
+import { codeData, enumerate, type Inline, number, say, strong, words } from '../blocks/inline.ts';
+import type { Path } from '../blocks/path.ts';
+import { type ArrangementAt, arrangementAt, type CheckAt, checksAt } from '../checks-at.ts';
+import { machineName, partName, rotaryName } from '../names.ts';
+import { CLEARANCE_WORDS, PRICE_WORDS } from '../wording/arrangement.ts';
+import { CHECK_WORDS } from '../wording/checks.ts';
+import { featureWords } from '../wording/features.ts';
+import { MEASURE_TO_TAKE_WORDS } from '../wording/measures-to-take.ts';
+
+/** What has to be done so that the recommendation holds, and what all of it costs. */
+export function toDo(decision: Decision): readonly Block[] {
+  const at = arrangementAt(decision, decision.recommended);
+  if (at === undefined) return [];
+  return [
+    heading(2, say`What has to be done, and what it costs`),
+    ...measures(decision, at),
+    ...prices(decision, at),
+  ];
+}
+
+/** Only what the choice rests on: a part that it does not hold asks for nothing. */
+function measures(decision: Decision, at: ArrangementAt): readonly Block[] {
+  const eased = checksAt(at).filter(
+    ({ result }) =>
+      result.verdict === 'holds if' &&
+      result.easing !== null &&
+      (result.part === null || at.arrangement.parts[result.part] === 'holds if'),
+  );
+  if (eased.length === 0) return [paragraph(say`Nothing has to be done beyond ordering it.`)];
+  const kinds = [...new Set(eased.map(({ result }) => result.easing?.measure))];
+  const items = kinds.flatMap((measure) =>
+    measure === undefined
+      ? []
+      : [
+          measureLine(
+            decision,
+            measure,
+            eased.filter(({ result }) => result.easing?.measure === measure),
+          ),
+        ],
+  );
+  return [paragraph(say`The recommendation holds once this is done:`), list(items)];
+}
+
+function measureLine(
+  decision: Decision,
+  measure: MeasureToTake,
+  checks: readonly CheckAt[],
+): readonly Inline[] {
+  const { title, does } = MEASURE_TO_TAKE_WORDS[measure];
+  const cases = enumerate(checks.map((each) => caseOf(decision, measure, each)));
+  return say`${strong([words(title)])}: ${words(does)} For ${cases}.`;
+}
+
+/** Which check of which part asks for it, and how much of it. */
+function caseOf(decision: Decision, measure: MeasureToTake, { result, path }: CheckAt): readonly Inline[] {
+  const check = words(CHECK_WORDS[result.check].name);
+  const what =
+    result.part === null ? [check] : say`${partName(decision, result.part, [...path, 'part'])} (${check})`;
+  const { amount } = MEASURE_TO_TAKE_WORDS[measure];
+  if (amount === null || result.easing === null || result.easing.amount === null) return what;
+  return say`${what}, ${words(amount)} ${number([...path, 'easing', 'amount'], result.easing.unit)}`;
+}
+
+function prices(decision: Decision, at: ArrangementAt): readonly Block[] {
+  if (at.arrangement.prices.length === 0) return [];
+  const rows = at.arrangement.prices.map((item, index): readonly Cell[] => {
+    const path: Path = [...at.path, 'prices', index];
+    return [[words(PRICE_WORDS[item.item])], which(decision, at, item, path), [price([...path, 'price'])]];
+  });
+  const total = [[words('In all')], [], [price([...at.path, 'measures', 'price'])]];
+  return [
+    paragraph(say`What it costs:`),
+    table(
+      [
+        [say`Item`, 'left'],
+        [say`Which`, 'left'],
+        [say`Price`, 'right'],
+      ],
+      [...rows, total],
+    ),
+  ];
+}
+
+const price = (path: Path): Inline => number(path, 'money', { ifNull: 'ask the seller' });
+
+function which(
+  decision: Decision,
+  { arrangement, path: at }: ArrangementAt,
+  item: PriceItem,
+  path: Path,
+): Cell {
+  if (item.item === 'machine') return machineName(decision, arrangement.machine, [...at, 'machine']);
+  if (item.item === 'rotary' && arrangement.rotary !== null) {
+    return rotaryName(decision, arrangement.rotary, [...at, 'rotary']);
+  }
+  if (item.which === '') return [];
+  const known = item.item === 'clearance' ? clearanceWords(item.which) : featureWords(item.which);
+  return known === undefined ? [codeData([...path, 'which'])] : [words(known)];
+}
+
+const clearanceWords = (kind: string): string | undefined =>
+  Object.hasOwn(CLEARANCE_WORDS, kind) ? CLEARANCE_WORDS[kind as keyof typeof CLEARANCE_WORDS] : undefined;

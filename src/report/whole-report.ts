@@ -1,0 +1,68 @@
+import type { Decision } from '../rules/decision.ts';
+import type { Block } from './blocks/block.ts';
+import { answers } from './sections/answers.ts';
+import { arrangement } from './sections/arrangement.ts';
+import { assumptions } from './sections/assumptions.ts';
+import { askAndRead, cautions } from './sections/cautions.ts';
+import { checks } from './sections/checks.ts';
+import { classes } from './sections/classes.ts';
+import { envelope } from './sections/envelope.ts';
+import { families } from './sections/families.ts';
+import { features } from './sections/features.ts';
+import { laterCost } from './sections/later-cost.ts';
+import { misses, stoppers } from './sections/misses.ts';
+import { outcome } from './sections/outcome.ts';
+import { path } from './sections/path.ts';
+import { preamble } from './sections/preamble.ts';
+import { ranking } from './sections/ranking.ts';
+import { rejected } from './sections/rejected.ts';
+import { runAgain } from './sections/run-again.ts';
+import { runnersUp } from './sections/runners-up.ts';
+import { sources } from './sections/sources.ts';
+import { toDo } from './sections/to-do.ts';
+import { unknowns } from './sections/unknowns.ts';
+
+type Section = (decision: Decision) => readonly Block[];
+
+/** First what to do and what it rests on, then how it came about, then what it was made from. */
+const SECTIONS: readonly Section[] = [
+  preamble,
+  outcome,
+  toDo,
+  runnersUp,
+  unknowns,
+  cautions,
+  path,
+  misses,
+  ranking,
+  families,
+  envelope,
+  classes,
+  arrangement,
+  laterCost,
+  features,
+  checks,
+  rejected,
+  askAndRead,
+  answers,
+  assumptions,
+  sources,
+  runAgain,
+];
+
+/** Everything that there is to say: for a reader who checks it line by line. */
+export const wholeReport: Section = (decision) => inOrder(SECTIONS, decision);
+
+/** What fits on a terminal: the answer, what it takes, what it gives up, what is open, what can hurt. */
+export const shortReport: Section = (decision) =>
+  inOrder([outcome, toDo, runnersUp, misses, unknowns, cautions], decision);
+
+/** Where nothing passes, what stopped most of them and the nearest misses are the answer. */
+function inOrder(sections: readonly Section[], decision: Decision): readonly Block[] {
+  if (decision.outcome !== 'none') return sections.flatMap((section) => section(decision));
+  const rest = sections.filter((section) => section !== misses);
+  const first = rest.indexOf(outcome) + 1;
+  return [...rest.slice(0, first), stoppers, misses, ...rest.slice(first)].flatMap((section) =>
+    section(decision),
+  );
+}
