@@ -7,16 +7,12 @@
  * Source: counting slots
  * Example: boltsMeetSlots(160, 80, 0.5) → true
  */
-export function boltsMeetSlots(
-	boltPitch: number,
-	slotPitch: number,
-	tolerance: number,
-): boolean {
-	if (boltPitch <= 0 || slotPitch <= 0 || tolerance < 0) {
-		throw new RangeError(
-			`Pitches are above 0 and tolerances not below: ${boltPitch}, ${slotPitch}, ±${tolerance} mm.`,
-		);
-	}
-	const slots = Math.max(1, Math.round(boltPitch / slotPitch));
-	return Math.abs(boltPitch - slots * slotPitch) <= tolerance;
+export function boltsMeetSlots(boltPitch: number, slotPitch: number, tolerance: number): boolean {
+  if (boltPitch <= 0 || slotPitch <= 0 || tolerance < 0) {
+    throw new RangeError(
+      `Pitches are above 0 and tolerances not below: ${boltPitch}, ${slotPitch}, ±${tolerance} mm.`,
+    );
+  }
+  const slots = Math.max(1, Math.round(boltPitch / slotPitch));
+  return Math.abs(boltPitch - slots * slotPitch) <= tolerance;
 }

@@ -8,11 +8,9 @@
  * Example: slotPitchTolerance(80) → 0.3
  */
 export function slotPitchTolerance(pitch: number): number {
-	if (!(pitch >= 20 && pitch <= 500))
-		throw new RangeError(
-			`The standard has no pitch of ${pitch} mm: 20 to 500.`,
-		);
-	if (pitch <= 25) return 0.2;
-	if (pitch <= 100) return 0.3;
-	return pitch <= 250 ? 0.5 : 0.8;
+  if (!(pitch >= 20 && pitch <= 500))
+    throw new RangeError(`The standard has no pitch of ${pitch} mm: 20 to 500.`);
+  if (pitch <= 25) return 0.2;
+  if (pitch <= 100) return 0.3;
+  return pitch <= 250 ? 0.5 : 0.8;
 }

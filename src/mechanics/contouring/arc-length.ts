@@ -11,9 +11,6 @@ const ARC_SECOND = Math.PI / 648_000;
  * Example: arcSecondsToLength(100, 10) → 0.00484813681110
  */
 export function arcSecondsToLength(radius: number, arcsec: number): number {
-	if (radius < 0)
-		throw new RangeError(
-			`A distance from an axis cannot be negative: ${radius} mm.`,
-		);
-	return arcsec === 0 || radius === 0 ? 0 : radius * arcsec * ARC_SECOND;
+  if (radius < 0) throw new RangeError(`A distance from an axis cannot be negative: ${radius} mm.`);
+  return arcsec === 0 || radius === 0 ? 0 : radius * arcsec * ARC_SECOND;
 }

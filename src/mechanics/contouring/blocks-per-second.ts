@@ -8,10 +8,8 @@
  * Example: blocksPerSecond(5000, 0.1) → 833.333333333
  */
 export function blocksPerSecond(feed: number, segment: number): number {
-	if (feed < 0 || segment < 0) {
-		throw new RangeError(
-			`Neither feed nor segment can be negative: ${feed} mm/min, ${segment} mm.`,
-		);
-	}
-	return feed / 60 / segment;
+  if (feed < 0 || segment < 0) {
+    throw new RangeError(`Neither feed nor segment can be negative: ${feed} mm/min, ${segment} mm.`);
+  }
+  return feed / 60 / segment;
 }

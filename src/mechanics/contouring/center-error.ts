@@ -1,4 +1,4 @@
-import { sine } from "../geometry/sine-and-cosine.ts";
+import { sine } from '../geometry/sine-and-cosine.ts';
 
 /**
  * How far the work is out of place after a turn, when the center of rotation is not where it is believed
@@ -11,8 +11,7 @@ import { sine } from "../geometry/sine-and-cosine.ts";
  * Example: centerError(0.02, 60) → 0.02
  */
 export function centerError(error: number, turn: number): number {
-	if (error < 0)
-		throw new RangeError(`An error is given without sign: ${error} mm.`);
-	const factor = Math.abs(sine(turn / 2));
-	return factor === 0 ? 0 : 2 * error * factor;
+  if (error < 0) throw new RangeError(`An error is given without sign: ${error} mm.`);
+  const factor = Math.abs(sine(turn / 2));
+  return factor === 0 ? 0 : 2 * error * factor;
 }

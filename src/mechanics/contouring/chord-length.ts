@@ -1,9 +1,7 @@
 function needArc(radius: number, chordError: number): void {
-	if (radius < 0 || chordError < 0) {
-		throw new RangeError(
-			`Neither radius nor chord error can be negative: ${radius} mm, ${chordError} mm.`,
-		);
-	}
+  if (radius < 0 || chordError < 0) {
+    throw new RangeError(`Neither radius nor chord error can be negative: ${radius} mm, ${chordError} mm.`);
+  }
 }
 
 /**
@@ -16,15 +14,11 @@ function needArc(radius: number, chordError: number): void {
  * Example: chordLength(25, 5) → 30
  */
 export function chordLength(radius: number, chordError: number): number {
-	needArc(radius, chordError);
-	if (chordError > 2 * radius) {
-		throw new RangeError(
-			`No chord of a circle of ${radius} mm lies ${chordError} mm inside it.`,
-		);
-	}
-	return chordError === 0
-		? 0
-		: 2 * Math.sqrt(chordError * (2 * radius - chordError));
+  needArc(radius, chordError);
+  if (chordError > 2 * radius) {
+    throw new RangeError(`No chord of a circle of ${radius} mm lies ${chordError} mm inside it.`);
+  }
+  return chordError === 0 ? 0 : 2 * Math.sqrt(chordError * (2 * radius - chordError));
 }
 
 /**
@@ -36,12 +30,7 @@ export function chordLength(radius: number, chordError: number): number {
  * Source: the exact length without the square of the error
  * Example: approximateChordLength(25, 0.02) → 2
  */
-export function approximateChordLength(
-	radius: number,
-	chordError: number,
-): number {
-	needArc(radius, chordError);
-	return chordError === 0 || radius === 0
-		? 0
-		: Math.sqrt(8 * radius * chordError);
+export function approximateChordLength(radius: number, chordError: number): number {
+  needArc(radius, chordError);
+  return chordError === 0 || radius === 0 ? 0 : Math.sqrt(8 * radius * chordError);
 }

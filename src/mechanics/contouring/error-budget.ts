@@ -8,5 +8,5 @@
  * Example: errorBudget([3, 4, 12]) → 13
  */
 export function errorBudget(errors: readonly number[]): number {
-	return Math.hypot(...errors);
+  return Math.hypot(...errors);
 }

@@ -8,10 +8,8 @@
  * Example: rotarySpeedForContour(2000, 50) → 6.36619772368
  */
 export function rotarySpeedForContour(feed: number, radius: number): number {
-	if (feed < 0 || radius < 0) {
-		throw new RangeError(
-			`Neither feed nor radius can be negative: ${feed} mm/min, ${radius} mm.`,
-		);
-	}
-	return feed / (2 * Math.PI * radius);
+  if (feed < 0 || radius < 0) {
+    throw new RangeError(`Neither feed nor radius can be negative: ${feed} mm/min, ${radius} mm.`);
+  }
+  return feed / (2 * Math.PI * radius);
 }

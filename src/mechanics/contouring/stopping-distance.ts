@@ -8,10 +8,10 @@
  * Example: stoppingDistance(6000, 1) → 5
  */
 export function stoppingDistance(feed: number, acceleration: number): number {
-	if (feed < 0 || acceleration < 0) {
-		throw new RangeError(
-			`Neither feed nor acceleration can be negative: ${feed} mm/min, ${acceleration} m/s².`,
-		);
-	}
-	return feed === 0 ? 0 : (feed / 60) ** 2 / (2 * acceleration * 1000);
+  if (feed < 0 || acceleration < 0) {
+    throw new RangeError(
+      `Neither feed nor acceleration can be negative: ${feed} mm/min, ${acceleration} m/s².`,
+    );
+  }
+  return feed === 0 ? 0 : (feed / 60) ** 2 / (2 * acceleration * 1000);
 }

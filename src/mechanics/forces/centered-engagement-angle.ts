@@ -8,11 +8,11 @@
  * Example: centeredEngagementAngle(25, 50) → 60
  */
 export function centeredEngagementAngle(ae: number, diameter: number): number {
-	if (ae < 0 || diameter < 0 || ae > diameter) {
-		throw new RangeError(
-			`The width of cut lies between 0 and the tool's diameter: ${ae} mm of ${diameter} mm.`,
-		);
-	}
-	if (ae === 0) return 0;
-	return (2 * Math.asin(ae / diameter) * 180) / Math.PI;
+  if (ae < 0 || diameter < 0 || ae > diameter) {
+    throw new RangeError(
+      `The width of cut lies between 0 and the tool's diameter: ${ae} mm of ${diameter} mm.`,
+    );
+  }
+  if (ae === 0) return 0;
+  return (2 * Math.asin(ae / diameter) * 180) / Math.PI;
 }

@@ -8,9 +8,7 @@
  * Example: cuttingTorque(0.24, 150) → 15.2788745368
  */
 export function cuttingTorque(powerKW: number, n: number): number {
-	if (powerKW < 0 || n < 0)
-		throw new RangeError(
-			`Neither power nor speed can be negative: ${powerKW} kW, ${n} rev/min.`,
-		);
-	return (powerKW * 30_000) / (Math.PI * n);
+  if (powerKW < 0 || n < 0)
+    throw new RangeError(`Neither power nor speed can be negative: ${powerKW} kW, ${n} rev/min.`);
+  return (powerKW * 30_000) / (Math.PI * n);
 }

@@ -1,5 +1,5 @@
-import { sine } from "../geometry/sine-and-cosine.ts";
-import { entryAngle } from "./entry-angle.ts";
+import { sine } from '../geometry/sine-and-cosine.ts';
+import { entryAngle } from './entry-angle.ts';
 
 /**
  * The greatest thickness of the chip while a tooth goes through the cut, mm.
@@ -10,13 +10,8 @@ import { entryAngle } from "./entry-angle.ts";
  * Source: h = f_z·sin φ (Y. Altintas, Manufacturing Automation, ch. 2; from memory)
  * Example: greatestChipThickness(0.1, 5, 50) → 0.06
  */
-export function greatestChipThickness(
-	fz: number,
-	ae: number,
-	diameter: number,
-): number {
-	if (fz < 0)
-		throw new RangeError(`A feed per tooth cannot be negative: ${fz} mm.`);
-	const angle = entryAngle(ae, diameter);
-	return angle < 90 ? fz * sine(angle) : fz;
+export function greatestChipThickness(fz: number, ae: number, diameter: number): number {
+  if (fz < 0) throw new RangeError(`A feed per tooth cannot be negative: ${fz} mm.`);
+  const angle = entryAngle(ae, diameter);
+  return angle < 90 ? fz * sine(angle) : fz;
 }

@@ -1,12 +1,16 @@
 /** From kg·mm² to kg·m². */
 const MM2 = 1e-6;
 
+/** Where there is no mass or no distance there is nothing, whatever the other may be. */
+const product = (mass: number, squares: number): number =>
+  mass === 0 || squares === 0 ? 0 : mass * squares * MM2;
+
 function needSizes(...sizes: readonly number[]): void {
-	if (sizes.some((size) => size < 0)) {
-		throw new RangeError(
-			`Neither a mass nor a length of a turning body can be negative: ${sizes.join(", ")}.`,
-		);
-	}
+  if (sizes.some((size) => size < 0)) {
+    throw new RangeError(
+      `Neither a mass nor a length of a turning body can be negative: ${sizes.join(', ')}.`,
+    );
+  }
 }
 
 /**
@@ -19,8 +23,8 @@ function needSizes(...sizes: readonly number[]): void {
  * Example: cylinderInertia(2, 100) → 0.01
  */
 export function cylinderInertia(m: number, r: number): number {
-	needSizes(m, r);
-	return (m * r ** 2 * MM2) / 2;
+  needSizes(m, r);
+  return product(m, r ** 2) / 2;
 }
 
 /**
@@ -33,8 +37,8 @@ export function cylinderInertia(m: number, r: number): number {
  * Example: blockInertia(23.55, 200, 150) → 0.12265625
  */
 export function blockInertia(m: number, a: number, b: number): number {
-	needSizes(m, a, b);
-	return (m * (a ** 2 + b ** 2) * MM2) / 12;
+  needSizes(m, a, b);
+  return product(m, a ** 2 + b ** 2) / 12;
 }
 
 /**
@@ -47,6 +51,6 @@ export function blockInertia(m: number, a: number, b: number): number {
  * Example: parallelAxis(0.01, 2, 100) → 0.03
  */
 export function parallelAxis(j: number, m: number, d: number): number {
-	needSizes(j, m, d);
-	return j + m * d ** 2 * MM2;
+  needSizes(j, m, d);
+  return j + product(m, d ** 2);
 }

@@ -1,21 +1,21 @@
-import { entryAngle } from "./entry-angle.ts";
-import { greatestChipThickness } from "./greatest-chip-thickness.ts";
-import { teethInCut } from "./teeth-in-cut.ts";
+import { entryAngle } from './entry-angle.ts';
+import { greatestChipThickness } from './greatest-chip-thickness.ts';
+import { teethInCut } from './teeth-in-cut.ts';
 
 /** A square shoulder cut, the tool entering at its edge. */
 export interface ShoulderCut {
-	/** specific force at a chip thickness of 1 mm, N/mm² */
-	readonly kc11: number;
-	readonly mc: number;
-	/** of the tool, mm */
-	readonly diameter: number;
-	readonly teeth: number;
-	/** axial depth, mm */
-	readonly ap: number;
-	/** radial width, mm */
-	readonly ae: number;
-	/** feed per tooth, mm */
-	readonly fz: number;
+  /** specific force at a chip thickness of 1 mm, N/mm² */
+  readonly kc11: number;
+  readonly mc: number;
+  /** of the tool, mm */
+  readonly diameter: number;
+  readonly teeth: number;
+  /** axial depth, mm */
+  readonly ap: number;
+  /** radial width, mm */
+  readonly ae: number;
+  /** feed per tooth, mm */
+  readonly fz: number;
 }
 
 /**
@@ -29,24 +29,11 @@ export interface ShoulderCut {
  * Source: O. Kienzle's formula at the greatest chip; the peak instead of the mean: Y. Altintas, Manufacturing Automation, ch. 2 (from memory)
  * Example: peakTangentialForce({ kc11: 1500, mc: 0.22, diameter: 20, teeth: 4, ap: 10, ae: 10, fz: 0.1 }) → 2489.380361156
  */
-export function peakTangentialForce({
-	kc11,
-	mc,
-	diameter,
-	teeth,
-	ap,
-	ae,
-	fz,
-}: ShoulderCut): number {
-	if (kc11 < 0 || mc < 0 || mc >= 1)
-		throw new RangeError(
-			`No material has k_c1.1 ${kc11} N/mm² with m_c ${mc}.`,
-		);
-	if (ap < 0)
-		throw new RangeError(`A depth of cut cannot be negative: ${ap} mm.`);
-	const h = greatestChipThickness(fz, ae, diameter);
-	if (h === 0) return 0;
-	return (
-		kc11 * h ** (1 - mc) * ap * teethInCut(teeth, entryAngle(ae, diameter))
-	);
+export function peakTangentialForce({ kc11, mc, diameter, teeth, ap, ae, fz }: ShoulderCut): number {
+  if (kc11 < 0 || mc < 0 || mc >= 1)
+    throw new RangeError(`No material has k_c1.1 ${kc11} N/mm² with m_c ${mc}.`);
+  if (ap < 0) throw new RangeError(`A depth of cut cannot be negative: ${ap} mm.`);
+  const h = greatestChipThickness(fz, ae, diameter);
+  if (h === 0) return 0;
+  return kc11 * h ** (1 - mc) * ap * teethInCut(teeth, entryAngle(ae, diameter));
 }

@@ -8,10 +8,8 @@
  * Example: removalRate(3, 60, 600) → 108
  */
 export function removalRate(ap: number, ae: number, vf: number): number {
-	if (ap < 0 || ae < 0 || vf < 0) {
-		throw new RangeError(
-			`Depth, width and feed cannot be negative: ${ap} mm, ${ae} mm, ${vf} mm/min.`,
-		);
-	}
-	return (ap * ae * vf) / 1000;
+  if (ap < 0 || ae < 0 || vf < 0) {
+    throw new RangeError(`Depth, width and feed cannot be negative: ${ap} mm, ${ae} mm, ${vf} mm/min.`);
+  }
+  return (ap * ae * vf) / 1000;
 }

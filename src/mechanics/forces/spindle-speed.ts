@@ -8,10 +8,8 @@
  * Example: spindleSpeed(180, 63) → 909.456817668
  */
 export function spindleSpeed(vc: number, diameter: number): number {
-	if (vc < 0 || diameter < 0) {
-		throw new RangeError(
-			`Neither cutting speed nor diameter can be negative: ${vc} m/min, ${diameter} mm.`,
-		);
-	}
-	return (1000 * vc) / (Math.PI * diameter);
+  if (vc < 0 || diameter < 0) {
+    throw new RangeError(`Neither cutting speed nor diameter can be negative: ${vc} m/min, ${diameter} mm.`);
+  }
+  return (1000 * vc) / (Math.PI * diameter);
 }

@@ -8,10 +8,10 @@
  * Example: tableFeed(0.1, 8, 150) → 120
  */
 export function tableFeed(fz: number, teeth: number, n: number): number {
-	if (fz < 0 || teeth < 0 || n < 0) {
-		throw new RangeError(
-			`Feed per tooth, teeth and speed cannot be negative: ${fz} mm, ${teeth}, ${n} rev/min.`,
-		);
-	}
-	return fz * teeth * n;
+  if (fz < 0 || teeth < 0 || n < 0) {
+    throw new RangeError(
+      `Feed per tooth, teeth and speed cannot be negative: ${fz} mm, ${teeth}, ${n} rev/min.`,
+    );
+  }
+  return fz * teeth * n;
 }

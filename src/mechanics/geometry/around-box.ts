@@ -1,14 +1,8 @@
-import { needWork, type TipBox, type Work } from "./tip-box.ts";
+import { needWork, type TipBox, type Work } from './tip-box.ts';
 
 type AroundWork = Pick<
-	Work,
-	| "radius"
-	| "faceOffset"
-	| "eccentricity"
-	| "bottom"
-	| "top"
-	| "toolMargin"
-	| "depthSide"
+  Work,
+  'radius' | 'faceOffset' | 'eccentricity' | 'bottom' | 'top' | 'toolMargin' | 'depthSide'
 >;
 
 /**
@@ -22,14 +16,14 @@ type AroundWork = Pick<
  * Example: aroundBox({ radius: 55, faceOffset: 40, eccentricity: 5, bottom: 30, top: 130, toolMargin: 10, depthSide: 20 }) → { u: [30, 140], v: [-65, 65], w: [15, 55] }
  */
 export function aroundBox(work: AroundWork): TipBox {
-	needWork(work);
-	const half = work.radius + work.toolMargin;
-	return {
-		u: [work.bottom, work.top + work.toolMargin],
-		v: [-half, half],
-		w: [
-			work.faceOffset - work.eccentricity - work.depthSide,
-			Math.max(work.faceOffset + work.eccentricity, work.radius),
-		],
-	};
+  needWork(work);
+  const half = work.radius + work.toolMargin;
+  return {
+    u: [work.bottom, work.top + work.toolMargin],
+    v: [-half, half],
+    w: [
+      work.faceOffset - work.eccentricity - work.depthSide,
+      Math.max(work.faceOffset + work.eccentricity, work.radius),
+    ],
+  };
 }

@@ -8,9 +8,6 @@
  * Example: blockPlanRadius(60, 80) → 50
  */
 export function blockPlanRadius(a: number, b: number): number {
-	if (a < 0 || b < 0)
-		throw new RangeError(
-			`A block cannot have a negative side: ${a} × ${b} mm.`,
-		);
-	return Math.hypot(a, b) / 2;
+  if (a < 0 || b < 0) throw new RangeError(`A block cannot have a negative side: ${a} × ${b} mm.`);
+  return Math.hypot(a, b) / 2;
 }

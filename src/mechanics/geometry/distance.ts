@@ -8,5 +8,5 @@
  * Example: distanceFromAxis(30, -40) → 50
  */
 export function distanceFromAxis(v: number, w: number): number {
-	return Math.hypot(v, w);
+  return Math.hypot(v, w);
 }

@@ -1,8 +1,7 @@
-import { cosine, sine } from "./sine-and-cosine.ts";
+import { cosine, sine } from './sine-and-cosine.ts';
 
 /** A direction that does not count gives nothing, however far away the point may be. */
-const part = (length: number, factor: number): number =>
-	factor === 0 ? 0 : length * factor;
+const part = (length: number, factor: number): number => (factor === 0 ? 0 : length * factor);
 
 /**
  * How high a point of the work stands above the tilt axis once the work is tilted, mm.
@@ -15,7 +14,7 @@ const part = (length: number, factor: number): number =>
  * Example: heightAt(50, 20, 30) → 42.3205080757
  */
 export function heightAt(v: number, w: number, tilt: number): number {
-	return part(v, sine(tilt)) + part(w, cosine(tilt));
+  return part(v, sine(tilt)) + part(w, cosine(tilt));
 }
 
 /**
@@ -28,5 +27,5 @@ export function heightAt(v: number, w: number, tilt: number): number {
  * Example: reachAt(50, 20, 30) → 33.3012701892
  */
 export function reachAt(v: number, w: number, tilt: number): number {
-	return part(v, cosine(tilt)) - part(w, sine(tilt));
+  return part(v, cosine(tilt)) - part(w, sine(tilt));
 }

@@ -1,14 +1,8 @@
-import { needWork, type TipBox, type Work } from "./tip-box.ts";
+import { needWork, type TipBox, type Work } from './tip-box.ts';
 
 type SideWork = Pick<
-	Work,
-	| "faceOffset"
-	| "faceWidth"
-	| "eccentricity"
-	| "bottom"
-	| "top"
-	| "toolMargin"
-	| "depthSide"
+  Work,
+  'faceOffset' | 'faceWidth' | 'eccentricity' | 'bottom' | 'top' | 'toolMargin' | 'depthSide'
 >;
 
 /**
@@ -21,14 +15,11 @@ type SideWork = Pick<
  * Example: sideBox({ faceOffset: 40, faceWidth: 60, eccentricity: 5, bottom: 100, top: 180, toolMargin: 10, depthSide: 20 }) → { u: [-45, 45], v: [-190, -100], w: [15, 45] }
  */
 export function sideBox(work: SideWork): TipBox {
-	needWork(work);
-	const half = work.faceWidth / 2 + work.eccentricity + work.toolMargin;
-	return {
-		u: [-half, half],
-		v: [-work.top - work.toolMargin, -work.bottom],
-		w: [
-			work.faceOffset - work.eccentricity - work.depthSide,
-			work.faceOffset + work.eccentricity,
-		],
-	};
+  needWork(work);
+  const half = work.faceWidth / 2 + work.eccentricity + work.toolMargin;
+  return {
+    u: [-half, half],
+    v: [-work.top - work.toolMargin, -work.bottom],
+    w: [work.faceOffset - work.eccentricity - work.depthSide, work.faceOffset + work.eccentricity],
+  };
 }

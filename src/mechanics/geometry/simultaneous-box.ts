@@ -1,11 +1,6 @@
-import {
-	type Cylinder,
-	cornersSeenFromAbove,
-	cornersSeenFromBelow,
-	sweptBox,
-} from "./swept-box.ts";
-import { needWork, type TipBox } from "./tip-box.ts";
-import { unionBox } from "./union-box.ts";
+import { type Cylinder, cornersSeenFromAbove, cornersSeenFromBelow, sweptBox } from './swept-box.ts';
+import { needWork, type TipBox } from './tip-box.ts';
+import { unionBox } from './union-box.ts';
 
 /**
  * Where the tip has to come when the work is cut while it tilts from 0 to the greatest angle, mm.
@@ -17,21 +12,11 @@ import { unionBox } from "./union-box.ts";
  * Example: simultaneousBox({ radius: 30, eccentricity: 0, bottom: 0, top: 40, toolMargin: 10 }, 90) → { u: [-40, 40], v: [-60, 40], w: [-30, 50] }
  */
 export function simultaneousBox(work: Cylinder, greatestTilt: number): TipBox {
-	needWork(work);
-	if (greatestTilt < 0 || greatestTilt > 180) {
-		throw new RangeError(
-			`The greatest tilt lies between 0° and 180°, not at ${greatestTilt}°.`,
-		);
-	}
-	const slants = sweptBox(
-		work,
-		cornersSeenFromAbove(work),
-		0,
-		Math.min(greatestTilt, 90),
-	);
-	if (!(greatestTilt > 90)) return slants;
-	return unionBox([
-		slants,
-		sweptBox(work, cornersSeenFromBelow(work), 90, greatestTilt),
-	]);
+  needWork(work);
+  if (greatestTilt < 0 || greatestTilt > 180) {
+    throw new RangeError(`The greatest tilt lies between 0° and 180°, not at ${greatestTilt}°.`);
+  }
+  const slants = sweptBox(work, cornersSeenFromAbove(work), 0, Math.min(greatestTilt, 90));
+  if (!(greatestTilt > 90)) return slants;
+  return unionBox([slants, sweptBox(work, cornersSeenFromBelow(work), 90, greatestTilt)]);
 }

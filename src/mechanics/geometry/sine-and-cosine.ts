@@ -2,9 +2,9 @@ const DEGREE = Math.PI / 180;
 const QUARTER_SINES = [0, 1, 0, -1] as const;
 
 function exactQuarter(angle: number, shift: number): number | undefined {
-	if (angle % 90 !== 0) return undefined;
-	const quarter = ((angle / 90) % 4) + 4 + shift;
-	return QUARTER_SINES[quarter % 4];
+  if (angle % 90 !== 0) return undefined;
+  const quarter = ((angle / 90) % 4) + 4 + shift;
+  return QUARTER_SINES[quarter % 4];
 }
 
 /**
@@ -17,7 +17,7 @@ function exactQuarter(angle: number, shift: number): number | undefined {
  * Example: sine(30) → 0.5
  */
 export function sine(angle: number): number {
-	return exactQuarter(angle, 0) ?? Math.sin(angle * DEGREE);
+  return exactQuarter(angle, 0) ?? Math.sin(angle * DEGREE);
 }
 
 /**
@@ -30,5 +30,5 @@ export function sine(angle: number): number {
  * Example: cosine(270) → 0
  */
 export function cosine(angle: number): number {
-	return exactQuarter(angle, 1) ?? Math.cos(angle * DEGREE);
+  return exactQuarter(angle, 1) ?? Math.cos(angle * DEGREE);
 }

@@ -1,5 +1,5 @@
-import { type Cylinder, cornersSeenFromAbove, sweptBox } from "./swept-box.ts";
-import { needWork, type TipBox } from "./tip-box.ts";
+import { type Cylinder, cornersSeenFromAbove, sweptBox } from './swept-box.ts';
+import { needWork, type TipBox } from './tip-box.ts';
 
 /**
  * Where the tip has to come for work at a slant of up to 90 degrees from the part's axis, mm.
@@ -11,8 +11,7 @@ import { needWork, type TipBox } from "./tip-box.ts";
  * Example: slantBox({ radius: 50, eccentricity: 0, bottom: 100, top: 200, toolMargin: 10 }, 30) → { u: [-60, 60], v: [-153.301270189, 3.30127018922], w: [86.6025403784, 198.205080757] }
  */
 export function slantBox(work: Cylinder, tilt: number): TipBox {
-	needWork(work);
-	if (tilt < 0 || tilt > 90)
-		throw new RangeError(`A slant lies between 0° and 90°, not at ${tilt}°.`);
-	return sweptBox(work, cornersSeenFromAbove(work), tilt, tilt);
+  needWork(work);
+  if (tilt < 0 || tilt > 90) throw new RangeError(`A slant lies between 0° and 90°, not at ${tilt}°.`);
+  return sweptBox(work, cornersSeenFromAbove(work), tilt, tilt);
 }

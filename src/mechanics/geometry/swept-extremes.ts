@@ -1,16 +1,15 @@
-import { distanceFromAxis } from "./distance.ts";
-import { heightAt, reachAt } from "./rotate.ts";
+import { distanceFromAxis } from './distance.ts';
+import { heightAt, reachAt } from './rotate.ts';
 
 const toDegrees = (radians: number): number => (radians * 180) / Math.PI;
 
 /** Is the angle, or the angle with whole turns added, between the two tilts? */
 function isSwept(angle: number, from: number, to: number): boolean {
-	return angle + 360 * Math.ceil((from - angle) / 360) <= to;
+  return angle + 360 * Math.ceil((from - angle) / 360) <= to;
 }
 
 function needOrder(from: number, to: number): void {
-	if (from > to)
-		throw new RangeError(`A tilt cannot run from ${from}° up to ${to}°.`);
+  if (from > to) throw new RangeError(`A tilt cannot run from ${from}° up to ${to}°.`);
 }
 
 /**
@@ -22,17 +21,10 @@ function needOrder(from: number, to: number): void {
  * Source: v·sin θ + w·cos θ = √(v² + w²)·cos(θ − atan2(v, w))
  * Example: greatestHeight(30, 40, 0, 90) → 50
  */
-export function greatestHeight(
-	v: number,
-	w: number,
-	from: number,
-	to: number,
-): number {
-	needOrder(from, to);
-	const ends = Math.max(heightAt(v, w, from), heightAt(v, w, to));
-	return isSwept(toDegrees(Math.atan2(v, w)), from, to)
-		? Math.max(ends, distanceFromAxis(v, w))
-		: ends;
+export function greatestHeight(v: number, w: number, from: number, to: number): number {
+  needOrder(from, to);
+  const ends = Math.max(heightAt(v, w, from), heightAt(v, w, to));
+  return isSwept(toDegrees(Math.atan2(v, w)), from, to) ? Math.max(ends, distanceFromAxis(v, w)) : ends;
 }
 
 /**
@@ -44,13 +36,8 @@ export function greatestHeight(
  * Source: the greatest height of the point opposite, with the sign turned
  * Example: leastHeight(30, 40, 0, 90) → 30
  */
-export function leastHeight(
-	v: number,
-	w: number,
-	from: number,
-	to: number,
-): number {
-	return -greatestHeight(-v, -w, from, to);
+export function leastHeight(v: number, w: number, from: number, to: number): number {
+  return 0 - greatestHeight(-v, -w, from, to);
 }
 
 /**
@@ -62,17 +49,10 @@ export function leastHeight(
  * Source: v·cos θ − w·sin θ = √(v² + w²)·cos(θ − atan2(−w, v))
  * Example: greatestReach(30, -40, 0, 90) → 50
  */
-export function greatestReach(
-	v: number,
-	w: number,
-	from: number,
-	to: number,
-): number {
-	needOrder(from, to);
-	const ends = Math.max(reachAt(v, w, from), reachAt(v, w, to));
-	return isSwept(toDegrees(Math.atan2(-w, v)), from, to)
-		? Math.max(ends, distanceFromAxis(v, w))
-		: ends;
+export function greatestReach(v: number, w: number, from: number, to: number): number {
+  needOrder(from, to);
+  const ends = Math.max(reachAt(v, w, from), reachAt(v, w, to));
+  return isSwept(toDegrees(Math.atan2(-w, v)), from, to) ? Math.max(ends, distanceFromAxis(v, w)) : ends;
 }
 
 /**
@@ -84,11 +64,6 @@ export function greatestReach(
  * Source: the greatest reach of the point opposite, with the sign turned
  * Example: leastReach(-30, 40, 0, 90) → -50
  */
-export function leastReach(
-	v: number,
-	w: number,
-	from: number,
-	to: number,
-): number {
-	return -greatestReach(-v, -w, from, to);
+export function leastReach(v: number, w: number, from: number, to: number): number {
+  return 0 - greatestReach(-v, -w, from, to);
 }

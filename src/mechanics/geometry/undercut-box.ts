@@ -1,5 +1,5 @@
-import { type Cylinder, cornersSeenFromBelow, sweptBox } from "./swept-box.ts";
-import { needWork, type TipBox } from "./tip-box.ts";
+import { type Cylinder, cornersSeenFromBelow, sweptBox } from './swept-box.ts';
+import { needWork, type TipBox } from './tip-box.ts';
 
 /**
  * Where the tip has to come for an undercut: work at more than 90 degrees from the part's axis, mm.
@@ -11,10 +11,8 @@ import { needWork, type TipBox } from "./tip-box.ts";
  * Example: undercutBox({ radius: 50, eccentricity: 0, bottom: 100, top: 200, toolMargin: 10 }, 120) → { u: [-60, 60], v: [-208.205080757, -76.6025403784], w: [-100, -6.69872981078] }
  */
 export function undercutBox(work: Cylinder, tilt: number): TipBox {
-	needWork(work);
-	if (tilt < 90 || tilt > 180)
-		throw new RangeError(
-			`An undercut lies between 90° and 180°, not at ${tilt}°.`,
-		);
-	return sweptBox(work, cornersSeenFromBelow(work), tilt, tilt);
+  needWork(work);
+  if (tilt < 90 || tilt > 180)
+    throw new RangeError(`An undercut lies between 90° and 180°, not at ${tilt}°.`);
+  return sweptBox(work, cornersSeenFromBelow(work), tilt, tilt);
 }

@@ -1,10 +1,7 @@
-import type { Span, TipBox } from "./tip-box.ts";
+import type { Span, TipBox } from './tip-box.ts';
 
 function unionSpan(spans: readonly Span[]): Span {
-	return [
-		Math.min(...spans.map(([low]) => low)),
-		Math.max(...spans.map(([, high]) => high)),
-	];
+  return [Math.min(...spans.map(([low]) => low)), Math.max(...spans.map(([, high]) => high))];
 }
 
 /**
@@ -17,11 +14,10 @@ function unionSpan(spans: readonly Span[]): Span {
  * Example: unionBox([{ u: [0, 1], v: [0, 1], w: [0, 1] }, { u: [-1, 0], v: [2, 3], w: [0, 1] }]) → { u: [-1, 1], v: [0, 3], w: [0, 1] }
  */
 export function unionBox(boxes: readonly TipBox[]): TipBox {
-	if (boxes.length === 0)
-		throw new RangeError("There is no box around no boxes.");
-	return {
-		u: unionSpan(boxes.map((box) => box.u)),
-		v: unionSpan(boxes.map((box) => box.v)),
-		w: unionSpan(boxes.map((box) => box.w)),
-	};
+  if (boxes.length === 0) throw new RangeError('There is no box around no boxes.');
+  return {
+    u: unionSpan(boxes.map((box) => box.u)),
+    v: unionSpan(boxes.map((box) => box.v)),
+    w: unionSpan(boxes.map((box) => box.w)),
+  };
 }
