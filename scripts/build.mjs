@@ -15,7 +15,10 @@ await build({
   minify: true,
   legalComments: 'none',
   define: { 'process.env.NODE_ENV': '"production"', FIVESIDES_VERSION: JSON.stringify(version) },
-  banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
+  // For bundled CommonJS packages: they load Node's modules with `require` and read their own `__filename`.
+  banner: {
+    js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url),__filename=import.meta.filename??import.meta.url;",
+  },
   logLevel: 'warning',
 });
 await chmod('dist/main.js', 0o755);

@@ -1,4 +1,4 @@
-import { formatInterval } from '../quantities/format-quantity.ts';
+import { formatInterval, formatQuantity } from '../quantities/format-quantity.ts';
 import type { Interval } from '../quantities/interval.ts';
 import { BASE_UNITS, type LengthUnits, type QuantityKind } from '../quantities/kinds.ts';
 import type { Uncertain } from './answers.ts';
@@ -22,9 +22,7 @@ export function describeValue(field: Field, value: Value, context: DescribeConte
     case 'quantity':
       return describeUncertain(value as Uncertain, field.of, context);
     case 'quantities':
-      return (value as readonly Uncertain[])
-        .map((each) => describeUncertain(each, field.of, context))
-        .join(field.names === null ? ', ' : ' x ');
+      return describeSeveral(value as readonly Uncertain[], field, context);
     default: {
       const options = field.options(context.offer);
       const label = (id: unknown) => options.find((option) => option.value === id)?.label ?? String(id);
@@ -43,9 +41,30 @@ export function describeUnsure({ field, unsure }: Question, context: DescribeCon
     case 'each-kind':
       return 'each of them is considered';
     case 'computed':
-    case 'value':
       return unsure.words;
+    case 'value':
+      return `taken as ${unsure.words}`;
   }
+}
+
+/** Numbers in one line; where all are known, the unit once: `90 x 60 x 55 mm (3.543 x 2.362 x 2.165 in)`. */
+function describeSeveral(
+  values: readonly Uncertain[],
+  { of, names }: Extract<Field, { kind: 'quantities' }>,
+  context: DescribeContext,
+): string {
+  const separator = names === null ? ', ' : ' x ';
+  const known = values.filter((value) => typeof value === 'number');
+  const unit = BASE_UNITS[of];
+  if (names === null || known.length < values.length) {
+    return values.map((each) => describeUncertain(each, of, context)).join(separator);
+  }
+  const inOne = (shownIn: LengthUnits): string => {
+    const texts = known.map((value) => formatQuantity(value, unit, { shownIn }));
+    const symbol = texts[0]?.split(' ').at(-1) ?? '';
+    return `${texts.map((text) => text.slice(0, -symbol.length).trim()).join(separator)} ${symbol}`;
+  };
+  return context.units === 'inch' ? `${inOne('mm')} (${inOne('inch')})` : inOne('mm');
 }
 
 function describeRange(range: Interval, kind: QuantityKind, context: DescribeContext): string {

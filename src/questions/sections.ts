@@ -3,7 +3,7 @@ import type { Section } from './question.ts';
 /** What each part of the interview is about, as its heading. */
 export const SECTION_TITLES: Readonly<Record<Section, string>> = {
   start: 'To begin with',
-  parts: 'Part',
+  parts: 'Shape and work',
   holding: 'How it is held',
   cut: 'Heaviest cut',
   contour: 'Curved surfaces',

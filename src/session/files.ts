@@ -19,8 +19,19 @@ export function replyAtResult(session: Session, text: string): Step {
   return replyAtFile(session, 'report', /^(y|yes)$/i.test(text.trim()) ? '' : text);
 }
 
+/** A name that does not end as such files do is more likely a word that was meant otherwise. */
+const ENDINGS: Readonly<Record<Written, RegExp>> = { answers: /\.ya?ml$/i, report: /\.(md|markdown)$/i };
+
 export function replyAtFile(session: Session, what: Written, text: string): Step {
-  const file = text.trim() === '' ? USUAL_FILE[what] : text.trim();
+  const typed = text.trim().replace(/^"(.+)"$/, '$1');
+  const file = typed === '' ? USUAL_FILE[what] : typed;
+  if (!ENDINGS[what].test(file)) {
+    return refused(
+      session,
+      text,
+      `Type a file name that ends in ${what === 'report' ? '.md' : '.yaml'}, or "back".`,
+    );
+  }
   return [session, [{ kind: 'write', what, file, overwrite: false }]];
 }
 

@@ -1,5 +1,5 @@
 import type { Place, Session } from './session.ts';
-import type { Item } from './survey.ts';
+import { type Item, isOpen } from './survey.ts';
 import { PARTS, placeOf, REVIEW, walkOf } from './walk.ts';
 import type { World } from './world.ts';
 
@@ -9,20 +9,24 @@ export type Found =
 
 /**
  * The place that a text names: the number of a question, the beginning of its title or id (of this part first,
- * then of the shop), the name of a part, or `parts`, `review`. Example: 'tol' while a part is asked about → its tolerance.
+ * then of the shop), the name of a part, or `parts`, `review`, `open` (the first open one). Example: 'tol' while a part is asked about → its tolerance.
  */
 export function findPlace(session: Session, world: World, text: string): Found {
   const typed = text.trim().toLowerCase();
-  const walk = walkOf(session.kept, world);
   if (/^\d+$/.test(typed)) {
-    const place = walk[Number(typed) - 1];
+    const questions = walkOf(session.kept, world).filter(({ at }) => at === 'question');
+    const place = questions[Number(typed) - 1];
     return place === undefined
-      ? no(`There is no question ${typed}: there are ${walk.length - 1}.`)
+      ? no(`There is no question ${typed}: there are ${questions.length}.`)
       : yes(place);
   }
   if (typed === 'parts') return yes(PARTS);
   if (typed === 'review') return yes(REVIEW);
   const { answers, items } = world.survey(session.kept);
+  if (typed === 'open') {
+    const open = items.find(isOpen);
+    return open === undefined ? no('No question is open.') : yes(placeOf(open));
+  }
   const part = answers.parts.findIndex((each) => each.name.toLowerCase() === typed);
   if (part >= 0) return yes({ at: 'review', part });
   const asked = items.filter((item) => item.applies);

@@ -9,12 +9,17 @@ export interface Live {
   readonly leftBefore: number | null;
   /** the check that dropped most of those that went; null where none did */
   readonly dropped: { readonly check: CheckId; readonly count: number } | null;
-  /** id of the arrangement that is recommended as things stand, now and before */
-  readonly leader: string | null;
-  readonly leaderBefore: string | null;
+  /** the arrangement that is recommended as things stand, if that is another one than before */
+  readonly newLeader: Leader | null;
   /** unknown answers that can still decide, now and before */
   readonly deciding: number;
   readonly decidingBefore: number | null;
+}
+
+/** An arrangement by the names in the catalog; without a rotary where the table is built in. */
+export interface Leader {
+  readonly machine: string;
+  readonly rotary: string | null;
 }
 
 /** What one answer did: two decisions held against each other. `before` is null where nothing was judged yet. */
@@ -24,8 +29,7 @@ export function liveChange(before: Decision | null, after: Decision): Live {
     total: after.count,
     leftBefore: before === null ? null : leftOf(before),
     dropped: mostDropped(before, after),
-    leader: after.recommended,
-    leaderBefore: before?.recommended ?? null,
+    newLeader: after.recommended === before?.recommended ? null : leaderOf(after),
     deciding: decidingIn(after),
     decidingBefore: before === null ? null : decidingIn(before),
   };
@@ -33,6 +37,17 @@ export function liveChange(before: Decision | null, after: Decision): Live {
 
 /** Arrangements that no stage has dropped. */
 const leftOf = (decision: Decision): number => decision.stages.at(-1)?.after ?? decision.count;
+
+function leaderOf({ recommended, arrangements, inputs }: Decision): Leader | null {
+  const found = arrangements.find(({ id }) => id === recommended);
+  if (found === undefined) return null;
+  const named = (rows: readonly { readonly id: string; readonly name: string }[], id: string) =>
+    rows.find((row) => row.id === id)?.name ?? id;
+  return {
+    machine: named(inputs.catalog.machines, found.machine),
+    rotary: found.rotary === null ? null : named(inputs.catalog.rotaries, found.rotary),
+  };
+}
 
 const decidingIn = (decision: Decision): number =>
   decision.unknowns.filter((unknown) => unknown.decides).length;

@@ -1,7 +1,7 @@
-import { describeUnsure, describeValue } from '../questions/describe-value.ts';
-import type { Section } from '../questions/question.ts';
+import { type DescribeContext, describeUnsure, describeValue } from '../questions/describe-value.ts';
+import type { Question, Section } from '../questions/question.ts';
 import { findPlace } from './find-place.ts';
-import type { Subject } from './kept.ts';
+import type { Given, Subject } from './kept.ts';
 import { detour } from './move.ts';
 import { refused, type Session, type Step } from './session.ts';
 import { type Item, isOpen } from './survey.ts';
@@ -16,8 +16,8 @@ export interface ReviewLine {
   readonly part: string | null;
   readonly section: Section;
   readonly title: string;
-  /** the answer, or what is taken without one */
-  readonly words: string;
+  /** the answer, or what is taken without one; null where that is nothing */
+  readonly words: string | null;
   /** `ignored`: kept, but it does not apply now */
   readonly state: 'typed' | 'usual' | 'not sure' | 'open' | 'ignored';
   /** why an answer cannot stand beside the others */
@@ -27,8 +27,8 @@ export interface ReviewLine {
 /** Every answer in order, of one part or of all; what does not apply is listed where an answer to it is kept. */
 export function reviewLines(session: Session, part: Subject, world: World): readonly ReviewLine[] {
   const { items, answers } = world.survey(session.kept);
-  const walk = walkOf(session.kept, world).map((place) => JSON.stringify(place));
-  const numbers = new Map(walk.map((place, index) => [place, index + 1]));
+  const questions = walkOf(session.kept, world).filter(({ at }) => at === 'question');
+  const numbers = new Map(questions.map((place, index) => [JSON.stringify(place), index + 1]));
   return items
     .filter(
       ({ applies, given, subject }) =>
@@ -47,19 +47,18 @@ export function reviewLines(session: Session, part: Subject, world: World): read
 function standing(item: Item, session: Session, world: World): Pick<ReviewLine, 'words' | 'state'> {
   const { question, given, applies } = item;
   const context = { ...world.setting, units: unitsOf(session.kept) };
-  if (given === undefined) {
-    return { words: question.preset?.words ?? 'no answer yet', state: 'open' };
-  }
-  const words =
-    given.from === 'not sure'
-      ? describeUnsure(question, context)
-      : describeValue(question.field, given.value, context);
+  if (given === undefined) return { words: question.preset?.words ?? null, state: 'open' };
+  const words = givenWords(question, given, context);
   if (!applies) return { words, state: 'ignored' };
-  return { words: usualOr(words, item), state: isOpen(item) ? 'open' : given.from };
+  return { words, state: isOpen(item) ? 'open' : given.from };
 }
 
-const usualOr = (words: string, { question, given }: Item): string =>
-  given?.from === 'usual' ? (question.preset?.words ?? words) : words;
+/** An answer in words: what was typed, what is usual, or what 'not sure' stands for. */
+export function givenWords(question: Question, given: Given, context: DescribeContext): string {
+  if (given.from === 'not sure') return describeUnsure(question, context);
+  if (given.from === 'usual' && question.preset !== null) return question.preset.words;
+  return describeValue(question.field, given.value, context);
+}
 
 /** A reply at the review: the number of an answer, or words of its title, to change it. */
 export function replyAtReview(session: Session, part: Subject, text: string, world: World): Step {

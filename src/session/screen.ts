@@ -6,7 +6,7 @@ import type { Decision } from '../rules/decision.ts';
 import { USUAL_FILE } from './files.ts';
 import type { Live } from './live.ts';
 import { PART_ACTIONS } from './parts.ts';
-import { type ReviewLine, reviewLines } from './review.ts';
+import { givenWords, type ReviewLine, reviewLines } from './review.ts';
 import type { Place, Session, Written } from './session.ts';
 import { type Item, isOpen, type Survey } from './survey.ts';
 import { itemAt, samePlace, walkOf } from './walk.ts';
@@ -118,7 +118,7 @@ function bodyOf(at: Place, session: Session, survey: Survey, world: World) {
 
 function questionScreen(item: Item, session: Session, survey: Survey, world: World): QuestionScreen {
   const { question, subject } = item;
-  const walk = walkOf(session.kept, world);
+  const questions = walkOf(session.kept, world).filter(({ at }) => at === 'question');
   const units = unitsOf(session.kept);
   const context = { ...world.setting, units };
   const typedName =
@@ -132,8 +132,8 @@ function questionScreen(item: Item, session: Session, survey: Survey, world: Wor
     section: { id: question.section, title: SECTION_TITLES[question.section] },
     part: subject === null ? null : (survey.answers.parts[subject]?.name ?? null),
     progress: {
-      number: walk.findIndex((place) => samePlace(place, session.at)) + 1,
-      of: walk.length - 1,
+      number: questions.findIndex((place) => samePlace(place, session.at)) + 1,
+      of: questions.length,
       open: survey.items.filter(isOpen).length,
     },
     title: question.title,
@@ -166,9 +166,7 @@ function inputOf({ question: { field } }: Item, session: Session, world: World):
 
 function currentOf({ question, given }: Item, session: Session, world: World): QuestionScreen['current'] {
   const context = { ...world.setting, units: unitsOf(session.kept) };
-  if (given?.from === 'not sure') return { words: describeUnsure(question, context), from: 'not sure' };
-  if (given?.from === 'typed')
-    return { words: describeValue(question.field, given.value, context), from: 'typed' };
+  if (given !== undefined) return { words: givenWords(question, given, context), from: given.from };
   return question.preset === null ? null : { words: question.preset.words, from: 'usual' };
 }
 
@@ -200,9 +198,9 @@ function feedbackOf({ note, live, kept }: Session, survey: Survey, world: World)
   );
   if (item === undefined) return none;
   const { question } = item;
-  const words =
-    note.given.from === 'not sure'
-      ? `not sure: ${describeUnsure(question, context)}`
-      : describeValue(question.field, note.given.value, { ...context, units: 'inch' });
-  return { ...none, accepted: { title: question.title, words } };
+  const words = givenWords(question, note.given, { ...context, units: 'inch' });
+  return {
+    ...none,
+    accepted: { title: question.title, words: note.given.from === 'not sure' ? `not sure: ${words}` : words },
+  };
 }

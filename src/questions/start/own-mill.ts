@@ -28,7 +28,7 @@ export const ownMill = aboutShop<string>({
   unsure: {
     as: 'value',
     value: 'none',
-    words: 'none: every machine of the catalog is considered',
+    words: 'none, so every machine of the catalog is considered',
   },
   get: (answers) => answers.shop.machine,
   set: (answers, machine) => ({

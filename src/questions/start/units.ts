@@ -18,6 +18,7 @@ export const units = aboutShop<string>({
     ],
   },
   unsure: { as: 'value', value: 'mm', words: 'millimeters' },
+  preset: { value: 'mm', words: 'millimeters' },
   get: () => 'mm',
   set: (answers) => answers,
 });

@@ -1,0 +1,67 @@
+import type { Event } from '../../session/session.ts';
+
+/** What a typed line asks for: something to say, something to do, or to leave. */
+export type Command =
+  | { readonly kind: 'say'; readonly what: 'why' | 'help' }
+  | { readonly kind: 'events'; readonly events: readonly Event[] }
+  | { readonly kind: 'quit' };
+
+const doing = (...events: readonly Event[]): Command => ({ kind: 'events', events });
+const GO_TO_PARTS: Event = { type: 'go', to: { at: 'parts' } };
+const fileOf = (rest: string): string | null => (rest === '' ? null : rest);
+
+/** The words that are understood at every prompt; what follows them is handed over. */
+const COMMANDS: Readonly<Record<string, (rest: string) => Command | null>> = {
+  back: alone(doing({ type: 'back' })),
+  why: alone({ kind: 'say', what: 'why' }),
+  '?': alone({ kind: 'say', what: 'why' }),
+  help: alone({ kind: 'say', what: 'help' }),
+  quit: alone({ kind: 'quit' }),
+  exit: alone({ kind: 'quit' }),
+  review: alone(doing({ type: 'go', to: { at: 'review', part: null } })),
+  result: alone(doing({ type: 'go', to: { at: 'result' } })),
+  goto: (rest) => doing({ type: 'find', text: rest }),
+  save: (rest) => doing({ type: 'write', what: 'answers', file: fileOf(rest) }),
+  export: (rest) => doing({ type: 'write', what: 'report', file: fileOf(rest) }),
+  parts: (rest) => {
+    if (rest === '' || rest === 'list') return doing(GO_TO_PARTS);
+    return doing(GO_TO_PARTS, { type: 'reply', text: rest });
+  },
+};
+
+function alone(command: Command): (rest: string) => Command | null {
+  return (rest) => (rest === '' ? command : null);
+}
+
+/**
+ * What a line asks for. Everything that is no command is a reply to what was asked; words in quotation marks
+ * always are, so that a part can be called "review". Where free text is asked for, only a word by itself is a
+ * command: a part may be called "Save tray". Example: `goto tolerance` → find 'tolerance'.
+ */
+export function readCommand(line: string, freeText: boolean): Command {
+  const text = line.trim();
+  if (text === '') return doing({ type: 'accept' });
+  const [, word = '', rest = ''] = /^(\S+)\s*(.*)$/s.exec(text) ?? [];
+  const key = word.toLowerCase();
+  const isCommand = Object.hasOwn(COMMANDS, key) && (rest === '' || !freeText);
+  const command = isCommand ? COMMANDS[key]?.(rest.trim()) : null;
+  return command ?? doing({ type: 'reply', text });
+}
+
+/** Shown by `help`. */
+export const HELP: readonly (readonly [command: string, does: string])[] = [
+  ['Enter', 'takes what is shown: the answer so far, the usual one, or the next step'],
+  ['not sure', 'leaves the answer open; the result says what that costs'],
+  ['back', 'goes to the question before; later answers stay'],
+  [
+    'goto 12',
+    'goes to a question by its number, or a word of its title: goto tolerance; goto open is the first open one',
+  ],
+  ['why or ?', 'says why this is asked'],
+  ['review', 'lists every answer, to be changed by its number'],
+  ['parts', 'lists the parts; also: parts add, parts copy 1, parts edit 1, parts rename 1, parts remove 1'],
+  ['result', 'shows the result as things stand'],
+  ['export', 'writes the result as a Markdown file'],
+  ['save', 'writes the answers as an answers file'],
+  ['quit', 'leaves; everything answered is kept, and --resume goes on'],
+];

@@ -1,0 +1,46 @@
+import { homedir } from 'node:os';
+import { resolve } from 'node:path';
+import { type Writing, writeFileText } from '../../documents/write-file.ts';
+import { answersToFile } from '../../questions/write-answers.ts';
+import { markdownReport } from '../../report/index.ts';
+import { savedOf } from '../../session/saved.ts';
+import type { Effect, Event, Session } from '../../session/session.ts';
+import { unitsOf, type World } from '../../session/world.ts';
+import { writeSessionFile } from '../session-file.ts';
+
+type Wanted = Exclude<Effect, { kind: 'finish' }>;
+
+/** Where files are, and whom to tell that the interview could not be saved. */
+export interface Disk {
+  readonly sessionFile: string;
+  readonly cwd: string;
+  readonly warn: (sentence: string) => void;
+}
+
+/** Does what the session asks for, at once; what became of it is an event. */
+export function perform(effect: Wanted, session: Session, world: World, disk: Disk): readonly Event[] {
+  if (effect.kind === 'save') {
+    const saving = writeSessionFile(disk.sessionFile, savedOf(session));
+    if (!saving.ok)
+      disk.warn(`The interview could not be saved to ${disk.sessionFile}: ${reasonOf(saving)}.`);
+    return [];
+  }
+  const { what, file, overwrite } = effect;
+  const path = resolve(disk.cwd, file.replace(/^~(?=\/|$)/, homedir()));
+  const writing = writeFileText(path, textOf(what, session, world), { overwrite });
+  if (writing.ok) return [{ type: 'written', what, file }];
+  if (writing.why === 'exists') return [{ type: 'exists', what, file }];
+  return [{ type: 'not-written', what, file, why: writing.words }];
+}
+
+function textOf(what: 'answers' | 'report', session: Session, world: World): string {
+  if (what === 'answers') {
+    return answersToFile(world.survey(session.kept).answers, { units: unitsOf(session.kept) }).text;
+  }
+  const decision = world.decision(session.kept);
+  if (decision === null) throw new Error('a report was asked for before there is a decision');
+  return markdownReport(decision);
+}
+
+const reasonOf = (writing: Exclude<Writing, { ok: true }>): string =>
+  writing.why === 'exists' ? 'it is there already' : writing.words;

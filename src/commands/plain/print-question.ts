@@ -1,0 +1,45 @@
+import type { Option } from '../../questions/question.ts';
+import type { QuestionScreen } from '../../session/screen.ts';
+import { paragraph } from './paragraph.ts';
+
+/** A question in lines: where it stands, what is asked, what can be answered, what Enter and 'not sure' take. */
+export function questionLines(screen: QuestionScreen, width: number): readonly string[] {
+  const { progress, section, part, input } = screen;
+  const place = part === null ? section.title : `${part}: ${section.title.toLowerCase()}`;
+  return [
+    ...paragraph(`[${progress.number} of ${progress.of}] ${place}`, width),
+    ...paragraph(screen.ask, width),
+    ...(screen.hint === '' ? [] : paragraph(screen.hint, width)),
+    ...('options' in input ? optionLines(input.options, width) : []),
+    ...sideNotes(screen).flatMap((sentence) => paragraph(sentence, width)),
+  ];
+}
+
+export const optionLines = (options: readonly Option[], width: number): readonly string[] =>
+  options.flatMap(({ label, about }, index) =>
+    paragraph(about === '' ? label : `${label}: ${about}`, width, `${String(index + 1).padStart(3)}  `),
+  );
+
+/** What 'not sure' stands for and what Enter takes, in one sentence where that is the same. */
+function sideNotes({ input, notSure, current }: QuestionScreen): readonly string[] {
+  const several =
+    input.kind === 'list' || input.kind === 'order' ? 'Numbers or words, with commas between them. ' : '';
+  if (current?.from === 'usual') {
+    const isSame = notSure === current.words || notSure === `taken as ${current.words}`;
+    if (isSame) return [`${several}Enter or "not sure": ${notSure}.`];
+    return [`${several}Not sure: ${notSure}. Enter: ${current.words}.`];
+  }
+  const soFar = current === null ? '' : ` Enter keeps your answer so far: ${soFarWords(current)}.`;
+  return [`${several}Not sure: ${notSure}.${soFar}`];
+}
+
+const soFarWords = ({ words, from }: NonNullable<QuestionScreen['current']>): string =>
+  from === 'not sure' ? 'not sure' : words;
+
+/** What stands before the cursor. Example: 'Depth from the top (mm) > '. */
+export function questionPrompt({ title, input }: QuestionScreen): string {
+  if (input.kind === 'yes-no') return `${title} (yes or no) > `;
+  if (input.kind === 'quantity' && input.bare !== '' && input.bare !== 'money')
+    return `${title} (${input.bare}) > `;
+  return `${title} > `;
+}

@@ -1,0 +1,91 @@
+import { printable } from '../../documents/printable.ts';
+import { liveLine } from '../../report/live-line.ts';
+import type { PartLine, Screen } from '../../session/screen.ts';
+import { paragraph } from './paragraph.ts';
+import { optionLines, questionLines, questionPrompt } from './print-question.ts';
+import { reviewText } from './print-review.ts';
+
+/** What the last event brought about: the answer as it was understood, what is wrong with it, what changed. */
+export function feedbackLines({ accepted, error, said, live }: Screen, width: number): readonly string[] {
+  const sentences = [
+    ...(accepted === null ? [] : [`${accepted.title}: ${accepted.words}`]),
+    ...(error === null ? [] : [error.why]),
+    ...(said === null ? [] : [said]),
+    ...(live === null ? [] : [liveLine(live)]),
+  ];
+  return sentences.flatMap((sentence) => paragraph(printable(sentence), width));
+}
+
+/** What is asked now. The result itself is printed by the shell: it comes from the report. */
+export function screenLines(screen: Screen, width: number): readonly string[] {
+  switch (screen.kind) {
+    case 'question':
+      return questionLines(screen, width);
+    case 'resume':
+      return paragraph(resumeText(screen), width);
+    case 'parts':
+      return [...partLines(screen.parts, width), ...optionLines(screen.actions, width), 'Enter: go on.'];
+    case 'remove':
+      return paragraph(`Remove ${screen.name} with its ${count(screen.answered, 'answer')}?`, width);
+    case 'review':
+      return reviewText(screen, width);
+    case 'result':
+      return paragraph(
+        `Write all of it, with every number and its source, as a Markdown file? Enter writes ${screen.file}; or type ` +
+          'another name, "no" to leave without a file, "review" or "back" to change an answer.',
+        width,
+      );
+    case 'file':
+      return paragraph(
+        `Where to write the ${screen.what === 'report' ? 'report' : 'answers'}? Enter: ${screen.file} in this folder.`,
+        width,
+      );
+    case 'overwrite':
+      return paragraph(`${screen.file} is there already. Replace it?`, width);
+    case 'done':
+      return [];
+  }
+}
+
+/** What stands before the cursor. */
+export function promptOf(screen: Screen): string {
+  switch (screen.kind) {
+    case 'question':
+      return questionPrompt(screen);
+    case 'resume':
+      return 'resume or new > ';
+    case 'parts':
+      return 'Parts > ';
+    case 'remove':
+    case 'overwrite':
+      return 'yes or no > ';
+    case 'review':
+      return screen.part === null
+        ? 'A number to change, or Enter for the result > '
+        : 'A number to change, or Enter > ';
+    default:
+      return 'File > ';
+  }
+}
+
+function resumeText({ parts, answered }: Screen & { kind: 'resume' }): string {
+  const about = parts.length === 0 ? '' : ` about ${parts.join(', ')}`;
+  return (
+    `There is a saved interview with ${count(answered, 'answer')}${about}. Type "resume" to go on with it, or "new" to ` +
+    'begin another; your first answer then takes the place of the saved ones.'
+  );
+}
+
+const partLines = (parts: readonly PartLine[], width: number): readonly string[] => [
+  ...paragraph(`So far there ${parts.length === 1 ? 'is' : 'are'} ${count(parts.length, 'part')}:`, width),
+  ...parts.flatMap(({ name, summary, open }, index) => {
+    const words = [
+      summary === '' ? name : `${name}: ${summary}`,
+      ...(open === 0 ? [] : [`${count(open, 'question')} open`]),
+    ];
+    return paragraph(words.join('; '), width, `${String(index + 1).padStart(3)}. `);
+  }),
+  'What next?',
+];
+
+const count = (number: number, noun: string): string => `${number} ${noun}${number === 1 ? '' : 's'}`;

@@ -1,0 +1,105 @@
+import { printable } from '../../documents/printable.ts';
+import { screenOf } from '../../session/screen.ts';
+import type { Effect, Event, Place, Session } from '../../session/session.ts';
+import { step } from '../../session/step.ts';
+import type { World } from '../../session/world.ts';
+import { readCommand } from './command.ts';
+import { feedbackLines, promptOf, screenLines } from './print-screen.ts';
+import { helpLines, whyLines } from './print-why.ts';
+import type { End, TypedLines } from './typed-lines.ts';
+
+/** What the shell needs from outside. */
+export interface Surroundings {
+  readonly lines: TypedLines;
+  readonly print: (text: string) => void;
+  /** columns, now */
+  readonly width: () => number;
+  /** lines come from a pipe: they are shown, as a terminal would */
+  readonly echo: boolean;
+  /** Does what the session asks for; what became of it, where the session wants to know. */
+  readonly perform: (effect: Exclude<Effect, { kind: 'finish' }>, session: Session) => readonly Event[];
+  /** The result in words. */
+  readonly resultText: (session: Session) => string;
+}
+
+export type Ending = { readonly how: 'finished' | 'quit' | 'input' } | (End & { readonly how: 'signal' });
+
+export interface Left {
+  readonly session: Session;
+  readonly ending: Ending;
+}
+
+/** Asks, line by line, until the interview is finished or left. Only ever adds lines. */
+export async function plainShell(start: Session, world: World, around: Surroundings): Promise<Left> {
+  let session = start;
+  show(session, null, world, around);
+  for (;;) {
+    const typed = await around.lines.next();
+    if ('end' in typed) {
+      around.print('\n');
+      const ending: Ending = typed.end === 'signal' ? { ...typed, how: 'signal' } : { how: 'input' };
+      return { session, ending };
+    }
+    if (around.echo) around.print(`${typed.line}\n`);
+    const command = readCommand(typed.line, takesText(session, world));
+    if (command.kind === 'quit') return { session, ending: { how: 'quit' } };
+    if (command.kind === 'say') {
+      const screen = screenOf(session, world);
+      const width = around.width();
+      say(command.what === 'why' ? whyLines(screen, width) : helpLines(width), around);
+      around.print(promptOf(screen));
+      continue;
+    }
+    const before = session.at;
+    const turned = doAll(session, command.events, world, around);
+    session = turned.session;
+    if (turned.finished) {
+      say(feedbackLines(screenOf(session, world), around.width()), around);
+      return { session, ending: { how: 'finished' } };
+    }
+    show(session, before, world, around);
+  }
+}
+
+/** Event by event; what the session asks for is done before anything of it is shown. */
+function doAll(start: Session, events: readonly Event[], world: World, around: Surroundings) {
+  let session = start;
+  let finished = false;
+  const queue = [...events];
+  for (let event = queue.shift(); event !== undefined; event = queue.shift()) {
+    const [next, effects] = step(session, event, world);
+    session = next;
+    for (const effect of effects) {
+      if (effect.kind === 'finish') finished = true;
+      else queue.push(...around.perform(effect, session));
+    }
+    if (session.note?.kind === 'error') break;
+  }
+  return { session, finished };
+}
+
+/** What the last event brought about, and what is asked now. The same question is not asked in full again. */
+function show(session: Session, before: Place | null, world: World, around: Surroundings): void {
+  const screen = screenOf(session, world);
+  const width = around.width();
+  say(feedbackLines(screen, width), around);
+  const isSame = before !== null && JSON.stringify(before) === JSON.stringify(session.at);
+  if (!isSame || screen.error === null) {
+    around.print('\n');
+    if (screen.kind === 'result' && !isSame) say(lineByLine(around.resultText(session)), around);
+    say(screenLines(screen, width), around);
+  }
+  around.print(promptOf(screen));
+}
+
+const say = (lines: readonly string[], around: Surroundings): void => {
+  for (const line of lines) around.print(`${printable(line)}\n`);
+};
+
+const lineByLine = (text: string): readonly string[] => [...text.trimEnd().split('\n'), ''];
+
+/** Whether free text is asked for, so that a line that begins like a command may be no command. */
+function takesText(session: Session, world: World): boolean {
+  const screen = screenOf(session, world);
+  return screen.kind === 'question' && screen.input.kind === 'text';
+}
