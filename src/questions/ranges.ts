@@ -45,6 +45,7 @@ export const NOT_SURE = {
   'work.visesWanted': { low: 0, high: 6 },
   'work.vise.width': { low: 75, high: 250 },
   'work.vise.length': { low: 200, high: 700 },
+  'work.vise.height': { low: 40, high: 150 },
   'money.budget': { low: 0, high: Number.POSITIVE_INFINITY },
   'money.plates': { low: 0, high: 5000 },
 } as const satisfies Record<string, Interval>;

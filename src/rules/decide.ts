@@ -1,6 +1,23 @@
 import type { Catalog } from '../catalog/catalog.ts';
-import type { Answers } from '../questions/answers.ts';
-import type { Decision } from './decision.ts';
+import { MATERIALS } from '../mechanics/forces/materials.ts';
+import { type Answers, MEASURES, type Measure } from '../questions/answers.ts';
+import { NOT_SURE } from '../questions/ranges.ts';
+import { assembled } from './assemble.ts';
+import { candidatesOf } from './candidates.ts';
+import { cautionsFor } from './cautions-for.ts';
+import type { Decision, RankStep, RunnerUp } from './decision.ts';
+import { envelopeOf } from './envelope.ts';
+import { shopCase } from './facts/shop-facts.ts';
+import { familiesOf } from './family.ts';
+import { featuresOf } from './features.ts';
+import { type Judged, judgeCandidate } from './judged.ts';
+import { nearestMisses } from './nearest-misses.ts';
+import { dominates, inOrder, type Ranked, type Ranking, rankBy, scoreOn } from './rank.ts';
+import type { World } from './setting.ts';
+import { stageCounts } from './stages/counts.ts';
+import { dropOf } from './stages/drop.ts';
+import { unknownsOf } from './unknowns.ts';
+import { bounded } from './value.ts';
 
 export interface DecideOptions {
   /** list every arrangement, not only the ones worth reading */
@@ -8,7 +25,117 @@ export interface DecideOptions {
   readonly shownIn?: 'mm' | 'inch';
 }
 
-/** The door: answers and catalog in, the whole decision out. Pure and synchronous. */
+/** Measures on which arrangements beat each other; *margin* orders but does not dominate. */
+const DOMINATING: readonly Measure[] = MEASURES.filter((measure) => measure !== 'margin');
+const MOST_RUNNERS_UP = 5;
+
+/**
+ * The door: answers and catalog in, the whole decision out. Pure and synchronous; it never throws on
+ * answers and catalogs that their readers let through.
+ */
 export function decide(answers: Answers, catalog: Catalog, options: DecideOptions = {}): Decision {
-  throw new Error(`not built yet: ${answers.parts.length} ${catalog.machines.length} ${options.all}`);
+  const shop = shopCase(answers);
+  const world: World = { shop, memo: new Map() };
+  const { fiveAxis, threeAxis } = familiesOf(answers.parts, shop);
+  const judged = candidatesOf(catalog)
+    .map((candidate) => judgeCandidate(world, candidate, fiveAxis, answers.shop.machine))
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
+  const running = judged.filter(({ passes }) => passes !== 'no').map(rankedOf);
+  const ranking = rankBy(answers.matters, shop.assume.band, running);
+  const undominated = undominatedIds(running);
+  const misses = nearestMisses(judged);
+  const order = runnersInOrder(answers, shop.assume.band, running, ranking.winner);
+  const worthReading = new Set([
+    ...undominated,
+    ...ranking.contenders,
+    ...order,
+    ...misses.map(({ id }) => id),
+  ]);
+  const listed = options.all === true ? judged : judged.filter(({ id }) => worthReading.has(id));
+  const outcome = running.length === 0 ? 'none' : ranking.winner === null ? 'open' : 'recommended';
+  const contenders = new Set(ranking.contenders);
+  const reading = judged.filter(({ id }) => contenders.has(id));
+  const winner = judged.find(({ id }) => id === ranking.winner) ?? null;
+  return {
+    format: 'fivesides-decision/1',
+    inputs: {
+      answers,
+      catalog,
+      assume: shop.assume,
+      materials: MATERIALS,
+      shownIn: options.shownIn ?? 'mm',
+      notSure: NOT_SURE_SHOWN,
+    },
+    outcome,
+    recommended: ranking.winner,
+    contenders: ranking.contenders,
+    arrangements: listed.map((each) => assembled(each, undominated.has(each.id), answers, world)),
+    count: judged.length,
+    stages: stageCounts(judged.map((each) => dropOf(each, shop.assume.leastCoverage))),
+    envelope: envelopeOf(fiveAxis, catalog, shop.assume.kneeShare),
+    hours: Object.fromEntries([...fiveAxis, ...threeAxis].map(({ name, hours }) => [name, bounded(hours)])),
+    threeAxis: threeAxis.map(({ name }) => name),
+    ranking: ranking.steps.map(shownStep),
+    runnersUp:
+      winner === null ? [] : order.map((id) => runnerUp(winner, byId(judged, id), ranking, answers.matters)),
+    nearestMisses: misses.map(({ id }) => id),
+    classes: [],
+    features: winner === null ? [] : featuresOf(winner),
+    stability: [],
+    unknowns: unknownsOf(reading.length > 0 ? reading : misses, contenders, outcome === 'open'),
+    cautions: cautionsFor(reading.length > 0 ? reading : misses, answers),
+  };
+}
+
+const NOT_SURE_SHOWN = Object.fromEntries(
+  Object.entries(NOT_SURE).map(([key, { low, high }]) => [
+    key,
+    [low, Number.isFinite(high) ? high : null] as const,
+  ]),
+);
+
+const rankedOf = ({ id, passes, measures }: Judged): Ranked => ({ id, surely: passes === 'yes', measures });
+
+function undominatedIds(running: readonly Ranked[]): ReadonlySet<string> {
+  const sure = running.filter(({ surely }) => surely);
+  const free = running.filter(
+    (each) => !sure.some((other) => other !== each && dominates(DOMINATING, other, each)),
+  );
+  return new Set(free.map(({ id }) => id));
+}
+
+/** The next best after the winner, best first. */
+function runnersInOrder(
+  answers: Answers,
+  band: number,
+  running: readonly Ranked[],
+  winner: string | null,
+): readonly string[] {
+  if (winner === null) return [];
+  const others = running.filter(({ id, surely }) => surely && id !== winner);
+  return inOrder(answers.matters, band, others, MOST_RUNNERS_UP);
+}
+
+function byId(judged: readonly Judged[], id: string): Judged {
+  const found = judged.find((each) => each.id === id);
+  if (found === undefined) throw new Error(`no arrangement ${id}`);
+  return found;
+}
+
+const shownStep = ({ measure, best, stays, drops }: Ranking['steps'][number]): RankStep => ({
+  measure,
+  best: bounded(best),
+  stays: stays.map(({ id }) => id),
+  drops: drops.map(({ id }) => id),
+});
+
+/** Where a runner-up fell behind, and what the winner gives up against it. */
+function runnerUp(winner: Judged, other: Judged, { steps }: Ranking, order: readonly Measure[]): RunnerUp {
+  const lost = steps.find(({ drops }) => drops.some(({ id }) => id === other.id));
+  const gives = order.flatMap((measure) => {
+    const [mine, its] = [winner.measures[measure], other.measures[measure]];
+    if (its === null || scoreOn(measure, its).low <= scoreOn(measure, mine).high) return [];
+    return [{ measure, winner: mine === null ? null : bounded(mine), other: bounded(its) }];
+  });
+  return { id: other.id, lostOn: lost?.measure ?? null, gives };
 }

@@ -24,6 +24,8 @@ const BEYOND = 'simultaneous, beyond level';
 /** A greater tilt sweeps more. */
 const wider = { tilt: rises(part.tilt) };
 const narrower = { tilt: falls(part.tilt) };
+/** The wall that the tool sees begins in the middle of the part, which may stand off the axis. */
+const nearWall = { e: falls(part.eccentricity) };
 const upToLevel = (tilt: number): number => Math.min(tilt, 90);
 
 /** Every tilt from 0 to the greatest: the top disc is seen up to 90°, the near wall throughout. */
@@ -53,8 +55,8 @@ const reachHigh = (): readonly Term[] => [
     { ...radiusRises, ...bottomFalls, ...widened, ...wider },
     (of) => greatestReach(sweptRadius(of), bottom(of), 0, upToLevel(of.tilt)) + of.D / 2,
   ),
-  term(BEYOND, { ...bottomFalls, ...widened, ...wider }, (of) =>
-    of.tilt > 90 ? greatestReach(0, bottom(of), 90, of.tilt) + of.D / 2 : Number.NEGATIVE_INFINITY,
+  term(BEYOND, { ...bottomFalls, ...widened, ...wider, e: rises(part.eccentricity) }, (of) =>
+    of.tilt > 90 ? greatestReach(-of.e, bottom(of), 90, of.tilt) + of.D / 2 : Number.NEGATIVE_INFINITY,
   ),
 ];
 
@@ -62,11 +64,11 @@ const heightLow = (): readonly Term[] => [
   term('simultaneous, far edge of the top', { ...radiusFalls, ...topRises, ...narrower }, (of) =>
     leastHeight(-sweptRadius(of), top(of), 0, upToLevel(of.tilt)),
   ),
-  term('simultaneous, foot of the wall', { ...bottomRises, ...narrower }, (of) =>
-    leastHeight(0, bottom(of), 0, upToLevel(of.tilt)),
+  term('simultaneous, foot of the wall', { ...bottomRises, ...nearWall, ...narrower }, (of) =>
+    leastHeight(-of.e, bottom(of), 0, upToLevel(of.tilt)),
   ),
-  term(BEYOND, { ...topFalls, ...narrower }, (of) =>
-    of.tilt > 90 ? leastHeight(0, top(of), 90, of.tilt) : Number.POSITIVE_INFINITY,
+  term(BEYOND, { ...topFalls, ...nearWall, ...narrower }, (of) =>
+    of.tilt > 90 ? leastHeight(-of.e, top(of), 90, of.tilt) : Number.POSITIVE_INFINITY,
   ),
 ];
 

@@ -1,4 +1,5 @@
 import { heightAt, reachAt } from '../../mechanics/geometry/rotate.ts';
+import { part } from '../inputs/part.ts';
 import {
   bottom,
   bottomFalls,
@@ -10,11 +11,13 @@ import {
   topFalls,
   topRises,
 } from '../stack.ts';
-import { ends, type Input, term, turnsAt } from '../term.ts';
+import { falls, type Input, term, turnsAt } from '../term.ts';
 import { alongTiltAxis, type BoxTerms, widened, widenedDown } from './box-terms.ts';
 import { heightTurns, reachTurns } from './turning-points.ts';
 
 type Values = Readonly<Record<'p' | 'f' | 'h' | 'r' | 'e', number>>;
+
+const nearWall = { e: falls(part.eccentricity) };
 
 /** From less than 90° to the axis: the top disc and the half of the wall that faces the tool. */
 export function slantBoxTerms(angle: Input): BoxTerms {
@@ -59,8 +62,10 @@ export function slantBoxTerms(angle: Input): BoxTerms {
         },
         (of) => heightAt(-sweptRadius(of), top(of), of.tilt),
       ),
-      term('slant, foot of the wall', { ...bottomRises, tilt: ends(angle) }, (of) =>
-        heightAt(0, bottom(of), of.tilt),
+      term(
+        'slant, foot of the wall',
+        { ...bottomRises, ...nearWall, ...turns((of) => heightTurns(-of.e, bottom(of))) },
+        (of) => heightAt(-of.e, bottom(of), of.tilt),
       ),
     ],
     wHigh: [

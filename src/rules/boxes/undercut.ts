@@ -1,6 +1,7 @@
 import { heightAt, reachAt } from '../../mechanics/geometry/rotate.ts';
+import { part } from '../inputs/part.ts';
 import { bottom, bottomFalls, radiusFalls, radiusRises, sweptRadius, top, topFalls } from '../stack.ts';
-import { ends, type Input, term, turnsAt } from '../term.ts';
+import { falls, type Input, rises, term, turnsAt } from '../term.ts';
 import { alongTiltAxis, type BoxTerms, widened, widenedDown } from './box-terms.ts';
 import { heightTurns, reachTurns } from './turning-points.ts';
 
@@ -30,11 +31,22 @@ export function undercutBoxTerms(angle: Input): BoxTerms {
     vHigh: [
       term(
         name,
-        { ...bottomFalls, ...widened, tilt: ends(angle) },
-        (of) => reachAt(0, bottom(of), of.tilt) + of.D / 2,
+        {
+          ...bottomFalls,
+          ...widened,
+          e: rises(part.eccentricity),
+          ...turns((of) => reachTurns(-of.e, bottom(of))),
+        },
+        (of) => reachAt(-of.e, bottom(of), of.tilt) + of.D / 2,
       ),
     ],
-    wLow: [term(name, { ...topFalls, tilt: ends(angle) }, (of) => heightAt(0, top(of), of.tilt))],
+    wLow: [
+      term(
+        name,
+        { ...topFalls, e: falls(part.eccentricity), ...turns((of) => heightTurns(-of.e, top(of))) },
+        (of) => heightAt(-of.e, top(of), of.tilt),
+      ),
+    ],
     wHigh: [
       term(
         name,

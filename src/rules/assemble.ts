@@ -1,0 +1,82 @@
+import type { Answers } from '../questions/answers.ts';
+import type { Arrangement, CheckResult, Measures, Plate, Tried, Verdict } from './decision.ts';
+import { featuresOf } from './features.ts';
+import type { Judged } from './judged.ts';
+import { laterCost } from './later-cost.ts';
+import { shownItems } from './price.ts';
+import { caseOf, type World } from './setting.ts';
+import type { Score } from './setting-search.ts';
+import { dropOf } from './stages/drop.ts';
+import { traced } from './trace.ts';
+import { bounded } from './value.ts';
+
+/** An arrangement as the decision shows it, every check traced. */
+export function assembled(judged: Judged, undominated: boolean, answers: Answers, world: World): Arrangement {
+  const { setUp, own, families } = judged;
+  const { candidate, setting } = setUp;
+  const { place } = setting;
+  return {
+    id: judged.id,
+    machine: candidate.machine.key,
+    rotary: candidate.rotary.row?.id ?? null,
+    class: candidate.rotary.class,
+    mounting: candidate.mounting,
+    place: candidate.machine.builtIn
+      ? null
+      : { x: place.x + 0, y: place.y + 0, slackX: finite(setUp.slack.x), slackY: finite(setUp.slack.y) },
+    turned: place.turned,
+    clearance: setting.additions.map(({ kind }) => kind),
+    plates: platesOf(judged, world),
+    tried: triedOf(setUp.tried),
+    verdict: judged.verdict,
+    passes: judged.passes,
+    parts: Object.fromEntries(
+      families.map(({ family, verdict }): [string, Verdict] => [family.name, verdict]),
+    ),
+    measures: measuresOf(judged),
+    prices: shownItems(judged.priced),
+    features: featuresOf(judged),
+    later: laterCost(judged, answers),
+    checks: [
+      ...own.map((outcome): CheckResult => traced(outcome, null)),
+      ...families.flatMap(({ family, outcomes }) => outcomes.map((outcome) => traced(outcome, family.name))),
+    ],
+    undominated,
+    dropped: dropOf(judged, world.shop.assume.leastCoverage),
+    flips: [],
+  };
+}
+
+const finite = (value: number): number => (Number.isFinite(value) ? value : 0);
+
+function platesOf({ setUp: { candidate, setting }, own }: Judged, world: World): readonly Plate[] {
+  if (setting.plates === 0) return [];
+  const of = caseOf(world, candidate, setting, null);
+  const adapts = own.some(({ easing }) => easing === 'adapter-plate');
+  const why = adapts && setting.plates === world.shop.assume.plateThickness ? 'adapter' : 'riser';
+  return [{ under: 'rotary', thickness: setting.plates, why, mass: bounded(of.plateMass) }];
+}
+
+const triedOf = (scores: readonly Score[]): readonly Tried[] =>
+  scores.map(({ setting, sureHours }) => ({
+    clearance: setting.additions.map(({ kind }) => kind),
+    plates: setting.plates === 0 ? [] : [setting.plates],
+    sureHours,
+  }));
+
+function measuresOf({ measures }: Judged): Measures {
+  const show = (key: keyof typeof measures) => {
+    const value = measures[key];
+    return value === null ? null : bounded(value);
+  };
+  return {
+    coverage: show('coverage'),
+    viseStations: show('viseStations'),
+    price: show('price'),
+    payback: show('payback'),
+    netPresentValue: null,
+    floorArea: show('floorArea'),
+    swapHours: show('swapHours'),
+    margin: show('margin'),
+  };
+}

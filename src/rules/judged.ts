@@ -1,0 +1,106 @@
+import type { Interval } from '../quantities/interval.ts';
+import type { Measure } from '../questions/answers.ts';
+import type { Candidate } from './candidates.ts';
+import { coverageOf } from './coverage.ts';
+import type { Verdict } from './decision.ts';
+import type { Family } from './family.ts';
+import { judgeOwn, PRICE_CHECKS, worstOf } from './judging.ts';
+import { marginMeasure } from './margin-measure.ts';
+import { type Outcome, passes, worse } from './outcome.ts';
+import { type Priced, priceOf } from './price.ts';
+import { caseOf, type World } from './setting.ts';
+import { type SetUp, setUpBest } from './setting-search.ts';
+import { viseStations } from './vise-stations.ts';
+
+/** What a measure may be, null where it does not exist (yet). */
+export type MeasureValues = Readonly<Record<Measure, Interval | null>>;
+
+export interface FamilyVerdict {
+  readonly family: Family;
+  readonly outcomes: readonly Outcome[];
+  readonly verdict: Verdict;
+}
+
+/** One arrangement, judged and measured. */
+export interface Judged {
+  readonly id: string;
+  readonly setUp: SetUp;
+  readonly own: readonly Outcome[];
+  readonly families: readonly FamilyVerdict[];
+  readonly coverage: Interval;
+  readonly verdict: Verdict;
+  readonly passes: 'yes' | 'no' | 'open';
+  readonly priced: Priced;
+  readonly measures: MeasureValues;
+}
+
+/** Sets a candidate up, judges all of it and takes its measures. */
+export function judgeCandidate(
+  world: World,
+  candidate: Candidate,
+  families: readonly Family[],
+  owned: string,
+): Judged {
+  const setUp = setUpBest(world, candidate, families);
+  const verdicts = setUp.families.map((each) => ({ ...each, verdict: worstOf(each.outcomes) }));
+  const covered = verdicts.filter(({ verdict }) => verdict !== 'fails');
+  const priced = priceOf(
+    setUp,
+    covered.flatMap(({ outcomes }) => outcomes),
+    owned,
+    world.shop.platePrice,
+  );
+  const own = [...setUp.own, ...judgeOwn(world, candidate, setUp.setting, PRICE_CHECKS, priced.total)];
+  const coverage = coverageOf(verdicts);
+  return {
+    id: candidate.id,
+    setUp,
+    own,
+    families: verdicts,
+    coverage,
+    verdict: covered.reduce<Verdict>((worst, each) => worse(worst, each.verdict), worstOf(own)),
+    passes: passesWhen(own, verdicts, coverage, world.shop.assume.leastCoverage),
+    priced,
+    measures: {
+      coverage,
+      viseStations: stationsOf(world, setUp, covered),
+      payback: null,
+      price: priced.total,
+      floorArea: floorArea(candidate),
+      swapHours: null,
+      margin: marginMeasure(covered, world, setUp),
+    },
+  };
+}
+
+/** Its own checks hold, so do the families it must hold, and enough hours are covered. */
+function passesWhen(
+  own: readonly Outcome[],
+  families: readonly FamilyVerdict[],
+  coverage: Interval,
+  least: number,
+): Judged['passes'] {
+  const musts = [worstOf(own), ...families.filter(({ family }) => family.must).map(({ verdict }) => verdict)];
+  if (musts.includes('fails') || coverage.high < least - 1e-9) return 'no';
+  return musts.every(passes) && coverage.low >= least - 1e-9 ? 'yes' : 'open';
+}
+
+function stationsOf(
+  world: World,
+  { candidate, setting }: SetUp,
+  covered: readonly FamilyVerdict[],
+): Interval | null {
+  const cases = covered.flatMap(({ family }) =>
+    family.cases.map((part) => caseOf(world, candidate, setting, part)),
+  );
+  return viseStations(cases.length > 0 ? cases : [caseOf(world, candidate, setting, null)]);
+}
+
+const SQUARE_MM_PER_SQUARE_M = 1e6;
+
+function floorArea({ machine }: Candidate): Interval | null {
+  const [along, across] = machine.row.footprint;
+  if (along === 'unknown' || across === 'unknown') return { low: 0, high: Number.POSITIVE_INFINITY };
+  const area = (along * across) / SQUARE_MM_PER_SQUARE_M;
+  return { low: area, high: area };
+}

@@ -1,0 +1,74 @@
+import type { ClearanceAddition } from '../catalog/catalog.ts';
+import type { Candidate } from './candidates.ts';
+import type { Case, PartCase, PlaceCase, ShopCase } from './case.ts';
+import { corners } from './facts/corners.ts';
+import type { Memo } from './side.ts';
+import { derived, known, type Value } from './value.ts';
+
+/** How a candidate is set up: what is added, what goes under the rotary, where it stands, how it is turned. */
+export interface Setting {
+  readonly additions: readonly ClearanceAddition[];
+  /** mm, 0: none */
+  readonly plates: number;
+  readonly place: PlaceCase;
+}
+
+export const BARE: Setting = { additions: [], plates: 0, place: { x: 0, y: 0, turned: false } };
+
+/** What a decision has at hand while it judges. */
+export interface World {
+  readonly shop: ShopCase;
+  readonly memo: Memo;
+}
+
+export const raisedBy = ({ additions }: Setting): number =>
+  additions.reduce((sum, each) => sum + each.adds, 0);
+
+const STEEL = 7850;
+const CUBIC_MM_PER_CUBIC_M = 1e9;
+const NO_PRICE = known(0, 'price');
+
+/** Mass of a steel plate as large as the base, kg. */
+function plateMass({ rotary }: Candidate, thickness: number): Value {
+  if (thickness === 0) return known(0, 'plates.mass');
+  const mass = corners(
+    [rotary.baseAlong, rotary.baseAcross],
+    ([along = 0, across = 0]) => (along * across * thickness * STEEL) / CUBIC_MM_PER_CUBIC_M,
+  );
+  return derived(mass, 'plates.mass', [rotary.baseAlong, rotary.baseAcross]);
+}
+
+/** Everything that the checks read, for one candidate as it is set up, and one part or none. */
+export function caseOf(
+  world: World,
+  candidate: Candidate,
+  setting: Setting,
+  part: PartCase | null,
+  price: Value = NO_PRICE,
+): Case {
+  const { place, plates } = setting;
+  const raised = raisedBy(setting);
+  return {
+    keys: {
+      part: part?.key ?? '',
+      rotary: candidate.rotary.key,
+      mounting: candidate.mounting,
+      machine: candidate.machine.key,
+      additions: String(raised),
+      plates: String(plates),
+      place: `${place.x},${place.y},${place.turned}`,
+      price: `${price.low},${price.high}`,
+    },
+    memo: world.memo,
+    shop: world.shop,
+    machine: candidate.machine,
+    rotary: candidate.rotary,
+    mounting: candidate.mounting,
+    part,
+    raised: known(raised, 'clearance.raised'),
+    plateThickness: known(plates, 'plates.thickness'),
+    plateMass: plateMass(candidate, plates),
+    place,
+    price,
+  };
+}
