@@ -1,5 +1,9 @@
-// Control characters, line and paragraph separators, and the marks that turn the direction of writing around.
-const UNPRINTABLE = /[\p{Cc}\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb]|\p{Surrogate}/gu;
+/**
+ * Control characters, line and paragraph separators, marks that turn the direction of writing around, what has
+ * no width, tags, and halves of surrogate pairs.
+ */
+export const UNPRINTABLE =
+  /[\p{Cc}\p{Bidi_Control}\u00ad\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]|\p{Surrogate}/gu;
 
 /**
  * A text in which nothing can move the cursor, break the line or hide: what cannot be printed is written as

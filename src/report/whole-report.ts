@@ -57,12 +57,16 @@ export const wholeReport: Section = (decision) => inOrder(SECTIONS, decision);
 export const shortReport: Section = (decision) =>
   inOrder([outcome, toDo, runnersUp, misses, unknowns, cautions], decision);
 
-/** Where nothing passes, what stopped most of them and the nearest misses are the answer. */
+/** What stands right behind the answer, because it is what has to be done next. */
+const NEXT: Readonly<Record<Decision['outcome'], readonly Section[]>> = {
+  recommended: [],
+  none: [stoppers, misses],
+  open: [unknowns],
+};
+
 function inOrder(sections: readonly Section[], decision: Decision): readonly Block[] {
-  if (decision.outcome !== 'none') return sections.flatMap((section) => section(decision));
-  const rest = sections.filter((section) => section !== misses);
+  const next = NEXT[decision.outcome];
+  const rest = sections.filter((section) => !next.includes(section));
   const first = rest.indexOf(outcome) + 1;
-  return [...rest.slice(0, first), stoppers, misses, ...rest.slice(first)].flatMap((section) =>
-    section(decision),
-  );
+  return [...rest.slice(0, first), ...next, ...rest.slice(first)].flatMap((section) => section(decision));
 }

@@ -2,7 +2,7 @@ import type { Decision } from '../../rules/decision.ts';
 import { displayText } from '../display-text.ts';
 import { VERDICT_WORDS } from '../wording/verdicts.ts';
 import type { Inline } from './inline.ts';
-import { lookUp, pathText } from './path.ts';
+import { lookUp, placeText } from './path.ts';
 import { numberText } from './value-text.ts';
 
 export interface TextOptions {
@@ -37,7 +37,7 @@ export function inlineText(inline: Inline, decision: Decision, options: TextOpti
     case 'strong':
       return textOf(inline.children, decision, options);
   }
-  throw new TypeError(`no text for ${pathText(['inline', (inline satisfies never as Inline).kind])}`);
+  throw new TypeError(`no text for ${placeText(['inline', (inline satisfies never as Inline).kind])}`);
 }
 
 /** A whole sentence as text. */

@@ -74,12 +74,16 @@ function phrases(sentence: readonly Inline[], decision: Decision): PhrasingConte
         type: 'strong',
         children: phrases(inline.children, decision),
       });
-    else if ('code' in inline && inline.code) nodes.push({ type: 'inlineCode', value });
+    else if (isCode(inline, value)) nodes.push({ type: 'inlineCode', value });
     else if (before?.type === 'text') before.value += value;
     else nodes.push({ type: 'text', value });
   }
   return nodes;
 }
+
+/** Readers make links of addresses even where they are escaped; inside code they leave them alone. */
+const isCode = (inline: Inline, value: string): boolean =>
+  'code' in inline && (inline.code || /@|www\.|:\/\//i.test(value));
 
 function tableNode(block: Table, decision: Decision): RootContent {
   const row = (cells: Table['head']): TableRow => ({

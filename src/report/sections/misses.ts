@@ -78,10 +78,12 @@ function flips(decision: Decision, { arrangement, path }: ArrangementAt): readon
     const at = [...path, 'flips', index];
     const unit = valueUnit(change);
     const from = number([...at, 'from'], unit);
-    return say`${valueName(decision, change, [...at, 'change'])} ${number([...at, 'to'], unit)} instead of ${from}`;
+    return say`${valueName(decision, change, [...at, 'change'])} at ${number([...at, 'to'], unit)} instead of ${from}`;
   });
   return say` It would pass with ${enumerate(told, 'or')}.`;
 }
+
+const capitalized = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The checks that stopped most, where nothing passes: what to change first. */
 export function stoppers(decision: Decision): readonly Block[] {
@@ -96,7 +98,7 @@ export function stoppers(decision: Decision): readonly Block[] {
   if (most.length === 0) return [];
   const items = most.slice(0, MOST_CHECKS).map(({ check, index }) => {
     const { name, sentence } = CHECK_WORDS[check as keyof typeof CHECK_WORDS];
-    return say`${strong([words(name)])} stopped ${number(['stages', index, 'dropped', check], '')}. ${words(sentence)}`;
+    return say`${strong([words(capitalized(name))])} stopped ${number(['stages', index, 'dropped', check], '')}. ${words(sentence)}`;
   });
   return [paragraph(say`What stopped most of them:`), list(items)];
 }

@@ -12,12 +12,19 @@ const WHOM: Readonly<Record<Unknown['ask'], string>> = {
 
 /** What is not known, whether it decides, and whom to ask; how far an answer may be off without harm. */
 export function unknowns(decision: Decision): readonly Block[] {
-  const rows = decision.unknowns.map((unknown, index): readonly Cell[] => [
+  const row = (unknown: Unknown, index: number): readonly Cell[] => [
     valueName(decision, unknown.answer, ['unknowns', index, 'answer']),
     [words(unknown.decides ? 'yes' : 'no')],
     [words(WHOM[unknown.ask])],
     enumerate(unknown.checks.map((check) => words(CHECK_WORDS[check].name))),
-  ]);
+  ];
+  const all = decision.unknowns.map((unknown, index) => ({
+    decides: unknown.decides,
+    cells: row(unknown, index),
+  }));
+  const rows = [...all.filter(({ decides }) => decides), ...all.filter(({ decides }) => !decides)].map(
+    ({ cells }) => cells,
+  );
   const known =
     rows.length === 0
       ? paragraph(say`Nothing that the decision rests on is unknown.`)
