@@ -1,4 +1,5 @@
 export { displayText } from './display-text.ts';
 export { jsonReport } from './exports/json.ts';
 export { markdownReport } from './exports/markdown.ts';
-export { textReport } from './exports/text.ts';
+export { answerReport, textReport } from './exports/text.ts';
+export type { TextLook } from './exports/text-blocks.ts';

@@ -1,0 +1,198 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { type DecideCommandOptions, type Deciding, decideCommand } from '../../src/commands/decide.ts';
+import type { AnswersFile } from '../../src/questions/read-answers.ts';
+import { jsonReport, markdownReport, textReport } from '../../src/report/index.ts';
+import type { DecideOptions } from '../../src/rules/decide.ts';
+import type { Decision } from '../../src/rules/decision.ts';
+import { fixtureDecision } from '../report/fixture.ts';
+
+let folder = '';
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'fivesides-decide-'));
+});
+afterEach(() => {
+  rmSync(folder, { recursive: true });
+});
+
+interface Ran {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+  readonly asked: DecideOptions | undefined;
+}
+
+/** Runs the command on a reader and an engine that are given, and keeps what it printed. */
+async function run(
+  decision: Decision,
+  options: DecideCommandOptions = {},
+  change: Partial<Deciding> = {},
+  answers: Partial<AnswersFile['answers']> = {},
+): Promise<Ran> {
+  let out = '';
+  let err = '';
+  let asked: DecideOptions | undefined;
+  const read: AnswersFile = {
+    answers: { ...decision.inputs.answers, ...answers },
+    shownIn: 'mm',
+    text: '',
+    file: 'shop.yaml',
+    placeOf: (path) => ({ line: path.length, column: 3 }),
+  };
+  const code = await decideCommand(
+    'shop.yaml',
+    options,
+    {
+      result: (text) => {
+        out += text;
+      },
+      remark: (line) => {
+        err += `${line}\n`;
+      },
+      columns: 100,
+    },
+    {
+      readAnswers: () => ({ ok: true, value: read }),
+      readCatalog: () => ({ ok: true, value: decision.inputs.catalog }),
+      decide: (_answers, _catalog, given) => {
+        asked = given;
+        return decision;
+      },
+      ...change,
+    },
+  );
+  return { code, out, err, asked };
+}
+
+describe('The exit code of decide', () => {
+  it.each([
+    ['recommended', 0],
+    ['none', 3],
+    ['open', 4],
+  ] as const)('for an outcome of %s is %i', async (outcome, code) => {
+    expect((await run(fixtureDecision({ outcome }))).code).toBe(code);
+  });
+
+  it('is 2 for input that cannot be used, with one line per problem and no result', async () => {
+    const bad = (file: string) => () => ({
+      ok: false as const,
+      problems: [
+        { file, line: 3, column: 9, found: 'shape is "cube\u001b[2J"', expected: 'expected block or round' },
+      ],
+    });
+    const ran = await run(fixtureDecision(), {}, { readAnswers: bad('a.yaml'), readCatalog: bad('b.yaml') });
+    expect(ran).toMatchObject({ code: 2, out: '' });
+    expect(ran.err.trimEnd().split('\n')).toEqual([
+      'a.yaml:3:9: shape is "cube\\u{1b}[2J", expected block or round',
+      'b.yaml:3:9: shape is "cube\\u{1b}[2J", expected block or round',
+    ]);
+  });
+});
+
+describe('Answers that do not go with the catalog', () => {
+  it('name a mill that it does not list', async () => {
+    const { shop } = fixtureDecision().inputs.answers;
+    const ran = await run(fixtureDecision(), {}, {}, { shop: { ...shop, machine: 'rowen' } });
+    expect(ran.code).toBe(2);
+    expect(ran.err).toBe(
+      'shop.yaml:2:3: shop.machine is "rowen", expected none, unknown or the id of a machine in the catalog (did you mean "rowan"?)\n',
+    );
+  });
+
+  it('hold money in another currency', async () => {
+    const ran = await run(fixtureDecision(), {}, {}, { currency: 'USD' });
+    expect(ran).toMatchObject({ code: 2, out: '' });
+    expect(ran.err).toContain('shop.yaml:1:3: currency is "USD", expected EUR');
+  });
+
+  it('may leave mill and currency open', async () => {
+    const { shop } = fixtureDecision().inputs.answers;
+    for (const machine of ['none', 'unknown', 'alder']) {
+      const ran = await run(fixtureDecision(), {}, {}, { currency: 'unknown', shop: { ...shop, machine } });
+      expect(ran.code).toBe(0);
+    }
+  });
+});
+
+describe('The formats of decide', () => {
+  it('text goes to standard output alone', async () => {
+    const decision = fixtureDecision();
+    expect(await run(decision)).toMatchObject({
+      out: textReport(decision, { width: 100, ascii: false }),
+      err: '',
+    });
+  });
+
+  it.each([
+    ['json', jsonReport],
+    ['markdown', markdownReport],
+  ] as const)(
+    '%s goes to standard output, the answer in a sentence to standard error',
+    async (format, report) => {
+      const decision = fixtureDecision({ outcome: 'open' });
+      const ran = await run(decision, { format });
+      expect(ran.out).toBe(report(decision));
+      expect(ran.err.replace(/\s+/g, ' ')).toContain('What decides: depth from the sides (Lock gate hinge).');
+    },
+  );
+
+  it('hands on what was asked for', async () => {
+    expect((await run(fixtureDecision(), { all: true, units: 'inch' })).asked).toEqual({
+      all: true,
+      shownIn: 'inch',
+    });
+    expect((await run(fixtureDecision())).asked).toEqual({ all: false, shownIn: 'mm' });
+  });
+});
+
+describe('A file for the result', () => {
+  it('is written whole, and standard output stays empty', async () => {
+    const out = join(folder, 'report.md');
+    const ran = await run(fixtureDecision(), { format: 'markdown', out });
+    expect(ran).toMatchObject({ code: 0, out: '' });
+    expect(readFileSync(out, 'utf8')).toBe(markdownReport(fixtureDecision()));
+    expect(ran.err).toContain(`written to ${out}`);
+  });
+
+  it('that is there already is replaced', async () => {
+    const out = join(folder, 'report.json');
+    writeFileSync(out, 'old');
+    await run(fixtureDecision(), { format: 'json', out });
+    expect(readFileSync(out, 'utf8')).toBe(jsonReport(fixtureDecision()));
+  });
+
+  it.each([
+    ['a folder', () => folder, 'that is a folder'],
+    ['a link to a folder', () => linkTo(folder), 'that is a folder'],
+    ['a pipe', () => pipe(), 'that is no ordinary file'],
+    ['a file in a folder that is missing', () => join(folder, 'no', 'report.md'), 'there is no such folder'],
+    ['a file below a file', () => join(writtenFile(), 'report.md'), 'there is no such folder'],
+  ])('that is %s is refused in a sentence', async (_what, out, why) => {
+    const ran = await run(fixtureDecision(), { out: out() });
+    expect(ran).toMatchObject({ code: 2, out: '' });
+    expect(ran.err).toBe(`fivesides: ${out()} was not written: ${why}.\n`);
+  });
+});
+
+function linkTo(target: string): string {
+  const link = join(folder, 'link');
+  rmSync(link, { force: true });
+  symlinkSync(target, link);
+  return link;
+}
+
+function pipe(): string {
+  const path = join(folder, 'pipe');
+  rmSync(path, { force: true });
+  execFileSync('mkfifo', [path]);
+  return path;
+}
+
+function writtenFile(): string {
+  const file = join(folder, 'file');
+  writeFileSync(file, '');
+  return file;
+}
