@@ -23,7 +23,10 @@ export interface WriteOptions {
 export function writeFileText(path: string, text: string, options: WriteOptions): Writing {
   try {
     if (existsSync(path)) {
-      if (statSync(path).isDirectory()) return failed('that is a folder');
+      const there = statSync(path);
+      if (there.isDirectory()) return failed('that is a folder');
+      // a device or a pipe would be replaced by a file
+      if (!there.isFile()) return failed('that is no ordinary file');
       if (!options.overwrite) return { ok: false, why: 'exists' };
     }
     if (options.makeFolders === true) mkdirSync(dirname(path), { recursive: true });
