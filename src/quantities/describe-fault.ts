@@ -75,7 +75,7 @@ export function describeFault(fault: QuantityFault): FaultWords {
     case 'outside':
       return {
         found: `${withUnit(fault.value, fault.kind)} is out of range`,
-        expected: `expected ${describeLimits(fault.limits, fault.kind)}`,
+        expected: `expected ${describeBroken(fault.value, fault.limits, fault.kind)}`,
       };
     case 'not-whole':
       return {
@@ -98,6 +98,20 @@ export function describeLimits({ least, most, above, below }: Limits, kind: Quan
   if (below !== undefined) words.push(`less than ${withUnit(below, kind)}`);
   if (most !== undefined && Number.isFinite(most)) words.push(`at most ${withUnit(most, kind)}`);
   return words.join(', ');
+}
+
+/** Only the limits that the value does not keep to. */
+function describeBroken(value: number, { least, most, above, below }: Limits, kind: QuantityKind): string {
+  const low = (least !== undefined && value < least) || (above !== undefined && value <= above);
+  if (low)
+    return describeLimits(
+      { ...(least === undefined ? {} : { least }), ...(above === undefined ? {} : { above }) },
+      kind,
+    );
+  return describeLimits(
+    { ...(most === undefined ? {} : { most }), ...(below === undefined ? {} : { below }) },
+    kind,
+  );
 }
 
 function unknownUnit(kind: QuantityKind, unit: string): FaultWords {

@@ -1,5 +1,10 @@
+import { Document, isMap, isSeq, visit } from 'yaml';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import type { Answers } from './answers.ts';
+import { kindOf } from './answers-schema-assume.ts';
+import { ASSUMPTIONS, type AssumptionName } from './assumptions.ts';
+import { partToFile } from './write-answers-part.ts';
+import { type Plain, writerIn } from './write-answers-values.ts';
 
 export interface WrittenAnswers {
   /** plain data, as it would be read from the text */
@@ -8,7 +13,106 @@ export interface WrittenAnswers {
   readonly text: string;
 }
 
-/** Answers as an answers file in mm or inches. Reading it back gives equal answers. */
-export function answersToFile(answers: Answers, options: { readonly units: LengthUnits }): WrittenAnswers {
-  throw new Error(`not built yet: ${answers.format} ${options.units}`);
+/**
+ * Answers as an answers file in mm or inches. Reading it back gives equal answers. What is not known is written as
+ * `unknown`, so that the file can be filled in; a section of which nothing is known is left out.
+ */
+export function answersToFile(answers: Answers, { units }: { readonly units: LengthUnits }): WrittenAnswers {
+  const data = plainAnswers(answers, units);
+  return { data, text: toYaml(data, units) };
+}
+
+function plainAnswers(answers: Answers, units: LengthUnits): Plain {
+  const { length, mass } = writerIn(units);
+  const { format, currency, parts, tools, shop, work, money, control, matters, assume } = answers;
+  const { vise } = work;
+  const sections: Plain = {
+    tools: {
+      shortest: length(tools.shortest),
+      longest: length(tools.longest),
+      largestCutter: length(tools.largestCutter),
+    },
+    shop: {
+      ...shop,
+      bay: shop.bay.map(length),
+      ceiling: length(shop.ceiling),
+      doorway: { width: length(shop.doorway.width), height: length(shop.doorway.height) },
+      doorSill: length(shop.doorSill),
+      lifting:
+        shop.lifting === 'unknown'
+          ? 'unknown'
+          : shop.lifting.map((each) =>
+              withoutUnknown({
+                ...each,
+                capacity: mass(each.capacity),
+                hookHeight: length(each.hookHeight),
+                slingHeight: length(each.slingHeight),
+                rigging: mass(each.rigging),
+                loadCenter: length(each.loadCenter),
+                reach: length(each.reach),
+                from: length(each.from),
+                lift: length(each.lift),
+              }),
+            ),
+    },
+    work: {
+      ...work,
+      vise: { width: length(vise.width), length: length(vise.length), height: length(vise.height) },
+    },
+    money: { ...money },
+    control: { ...control },
+  };
+  return {
+    format,
+    units,
+    ...(currency === 'unknown' ? {} : { currency }),
+    parts: parts.map((part) => partToFile(part, units)),
+    ...Object.fromEntries(Object.entries(sections).filter(([, section]) => saysSomething(section))),
+    matters: [...matters],
+    ...(Object.keys(assume).length === 0 ? {} : { assume: assumeToFile(assume, units) }),
+  };
+}
+
+function assumeToFile(assume: Answers['assume'], units: LengthUnits): Plain {
+  const { length } = writerIn(units);
+  const names = Object.keys(ASSUMPTIONS) as AssumptionName[];
+  const given = names.flatMap((name): readonly (readonly [string, unknown])[] => {
+    const value = assume[name];
+    if (value === undefined) return [];
+    return [[name, kindOf(ASSUMPTIONS[name].unit) === 'length' ? length(value) : value]];
+  });
+  return Object.fromEntries(given);
+}
+
+const withoutUnknown = (plain: Plain): Plain =>
+  Object.fromEntries(Object.entries(plain).filter(([, value]) => value !== 'unknown'));
+
+/** Whether anything in a section is known. */
+function saysSomething(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return value !== 'unknown';
+  if (Array.isArray(value) && value.length === 0) return true;
+  return Object.values(value).some(saysSomething);
+}
+
+const HEADS: Readonly<Record<LengthUnits, string>> = {
+  mm: ' Numbers without a unit: mm, kg. unknown: not known. [lo, hi]: somewhere between.',
+  inch: ' Numbers without a unit: inches, pounds. unknown: not known. [lo, hi]: somewhere between.',
+};
+
+/** YAML with lists and small maps on one line. */
+function toYaml(data: Plain, units: LengthUnits): string {
+  const document = new Document(data, null, { aliasDuplicateObjects: false });
+  document.commentBefore = HEADS[units];
+  visit(document, {
+    Collection(_key, node) {
+      const inside: readonly unknown[] = isMap(node)
+        ? node.items.map(({ value }) => value)
+        : isSeq(node)
+          ? node.items
+          : [];
+      const flat = !inside.some((each) => isMap(each) || isSeq(each));
+      if (flat && (isSeq(node) || inside.length <= 4)) node.flow = true;
+    },
+  });
+  return document.toString({ lineWidth: 110, flowCollectionPadding: true });
 }

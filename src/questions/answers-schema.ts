@@ -1,0 +1,45 @@
+import * as z from 'zod';
+import { optionalTextField, requiredChoiceField } from '../documents/fields/plain-fields.ts';
+import { strictMap } from '../documents/fields/strict-map.ts';
+import type { LengthUnits } from '../quantities/kinds.ts';
+import type { Answers } from './answers.ts';
+import { assumeField } from './answers-schema-assume.ts';
+import { mattersField } from './answers-schema-matters.ts';
+import { partField } from './answers-schema-part.ts';
+import { controlField, moneyField, shopField, toolsField, workField } from './answers-schema-shop.ts';
+
+export const ANSWERS_FORMAT = 'fivesides-answers/1' as const;
+
+/** How a currency is written, in answers and catalogs. */
+export const CURRENCY = {
+  means: 'the currency of all amounts',
+  fits: /^[A-Z]{3}$/,
+  expected: 'three capital letters such as EUR',
+  longest: 3,
+};
+
+/**
+ * An answers file whose bare numbers are in these units, read into answers in mm, kg, N·m, degrees: everything that
+ * is left out is filled in as 'unknown' or as the value that it then has.
+ */
+export function answersSchema(units: LengthUnits): z.ZodType<Answers> {
+  return strictMap(
+    {
+      format: requiredChoiceField([ANSWERS_FORMAT], 'the format of this file'),
+      units: requiredChoiceField(
+        ['mm', 'inch'],
+        'units of bare numbers: mm and kg, or inch and lb',
+      ).transform(() => 'mm' as const),
+      currency: optionalTextField(CURRENCY, 'unknown'),
+      parts: z.array(partField(units)).min(1).max(200),
+      tools: toolsField(units),
+      shop: shopField(units),
+      work: workField(units),
+      money: moneyField(units),
+      control: controlField(),
+      matters: mattersField(),
+      assume: assumeField(units),
+    },
+    { means: 'answers for fivesides' },
+  );
+}
