@@ -10,8 +10,12 @@ export function traced(outcome: Outcome, part: string | null): CheckResult {
   const needs = comparison === null ? [] : bindingTerms(comparison.need, of);
   const haves = comparison === null ? [] : bindingTerms(comparison.have, of);
   const inputs: Record<string, Bounded> = {};
-  for (const term of [...needs, ...haves])
-    for (const value of Object.values(term.values)) inputs[value.path] = bounded(value);
+  const inputUnits: Record<string, string> = {};
+  for (const { term, values } of [...needs, ...haves])
+    for (const [key, value] of Object.entries(values)) {
+      inputs[value.path] = bounded(value);
+      inputUnits[value.path] = term.uses[key]?.input.unit ?? '';
+    }
   return {
     check: check.id,
     stage: check.stage,
@@ -25,10 +29,12 @@ export function traced(outcome: Outcome, part: string | null): CheckResult {
     relativeMargin: bounded(outcome.relativeMargin),
     binding: needs.map((each) => each.term.name).join(', ') || (comparison?.what ?? ''),
     inputs,
+    inputUnits,
     formula: check.formula,
     source: check.source,
     easing: easingOf(outcome),
     gaps: outcome.gaps,
+    categorical: check.categorical === true,
   };
 }
 
