@@ -123,7 +123,7 @@ export const lookAhead = defineCheck({
       what: 'a feed that is not known',
       given: {
         part: { ...CONTOUR, contour: { ...CONTOUR.contour, feed: 'unknown' } },
-        machine: { features: { lookAhead: undefined } },
+        machine: { features: { lookAhead: undefined }, blocks: { standard: 100 } },
       },
       verdict: 'open',
     },

@@ -1,11 +1,13 @@
-import type { Case } from '../../case.ts';
+import { anythingFromZero } from '../../../quantities/interval.ts';
 import { defineCheck, type EasingRule } from '../../check.ts';
+import { caseInput } from '../../inputs/input.ts';
 import { machine } from '../../inputs/machine.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { assume } from '../../inputs/setting.ts';
 import { greatest, least, type Side } from '../../side.ts';
 import { alongX } from '../../sides/base.ts';
-import { ends, rises, term } from '../../term.ts';
+import { ends, falls, rises, term } from '../../term.ts';
+import { stated } from '../../value.ts';
 
 type Axis = 'x' | 'y';
 
@@ -48,23 +50,24 @@ const bearing = (axis: Axis): Side =>
     ),
   ]);
 
-const narrowestPitch = (of: Case): number => {
+/** The least pitch of the bolts in this mounting; not stated: anything. */
+const narrowestPitch = caseInput('narrowest pitch of the bolts', 'mm', [30, 400], (of) => {
   const hold = of.rotary.row?.hold;
-  if (hold === undefined || hold === 'unknown' || of.mounting === 'built-in') return Number.NaN;
-  const pitches = hold[of.mounting]?.pitches;
-  return pitches === undefined || pitches === 'unknown' ? Number.NaN : Math.min(...pitches);
-};
-
-const boltRow = least(['machine', 'rotary', 'mounting'], (of) => {
-  const pitch = narrowestPitch(of);
-  return [
-    term(
-      'slots left over beside the bolts',
-      { count: ends(machine.slotCount), pitch: ends(machine.slotPitch) },
-      (values) => (values.count - 1) * values.pitch - pitch,
-    ),
-  ];
+  const pitches =
+    hold === undefined || hold === 'unknown' || of.mounting === 'built-in'
+      ? 'unknown'
+      : (hold[of.mounting]?.pitches ?? 'unknown');
+  const path = `rotaries[${of.rotary.key}].hold.${of.mounting}.pitches`;
+  return stated(pitches === 'unknown' ? pitches : Math.min(...pitches), path, anythingFromZero, false);
 });
+
+const boltRow = least(['machine', 'rotary', 'mounting'], () => [
+  term(
+    'slots left over beside the bolts',
+    { count: rises(machine.slotCount), pitch: ends(machine.slotPitch), bolts: falls(narrowestPitch) },
+    (values) => (values.count - 1) * values.pitch - values.bolts,
+  ),
+]);
 const NOTHING = greatest([], () => [term('none', {}, () => 0)]);
 
 const boltsOnTable = (axis: Axis): EasingRule => ({

@@ -64,7 +64,7 @@ export const driveTilt = defineCheck({
       what: 'a contour cut that is not known',
       given: {
         part: { motion: 'simultaneous', contourCut: 'unknown' },
-        rotary: { driveTorque: { tilt: 100 } },
+        rotary: { driveTorque: { tilt: 300 } },
       },
       verdict: 'open',
     },
