@@ -58,7 +58,7 @@ function ofKind<Kind extends Value>(
   value: Value,
 ): Kind {
   const anyMachine: Offer = {
-    machines: typeof value === 'string' ? [{ id: value, name: value, kind: '' }] : [],
+    machines: typeof value === 'string' && value !== '' ? [{ id: value, name: value, kind: '' }] : [],
   };
   if (!fits(draft.field, value, anyMachine)) {
     throw new TypeError(`${draft.id} cannot be ${JSON.stringify(value)}`);

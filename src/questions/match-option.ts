@@ -12,7 +12,7 @@ export function matchOption(options: readonly Option[], typed: string): Match {
   const text = typed.trim().toLowerCase();
   if (/^\d+$/.test(text)) {
     const option = options[Number(text) - 1];
-    return option === undefined ? no(`there is no ${text}`, options) : yes(option);
+    return option === undefined ? no(`There is no ${text}`, options) : yes(option);
   }
   const exact = options.find((option) => wordsOf(option).includes(text));
   if (exact !== undefined) return yes(exact);

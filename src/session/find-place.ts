@@ -58,6 +58,11 @@ function pick(items: readonly Item[], typed: string): Found | null {
     if (typed === '' || first === undefined) continue;
     if (second === undefined) return yes(placeOf(first));
     const titles = [...new Set(some.map(({ question }) => question.title))].slice(0, 5);
+    if (titles.length === 1) {
+      return no(
+        `"${titles[0]}" is asked about each part: type its number from the review, or the name of the part.`,
+      );
+    }
     return no(`"${typed}" can be ${titles.join(' or ')}: type more of it, or the number from the review.`);
   }
   return null;

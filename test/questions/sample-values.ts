@@ -1,0 +1,50 @@
+import fc from 'fast-check';
+import type { Limits } from '../../src/quantities/faults.ts';
+import type { Field, Offer, Value } from '../../src/questions/question.ts';
+
+export const OFFER: Offer = {
+  machines: [
+    { id: 'rowan', name: 'Rowan', kind: 'mill' },
+    { id: 'yew', name: 'Yew', kind: 'five-axis' },
+  ],
+};
+
+/** Any value that a field can hold, 'unknown' left out. */
+export function valuesOf(field: Field): fc.Arbitrary<Value> {
+  switch (field.kind) {
+    case 'yes-no':
+      return fc.boolean();
+    case 'text':
+      return fc.constantFrom('Lock gate hinge', 'Valve body', 'Rudder pintle');
+    case 'choice':
+      return fc.constantFrom(...field.options(OFFER).map(({ value }) => value));
+    case 'list':
+      return fc.subarray(
+        field.options(OFFER).map(({ value }) => value),
+        { minLength: 1 },
+      );
+    case 'order': {
+      const values = field.options(OFFER).map(({ value }) => value);
+      return fc.shuffledSubarray(values, { minLength: values.length });
+    }
+    case 'quantity':
+      return uncertain(field.limits);
+    case 'quantities': {
+      const length = field.names?.length;
+      return fc.array(uncertain(field.limits), { minLength: length ?? 1, maxLength: length ?? 3 });
+    }
+  }
+}
+
+function uncertain(limits: Limits): fc.Arbitrary<number | [number, number]> {
+  const low = limits.least ?? (limits.above ?? 0) + 0.5;
+  const high = limits.most ?? low + 1000;
+  const number =
+    limits.whole === true
+      ? fc.integer({ min: low, max: high })
+      : fc.double({ min: low, max: high, noNaN: true });
+  return fc.oneof(
+    number,
+    fc.tuple(number, number).map(([a, b]): [number, number] => [Math.min(a, b), Math.max(a, b)]),
+  );
+}
