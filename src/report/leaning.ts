@@ -15,6 +15,13 @@ const BY_MOUNTING = {
   'tilt-along-y': ['toward-left', 'toward-right'],
 } as const;
 
+const OPPOSITE = {
+  'toward-door': 'toward-column',
+  'toward-column': 'toward-door',
+  'toward-left': 'toward-right',
+  'toward-right': 'toward-left',
+} as const;
+
 /** A sentence on the lean; null where nothing tilts or the catalog does not say. */
 export function leaning(arrangement: Arrangement, decision: Decision): string | null {
   const { mounting, turned } = arrangement;
@@ -23,5 +30,9 @@ export function leaning(arrangement: Arrangement, decision: Decision): string | 
   }
   const machine = decision.inputs.catalog.machines.find(({ id }) => id === arrangement.machine);
   const leans = machine?.builtIn?.leans ?? 'unknown';
-  return mounting !== 'built-in' || leans === 'unknown' ? null : LEANS[leans];
+  if (mounting !== 'built-in' || leans === 'unknown') return null;
+  // stated for positive tilt: work is tilted to the side that goes further
+  const tilt = machine?.builtIn?.tilt;
+  const negativeGoesFurther = typeof tilt === 'object' && tilt !== null && -tilt[0] > tilt[1];
+  return LEANS[negativeGoesFurther ? OPPOSITE[leans] : leans];
 }

@@ -2,6 +2,7 @@ import { BASE_UNITS } from '../quantities/kinds.ts';
 import { QUESTIONS } from '../questions/index.ts';
 import { UNASKED_ANSWER_WORDS, type ValueWords } from './wording/answers.ts';
 import { MACHINE_VALUE_WORDS, ROTARY_VALUE_WORDS } from './wording/catalog-values.ts';
+import { DERIVED_VALUE_WORDS } from './wording/derived-values.ts';
 
 /** `parts[Lock gate hinge].depthSide` taken apart: whose value it is, and which. */
 export interface ValuePath {
@@ -12,7 +13,7 @@ export interface ValuePath {
 
 /** Takes a value's path apart. A name may hold brackets itself, so its last closing bracket counts. */
 export function splitValuePath(path: string): ValuePath {
-  const found = /^(parts|rotaries|machines)\[(.*?)\]\.([\w.[\]]+)$/s.exec(path);
+  const found = /^(parts|rotaries|machines)\[(.*?)\]\.([\w.[\]-]+)$/s.exec(path);
   const [, list, name, key] = found ?? [];
   if (list === undefined || name === undefined || key === undefined)
     return { list: null, name: '', key: path };
@@ -22,16 +23,16 @@ export function splitValuePath(path: string): ValuePath {
 /** The words and the unit for a value's path; undefined where it is none that has words. */
 export function valueWords(path: string): ValueWords | undefined {
   const { list, key } = splitValuePath(path);
-  if (list === 'rotaries') return owned(ROTARY_VALUE_WORDS, key);
+  if (list === 'rotaries') return owned(ROTARY_VALUE_WORDS, key.replace(/^hold\.[\w-]+\./, 'hold.'));
   if (list === 'machines') return owned(MACHINE_VALUE_WORDS, key);
   return answerWords(list === 'parts' ? `parts.${key}` : key);
 }
 
 /** An answer by its path without the part's name: the title of its question where it has one. */
 export function answerWords(path: string): ValueWords | undefined {
-  const plain = path.replace(/\.approaches\[\d+\]\./, '.');
+  const plain = path.replace(/\.approaches(\[\d+\])?\.(?=\w)/, '.');
   const question = QUESTIONS.find((each) => each.path === plain.replace(/\[\d+\]$/, ''));
-  if (question === undefined) return owned(UNASKED_ANSWER_WORDS, plain);
+  if (question === undefined) return owned(UNASKED_ANSWER_WORDS, plain) ?? owned(DERIVED_VALUE_WORDS, plain);
   const { field, title } = question;
   const unit = field.kind === 'quantity' || field.kind === 'quantities' ? BASE_UNITS[field.of] : '';
   const which =

@@ -20,7 +20,7 @@ import { runAgain } from './sections/run-again.ts';
 import { runnersUp } from './sections/runners-up.ts';
 import { sources } from './sections/sources.ts';
 import { toDo } from './sections/to-do.ts';
-import { unknowns } from './sections/unknowns.ts';
+import { unknowns, unknownsInFull } from './sections/unknowns.ts';
 
 type Section = (decision: Decision) => readonly Block[];
 
@@ -31,8 +31,10 @@ const SECTIONS: readonly Section[] = [
   toDo,
   runnersUp,
   unknowns,
+  unknownsInFull,
   cautions,
   path,
+  stoppers,
   misses,
   ranking,
   families,
@@ -55,18 +57,19 @@ export const wholeReport: Section = (decision) => inOrder(SECTIONS, decision);
 
 /** What fits on a terminal: the answer, what it takes, what it gives up, what is open, what can hurt. */
 export const shortReport: Section = (decision) =>
-  inOrder([outcome, toDo, runnersUp, misses, unknowns, cautions], decision);
+  inOrder([outcome, toDo, runnersUp, stoppers, misses, unknowns, cautions], decision);
 
 /** What stands right behind the answer, because it is what has to be done next. */
 const NEXT: Readonly<Record<Decision['outcome'], readonly Section[]>> = {
   recommended: [],
   none: [stoppers, misses],
-  open: [unknowns],
+  open: [unknowns, unknownsInFull],
 };
 
 function inOrder(sections: readonly Section[], decision: Decision): readonly Block[] {
-  const next = NEXT[decision.outcome];
-  const rest = sections.filter((section) => !next.includes(section));
-  const first = rest.indexOf(outcome) + 1;
-  return [...rest.slice(0, first), ...next, ...rest.slice(first)].flatMap((section) => section(decision));
+  const isNext = (section: Section): boolean => NEXT[decision.outcome].includes(section);
+  const after = sections.indexOf(outcome) + 1;
+  const [opening, rest] = [sections.slice(0, after), sections.slice(after)];
+  const ordered = [...opening, ...rest.filter(isNext), ...rest.filter((section) => !isNext(section))];
+  return ordered.flatMap((section) => section(decision));
 }

@@ -17,7 +17,7 @@ export function features(decision: Decision): readonly Block[] {
       [
         [say`Feature`, 'left'],
         [say`It is`, 'left'],
-        [say`Why`, 'left'],
+        [say`For`, 'left'],
         [say`Price`, 'right'],
         [say`Saves a year`, 'right'],
       ],

@@ -87,6 +87,7 @@ const capitalized = (text: string): string => text.charAt(0).toUpperCase() + tex
 
 /** The checks that stopped most, where nothing passes: what to change first. */
 export function stoppers(decision: Decision): readonly Block[] {
+  if (decision.outcome !== 'none') return [];
   const all = decision.stages.flatMap((stage, index) =>
     Object.entries(stage.dropped).map(([check, count]) => ({
       check,

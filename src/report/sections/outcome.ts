@@ -10,6 +10,9 @@ import { tightest } from './tightest.ts';
 
 type Line = readonly Inline[];
 
+/** More names than this in one sentence are not read; the rest stand further down. */
+const MOST_NAMES = 5;
+
 /** The answer in plain words, before anything else. */
 export function outcome(decision: Decision): readonly Block[] {
   const at = arrangementAt(decision, decision.recommended);
@@ -83,9 +86,14 @@ function decidingLine(decision: Decision): readonly Line[] {
 }
 
 const decidingNames = (decision: Decision): readonly Line[] =>
-  decision.unknowns.flatMap((unknown, index) =>
-    unknown.decides ? [valueName(decision, unknown.answer, ['unknowns', index, 'answer'])] : [],
+  limited(
+    decision.unknowns.flatMap((unknown, index) =>
+      unknown.decides ? [valueName(decision, unknown.answer, ['unknowns', index, 'answer'])] : [],
+    ),
   );
+
+const limited = (names: readonly Line[]): readonly Line[] =>
+  names.length > MOST_NAMES ? [...names.slice(0, MOST_NAMES), say`others`] : names;
 
 function withoutRecommendation(decision: Decision): readonly Block[] {
   const first = paragraph(say`${strong([words(OUTCOME_WORDS[decision.outcome])])} ${sentenceOf(decision)}`);

@@ -1,6 +1,6 @@
 import type { Decision, MeasureToTake, PriceItem } from '../../rules/decision.ts';
 import { type Block, type Cell, heading, list, paragraph, table } from '../blocks/block.ts';
-import { codeData, enumerate, type Inline, number, say, strong, words } from '../blocks/inline.ts';
+import { codeData, data, enumerate, type Inline, number, say, strong, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import { type ArrangementAt, arrangementAt, type CheckAt, checksAt } from '../checks-at.ts';
 import { machineName, partName, rotaryName } from '../names.ts';
@@ -92,14 +92,34 @@ function which(
   item: PriceItem,
   path: Path,
 ): Cell {
-  if (item.item === 'machine') return machineName(decision, arrangement.machine, [...at, 'machine']);
-  if (item.item === 'rotary' && arrangement.rotary !== null) {
-    return rotaryName(decision, arrangement.rotary, [...at, 'rotary']);
+  const { catalog, answers } = decision.inputs;
+  switch (item.item) {
+    case 'machine': {
+      const name = machineName(decision, arrangement.machine, [...at, 'machine']);
+      return answers.shop.machine === arrangement.machine ? say`${name}, owned already` : name;
+    }
+    case 'rotary': {
+      if (arrangement.rotary === null) return [];
+      const name = rotaryName(decision, arrangement.rotary, [...at, 'rotary']);
+      const row = catalog.machines.find(({ id }) => id === arrangement.machine);
+      return row?.rotaryIncluded === arrangement.rotary ? say`${name}, comes with the machine` : name;
+    }
+    case 'axis-drives':
+      return item.which === '' ? [] : say`${data([...path, 'which'])} to add`;
+    case 'clearance':
+      return wordsOr(clearanceWords(item.which), item, path);
+    case 'feature':
+      return wordsOr(featureWords(item.which), item, path);
+    case 'tailstock':
+    case 'plates':
+      return [];
   }
-  if (item.which === '') return [];
-  const known = item.item === 'clearance' ? clearanceWords(item.which) : featureWords(item.which);
-  return known === undefined ? [codeData([...path, 'which'])] : [words(known)];
 }
+
+const wordsOr = (known: string | undefined, item: PriceItem, path: Path): Cell => {
+  if (known !== undefined) return [words(known)];
+  return item.which === '' ? [] : [codeData([...path, 'which'])];
+};
 
 const clearanceWords = (kind: string): string | undefined =>
   Object.hasOwn(CLEARANCE_WORDS, kind) ? CLEARANCE_WORDS[kind as keyof typeof CLEARANCE_WORDS] : undefined;
