@@ -24,6 +24,8 @@ export interface EasingRule {
 
 export interface Comparison {
   readonly what: string;
+  /** where it is not the unit of the check */
+  readonly unit?: string;
   readonly need: Side;
   readonly have: Side;
   readonly when?: (of: Case) => boolean;

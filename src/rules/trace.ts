@@ -24,7 +24,7 @@ export function traced(outcome: Outcome, part: string | null): CheckResult {
     advisory: outcome.advisory,
     need: bounded(outcome.need),
     have: bounded(outcome.have),
-    unit: check.unit,
+    unit: comparison?.unit ?? check.unit,
     margin: bounded(outcome.margin),
     relativeMargin: bounded(outcome.relativeMargin),
     binding: needs.map((each) => each.term.name).join(', ') || (comparison?.what ?? ''),

@@ -39,8 +39,15 @@ const blocksAhead = greatest(['part', 'machine'], (of) => [
   ),
 ]);
 
-const against = (what: string, need: Comparison['need'], standard: Input, faster: Input): Comparison => ({
+const against = (
+  what: string,
+  unit: string,
+  need: Comparison['need'],
+  standard: Input,
+  faster: Input,
+): Comparison => ({
   what,
+  unit,
   need,
   have: theInput(['machine'], standard),
   easings: [orderFeature('look-ahead', 'lookAhead', [{ need, have: theInput(['machine'], faster) }])],
@@ -55,12 +62,12 @@ export const lookAhead = defineCheck({
   id: 'look-ahead',
   stage: 'features',
   about: 'part',
-  unit: '1/s, blocks',
+  unit: 'blocks/s',
   sense: 'at-most',
   applies: (of) => of.part?.motion === 'simultaneous' || of.part?.motion === 'surfaces',
   comparisons: [
-    against('blocks a second', blocks, machine.blocks, machine.blocksLookAhead),
-    against('blocks read ahead', blocksAhead, machine.blocksAhead, machine.blocksAheadLookAhead),
+    against('blocks a second', 'blocks/s', blocks, machine.blocks, machine.blocksLookAhead),
+    against('blocks read ahead', 'blocks', blocksAhead, machine.blocksAhead, machine.blocksAheadLookAhead),
   ],
   categorical: true,
   formula:

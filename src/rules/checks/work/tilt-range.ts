@@ -33,6 +33,7 @@ export const tiltRange = defineCheck({
     },
     {
       what: 'a side that one level axis never turns to the tool',
+      unit: 'axes',
       when: (of) => of.rotary.axes === 1 && !onlyAround(of),
       need: theInput([], fixed('two axes', 2)),
       have: theInput([], fixed('one axis', 1)),
