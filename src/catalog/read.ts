@@ -1,7 +1,112 @@
-import type { Reading } from '../documents/problem.ts';
-import type { Catalog } from './catalog.ts';
+import { readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { isMap } from '../documents/fields/strict-map.ts';
+import { parseDocument } from '../documents/parse-document.ts';
+import { inOrder, type Problem, type Reading, wholeFile } from '../documents/problem.ts';
+import { problemAt, problemsFromIssues } from '../documents/problems-from-issues.ts';
+import { inWords, readFileText } from '../documents/read-file.ts';
+import type { Catalog, Machine, Provenance, Rotary } from './catalog.ts';
+import { crossChecked } from './catalog-cross-checks.ts';
+import { CATALOG_FORMAT, type CatalogFile, catalogSchema } from './catalog-schema.ts';
+import { filesCrossChecked, type ParsedFile } from './files-cross-checks.ts';
 
-/** Reads every catalog file of the folders as one catalog. Every problem at once; never throws. */
+/**
+ * Reads every YAML and JSON file that stands directly in the folders (not in folders below them) as one catalog;
+ * answers files among them are passed over. Every problem of every file at once, with line and column; never throws.
+ */
 export function readCatalog(folders: readonly string[]): Reading<Catalog> {
-  throw new Error(`not built yet: ${folders.length}`);
+  const problems: Problem[] = [];
+  const parsed: ParsedFile[] = [];
+  for (const folder of folders) {
+    const found = readFolder(folder);
+    parsed.push(...found.parsed);
+    problems.push(...found.problems);
+  }
+  problems.push(...filesCrossChecked(parsed, problems.length === 0));
+  const rows = parsed.map((each) => readRows(each));
+  for (const each of rows) if (!each.ok) problems.push(...each.problems);
+  if (problems.length > 0) return { ok: false, problems: inOrder(problems) };
+  const files = rows.flatMap((each) => (each.ok ? [each.value] : []));
+  return {
+    ok: true,
+    value: {
+      format: CATALOG_FORMAT,
+      units: 'mm',
+      currency: files.map(({ currency }) => currency).find((currency) => currency !== 'unknown') ?? 'unknown',
+      rotaries: files.flatMap(({ rotaries }) => rotaries),
+      machines: files.flatMap(({ machines }) => machines),
+    },
+  };
+}
+
+interface FolderReading {
+  readonly parsed: readonly ParsedFile[];
+  readonly problems: readonly Problem[];
+}
+
+function readFolder(folder: string): FolderReading {
+  const names = catalogFiles(folder);
+  if (!names.ok) return { parsed: [], problems: names.problems };
+  const parsed: ParsedFile[] = [];
+  const problems: Problem[] = [];
+  for (const name of names.value) {
+    const file = join(folder, name);
+    const text = readFileText(file);
+    const document = text.ok ? parseDocument(text.value, file) : text;
+    if (!document.ok) problems.push(...document.problems);
+    else if (!isAnswersFile(document.value.value)) parsed.push({ file, document: document.value });
+  }
+  if (parsed.length > 0 || problems.length > 0) return { parsed, problems };
+  const none = wholeFile(
+    folder,
+    'the folder holds no catalog file',
+    'expected a .yaml, .yml or .json file in it',
+  );
+  return { parsed, problems: none.ok ? [] : none.problems };
+}
+
+/** Names of the files that may hold rows, in the order of their names. */
+function catalogFiles(folder: string): Reading<readonly string[]> {
+  try {
+    if (!statSync(folder).isDirectory()) {
+      return wholeFile(folder, 'this is a file', 'expected the folder of a catalog');
+    }
+    const names = readdirSync(folder).filter((name) => {
+      if (!/\.(ya?ml|json)$/i.test(name) || /\.answers\.(ya?ml|json)$/i.test(name)) return false;
+      return !statSync(join(folder, name), { throwIfNoEntry: false })?.isDirectory();
+    });
+    return { ok: true, value: names.sort((one, other) => (one < other ? -1 : 1)) };
+  } catch (error) {
+    return wholeFile(folder, inWords(error, 'folder'), 'expected the folder of a catalog');
+  }
+}
+
+const isAnswersFile = (value: unknown): boolean =>
+  isMap(value) && typeof value.format === 'string' && value.format.startsWith('fivesides-answers/');
+
+interface FileRows {
+  readonly currency: string | 'unknown';
+  readonly rotaries: readonly Rotary[];
+  readonly machines: readonly Machine[];
+}
+
+/** One file against the schema; each row gets the place that it comes from. */
+function readRows({ file, document }: ParsedFile): Reading<FileRows> {
+  const units = isMap(document.value) && document.value.units === 'inch' ? 'inch' : 'mm';
+  const result = catalogSchema(units).safeParse(document.value);
+  const problems: Problem[] = crossChecked(document.value).map((fault) => problemAt(fault, document, file));
+  if (!result.success) problems.push(...problemsFromIssues(result.error.issues, document, file));
+  if (!result.success || problems.length > 0) return { ok: false, problems };
+  const { source, currency, rotaries, machines }: CatalogFile = result.data;
+  const from = (list: string, index: number): Provenance => {
+    return { file, line: document.placeOf([list, index]).line, ...source };
+  };
+  return {
+    ok: true,
+    value: {
+      currency,
+      rotaries: rotaries.map((row, index) => ({ ...row, from: from('rotaries', index) })),
+      machines: machines.map((row, index) => ({ ...row, from: from('machines', index) })),
+    },
+  };
 }

@@ -19,7 +19,7 @@ export function readFileText(path: string): Reading<string> {
     }
     return decodeText(readAtMost(handle, LARGEST_FILE + 1), file);
   } catch (error) {
-    return wholeFile(file, inWords(error), 'expected a file that can be read');
+    return wholeFile(file, inWords(error, 'file'), 'expected a file that can be read');
   } finally {
     if (handle !== null && handle !== 0) closeSync(handle);
   }
@@ -55,18 +55,18 @@ function readSome(handle: number, into: Buffer): number {
 const codeOf = (error: unknown): string =>
   error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : '';
 
-/** Why the system would not let us read, in words. */
-export function inWords(error: unknown): string {
+/** Why the system would not let us read a file or folder, in words. */
+export function inWords(error: unknown, what: 'file' | 'folder'): string {
   const words: Record<string, string> = {
-    ENOENT: 'there is no such file',
-    ENOTDIR: 'there is no such file',
-    EACCES: 'the file may not be read by you',
-    EPERM: 'the file may not be read by you',
+    ENOENT: `there is no such ${what}`,
+    ENOTDIR: `there is no such ${what}`,
+    EACCES: `the ${what} may not be read by you`,
+    EPERM: `the ${what} may not be read by you`,
     EISDIR: 'this is a folder',
     ELOOP: 'the link leads in a circle',
     ENAMETOOLONG: 'the name is too long',
-    ERR_INVALID_ARG_VALUE: 'the name holds a character that no file name has',
+    ERR_INVALID_ARG_VALUE: `the name holds a character that no ${what} name has`,
   };
   const code = codeOf(error);
-  return words[code] ?? `the file cannot be read${code === '' ? '' : ` (${code})`}`;
+  return words[code] ?? `the ${what} cannot be read${code === '' ? '' : ` (${code})`}`;
 }

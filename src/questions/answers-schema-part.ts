@@ -2,7 +2,11 @@ import * as z from 'zod';
 import { eitherField } from '../documents/fields/either-field.ts';
 import { report } from '../documents/fields/fault.ts';
 import { choiceField, flagField, requiredChoiceField, textField } from '../documents/fields/plain-fields.ts';
-import { uncertainField, uncertainListField } from '../documents/fields/quantity-fields.ts';
+import {
+  absentUncertainField,
+  uncertainField,
+  uncertainListField,
+} from '../documents/fields/quantity-fields.ts';
 import { isMap, optionalMap, strictMap } from '../documents/fields/strict-map.ts';
 import { MATERIAL_IDS } from '../mechanics/forces/materials.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
@@ -129,16 +133,16 @@ function approachesField(units: LengthUnits) {
   const word = requiredChoiceField(['top', 'sides', 'around'], 'a direction');
   const slanted = strictMap(
     {
-      slant: uncertainField({
+      slant: absentUncertainField({
         ...angle,
         limits: { above: 0, below: 90 },
         means: "angle from the part's axis",
-      }).optional(),
-      undercut: uncertainField({
+      }),
+      undercut: absentUncertainField({
         ...angle,
         limits: { above: 90, most: 180 },
         means: "angle from the part's axis",
-      }).optional(),
+      }),
     },
     { means: 'an angle from the part’s axis: slant below 90, undercut above' },
   ).transform(({ slant, undercut }, context): Approach => {

@@ -2,9 +2,10 @@ import * as z from 'zod';
 import { eitherField } from '../documents/fields/either-field.ts';
 import { report } from '../documents/fields/fault.ts';
 import { choiceField, optionalTextField, requiredChoiceField } from '../documents/fields/plain-fields.ts';
-import { type Quantified, uncertainField, uncertainListField } from '../documents/fields/quantity-fields.ts';
+import { quantitiesIn, uncertainField, uncertainListField } from '../documents/fields/quantity-fields.ts';
 import { optionalMap, strictMap } from '../documents/fields/strict-map.ts';
-import type { LengthUnits, QuantityKind } from '../quantities/kinds.ts';
+import type { Limits } from '../quantities/faults.ts';
+import type { LengthUnits } from '../quantities/kinds.ts';
 import {
   type Answers,
   CAMS,
@@ -17,16 +18,9 @@ import {
 } from './answers.ts';
 import { surelyLess } from './surely-less.ts';
 
-type Limits = Quantified['limits'];
-
-/** `of(kind, limits, means)` for the units of the file. */
-const quantities =
-  (units: LengthUnits) =>
-  (kind: QuantityKind, limits: Limits, means: string): Quantified => ({ kind, units, limits, means });
-
 /** The building, and what is in it. */
 export function shopField(units: LengthUnits): z.ZodType<Shop> {
-  const of = quantities(units);
+  const of = quantitiesIn(units);
   const length = (means: string, most = 1e6) => of('length', { above: 0, most }, means);
   const from0 = { least: 0, most: 1e6 };
   return optionalMap(
@@ -67,7 +61,7 @@ export function shopField(units: LengthUnits): z.ZodType<Shop> {
 }
 
 function liftingField(units: LengthUnits) {
-  const of = quantities(units);
+  const of = quantitiesIn(units);
   const length = (means: string) => uncertainField(of('length', { least: 0, most: 1e5 }, means));
   const mass = (means: string, limits: Limits) => uncertainField(of('mass', { ...limits, most: 1e6 }, means));
   const means: z.ZodType<Lifting> = strictMap(
@@ -121,7 +115,7 @@ export function toolsField(units: LengthUnits): z.ZodType<Answers['tools']> {
 
 /** How the machine will be used. */
 export function workField(units: LengthUnits): z.ZodType<Work> {
-  const of = quantities(units);
+  const of = quantitiesIn(units);
   const length = (means: string) => uncertainField(of('length', { above: 0, most: 1e4 }, means));
   return optionalMap(
     {
@@ -147,7 +141,7 @@ export function workField(units: LengthUnits): z.ZodType<Work> {
 
 /** Amounts are in the currency of the file. */
 export function moneyField(units: LengthUnits): z.ZodType<Money> {
-  const of = quantities(units);
+  const of = quantitiesIn(units);
   const amount = (means: string) => uncertainField(of('money', { least: 0, most: 1e9 }, means));
   return optionalMap(
     {

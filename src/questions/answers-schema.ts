@@ -1,4 +1,6 @@
 import * as z from 'zod';
+import { CURRENCY } from '../documents/fields/currency.ts';
+import { oncePerUnits } from '../documents/fields/once-per-units.ts';
 import { optionalTextField, requiredChoiceField } from '../documents/fields/plain-fields.ts';
 import { strictMap } from '../documents/fields/strict-map.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
@@ -10,19 +12,11 @@ import { controlField, moneyField, shopField, toolsField, workField } from './an
 
 export const ANSWERS_FORMAT = 'fivesides-answers/1' as const;
 
-/** How a currency is written, in answers and catalogs. */
-export const CURRENCY = {
-  means: 'the currency of all amounts',
-  fits: /^[A-Z]{3}$/,
-  expected: 'three capital letters such as EUR',
-  longest: 3,
-};
-
 /**
  * An answers file whose bare numbers are in these units, read into answers in mm, kg, N·m, degrees: everything that
  * is left out is filled in as 'unknown' or as the value that it then has.
  */
-export function answersSchema(units: LengthUnits): z.ZodType<Answers> {
+export const answersSchema = oncePerUnits((units: LengthUnits): z.ZodType<Answers> => {
   return strictMap(
     {
       format: requiredChoiceField([ANSWERS_FORMAT], 'the format of this file'),
@@ -42,4 +36,4 @@ export function answersSchema(units: LengthUnits): z.ZodType<Answers> {
     },
     { means: 'answers for fivesides' },
   );
-}
+});

@@ -1,5 +1,7 @@
 import type * as z from 'zod';
 import { describeLimits } from '../../quantities/describe-fault.ts';
+import type { Limits } from '../../quantities/faults.ts';
+import type { LengthUnits, QuantityKind } from '../../quantities/kinds.ts';
 import { quoted } from '../printable.ts';
 import { accepted, type Read, refused } from './fault.ts';
 import { absentField, optionalField, requiredField } from './field.ts';
@@ -19,6 +21,11 @@ export interface Quantified extends QuantityOf {
   readonly means: string;
 }
 
+/** `of(kind, limits, means)` for the units of a file. */
+export const quantitiesIn =
+  (units: LengthUnits) =>
+  (kind: QuantityKind, limits: Limits, means: string): Quantified => ({ kind, units, limits, means });
+
 const NUMBER = { type: ['number', 'string'] };
 const PAIR = { type: 'array', items: NUMBER, minItems: 2, maxItems: 2 };
 
@@ -30,6 +37,10 @@ export const uncertainField = (
   optionalField<number | Pair | 'unknown'>(missing, { ...described(of), anyOf: [NUMBER, PAIR] }, (raw) =>
     readUncertain(raw, of),
   );
+
+/** The same that may be left out, and then is not there. */
+export const absentUncertainField = (of: Quantified): z.ZodType<number | Pair | 'unknown' | undefined> =>
+  absentField({ ...described(of), anyOf: [NUMBER, PAIR] }, (raw) => readUncertain(raw, of));
 
 /** A number, a quantity with its unit, or `unknown`. Left out: `unknown`. */
 export const statedField = (of: Quantified): z.ZodType<number | 'unknown'> =>

@@ -28,12 +28,16 @@ export function readNumber(raw: unknown, of: QuantityOf): Read<number> {
   return refused({ found: `is ${quoted(raw)}`, expected: `expected ${allowedForms(of.kind)}` });
 }
 
-/** The same, or `unknown`. */
-export function readStated(raw: unknown, of: QuantityOf): Read<number | 'unknown'> {
+/** The same, or `unknown`. `words`: what may stand there besides numbers, for what is written nearly so. */
+export function readStated(
+  raw: unknown,
+  of: QuantityOf,
+  words: readonly string[] = ['unknown'],
+): Read<number | 'unknown'> {
   if (raw === 'unknown') return accepted(raw);
   const read = readNumber(raw, of);
   if (read.ok || typeof raw !== 'string') return read;
-  const didYouMean = nearest(raw, ['unknown']);
+  const didYouMean = nearest(raw, words);
   if (didYouMean === undefined) return read;
   return refused(...read.faults.map((fault): FieldFault => ({ ...fault, didYouMean })));
 }

@@ -1,0 +1,94 @@
+import { isMap } from '../documents/fields/strict-map.ts';
+import type { FaultAt } from '../documents/problems-from-issues.ts';
+import { isTilting } from './tilting.ts';
+
+/**
+ * What no single value of a catalog file shows: keys that do not belong to the kind of row they stand in. Looks at
+ * the file as it stands, so that it finds everything whatever else is wrong.
+ */
+export function crossChecked(raw: unknown): readonly FaultAt[] {
+  if (!isMap(raw)) return [];
+  return [
+    ...rowFaults(raw.rotaries, 'rotaries', rotaryFaults),
+    ...rowFaults(raw.machines, 'machines', machineFaults),
+  ];
+}
+
+type Row = Readonly<Record<string, unknown>>;
+type RowFault = Omit<FaultAt, 'path'> & { readonly path: readonly string[] };
+
+function rowFaults(
+  rows: unknown,
+  list: string,
+  faults: (row: Row) => readonly RowFault[],
+): readonly FaultAt[] {
+  if (!Array.isArray(rows)) return [];
+  return rows.flatMap((row: unknown, index) =>
+    isMap(row) ? faults(row).map((fault) => ({ ...fault, path: [list, index, ...fault.path] })) : [],
+  );
+}
+
+const isGiven = (row: Row, key: string): boolean =>
+  Object.hasOwn(row, key) && row[key] !== null && row[key] !== 'unknown' && row[key] !== 'none';
+
+const notHere = (path: readonly string[], found: string, expected: string): RowFault => {
+  return { path, atKey: true, found, expected };
+};
+
+function rotaryFaults(row: Row): readonly RowFault[] {
+  if (typeof row.class !== 'string') return [];
+  const faults: RowFault[] = [];
+  const tilts = isTilting(row.class);
+  const known = tilts || row.class === 'single-axis' || row.class === 'collet-indexer';
+  if (!known) return [];
+  for (const key of tilts ? [] : ['tilt', 'tiltClearRadius', 'tiltMoment']) {
+    if (isGiven(row, key))
+      faults.push(notHere([key], `is given for a ${row.class}`, 'expected a class that tilts'));
+  }
+  const wrong = tilts ? 'axis-' : 'tilt-';
+  for (const mounting of isMap(row.hold) ? Object.keys(row.hold) : []) {
+    if (!mounting.startsWith(`${wrong}along-`)) continue;
+    const right = mounting.replace(wrong, tilts ? 'tilt-' : 'axis-');
+    faults.push({
+      ...notHere(['hold', mounting], `is no mounting of a ${row.class}`, `expected ${right}`),
+      didYouMean: right,
+    });
+  }
+  if (tilts && isGiven(row, 'tailstock')) {
+    faults.push(notHere(['tailstock'], `is given for a ${row.class}`, 'expected a class that does not tilt'));
+  }
+  return faults;
+}
+
+function machineFaults(row: Row): readonly RowFault[] {
+  const { kind } = row;
+  const faults: RowFault[] = [];
+  const refuse = (key: string, expected: string) => {
+    if (isGiven(row, key)) faults.push(notHere([key], `is given for a machine of kind ${kind}`, expected));
+  };
+  if (kind === 'five-axis') {
+    refuse('table', 'expected builtIn instead');
+    refuse('noseToTable', 'expected builtIn.reach.noseToFace instead');
+    refuse('rotaryIncluded', 'expected builtIn instead');
+    faults.push(...leanFaults(row.builtIn));
+  }
+  if (kind === 'mill' || kind === 'convertible') refuse('builtIn', 'expected table, or kind: five-axis');
+  if (kind === 'mill') refuse('rotaryIncluded', 'expected kind: convertible, or no rotary');
+  return faults;
+}
+
+/** The top of the work leans across the tilt axis, never along it. */
+function leanFaults(builtIn: unknown): readonly RowFault[] {
+  if (!isMap(builtIn)) return [];
+  const { tiltAxis, leans } = builtIn;
+  const sideways = leans === 'toward-left' || leans === 'toward-right';
+  const lengthways = leans === 'toward-door' || leans === 'toward-column';
+  const found = `is ${String(leans)} about a tilt axis ${String(tiltAxis)}`;
+  if (tiltAxis === 'along-x' && sideways) {
+    return [{ path: ['builtIn', 'leans'], found, expected: 'expected toward-door or toward-column' }];
+  }
+  if (tiltAxis === 'along-y' && lengthways) {
+    return [{ path: ['builtIn', 'leans'], found, expected: 'expected toward-left or toward-right' }];
+  }
+  return [];
+}
