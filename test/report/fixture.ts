@@ -51,7 +51,7 @@ function fixtureArrangements(hinge: string, valve: string): readonly Arrangement
       { item: 'machine', which: '', price: 72000 },
       { item: 'rotary', which: '', price: 28500 },
       { item: 'clearance', which: 'lowered-table', price: 3200 },
-      { item: 'axis-drives', which: '', price: 8400 },
+      { item: 'axis-drives', which: '2', price: 8400 },
       { item: 'feature', which: 'somethingNew', price: null },
     ],
     features: [

@@ -12,6 +12,7 @@ import {
   verdictSign,
   words,
 } from '../blocks/inline.ts';
+import { checkNumbers } from '../check-numbers.ts';
 import {
   arrangementAt,
   type CheckAt,
@@ -91,15 +92,9 @@ const inCheckOrder = (chosen: readonly CheckAt[], all: readonly CheckAt[]): read
 const verdictOf = ({ result }: CheckAt): Cell =>
   result.advisory ? say`${verdictSign(result.verdict)}, to be asked` : [verdictSign(result.verdict)];
 
-function numbersOf({ result, path }: CheckAt): readonly Cell[] {
-  const { unit } = result;
-  // what holds with no number to it has no limit; all else hangs on a number that is not known
-  const ifNull = result.verdict === 'holds' ? 'no limit' : 'not known';
-  return [
-    [number([...path, 'need'], unit, { ifNull: result.verdict === 'holds' ? 'nothing' : 'not known' })],
-    [number([...path, 'have'], unit, { ifNull })],
-    [number([...path, 'margin'], unit, { ifNull })],
-  ];
+function numbersOf(at: CheckAt): readonly Cell[] {
+  const { need, have, margin } = checkNumbers(at);
+  return [need, have, margin];
 }
 
 function whereOf(decision: Decision, { result, path }: CheckAt): Cell {

@@ -1,6 +1,7 @@
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, heading, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, strong, verdictSign, words } from '../blocks/inline.ts';
+import { checkNumbers } from '../check-numbers.ts';
 import {
   type ArrangementAt,
   arrangementAt,
@@ -52,23 +53,16 @@ export function failures(decision: Decision, at: ArrangementAt, most: number): r
 }
 
 /** One failing or open check with its numbers; alone where the row says already which part it is about. */
-export function failure(
-  decision: Decision,
-  { result, path }: CheckAt,
-  said: 'with its part' | 'alone',
-): readonly Inline[] {
-  const check = words(CHECK_WORDS[result.check].name);
-  const named = result.part !== null && said === 'with its part';
-  const where = named
-    ? say`${check} at ${partName(decision, result.part ?? '', [...path, 'part'])}`
-    : [check];
-  const sign = verdictSign(result.verdict);
-  if (result.categorical === true) return say`${where} ${sign}`;
-  const need = number([...path, 'need'], result.unit);
-  const have = number([...path, 'have'], result.unit);
-  const numbers = say`${where} ${sign}: needed ${need}, there is ${have}`;
-  if (result.verdict === 'open') return numbers;
-  return say`${numbers}, short by ${number([...path, 'margin'], result.unit, { magnitude: true })}`;
+export function failure(decision: Decision, at: CheckAt, said: 'with its part' | 'alone'): readonly Inline[] {
+  const { check, part, verdict } = at.result;
+  const name = words(CHECK_WORDS[check].name);
+  const where =
+    part !== null && said === 'with its part'
+      ? say`${name} at ${partName(decision, part, [...at.path, 'part'])}`
+      : [name];
+  const { need, have, short } = checkNumbers(at);
+  const numbers = say`${where} ${verdictSign(verdict)}: needed ${need}, there is ${have}`;
+  return verdict === 'open' || short.length === 0 ? numbers : say`${numbers}, short by ${short}`;
 }
 
 /** The smallest single changes that would have let it through. */

@@ -1,7 +1,7 @@
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, type Cell, paragraph, table } from '../blocks/block.ts';
 import { number, say, words } from '../blocks/inline.ts';
-import type { Path } from '../blocks/path.ts';
+import { checkNumbers } from '../check-numbers.ts';
 import { type ArrangementAt, type CheckAt, tightestChecks } from '../checks-at.ts';
 import { partName } from '../names.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
@@ -26,15 +26,14 @@ export function tightest(decision: Decision, at: ArrangementAt): readonly Block[
   ];
 }
 
-function row(decision: Decision, { result, path }: CheckAt): readonly Cell[] {
-  const at = (key: string): Path => [...path, key];
+function row(decision: Decision, each: CheckAt): readonly Cell[] {
+  const { result, path } = each;
+  const { need, have, margin } = checkNumbers(each);
   const title = words(CHECK_WORDS[result.check].title);
-  const margin = number(at('margin'), result.unit);
-  const share = number(at('relativeMargin'), 'share');
   return [
-    result.part === null ? [title] : say`${title}: ${partName(decision, result.part, at('part'))}`,
-    [number(at('need'), result.unit)],
-    [number(at('have'), result.unit)],
-    say`${margin} (${share})`,
+    result.part === null ? [title] : say`${title}: ${partName(decision, result.part, [...path, 'part'])}`,
+    need,
+    have,
+    say`${margin} (${number([...path, 'relativeMargin'], 'share')})`,
   ];
 }

@@ -48,7 +48,7 @@ export const MACHINE_CHECKS = {
     'reach down to the work',
     'The spindle gets low enough to the work',
     'With the shortest tool in it the spindle nose has to come down to the lowest place to be cut.',
-    'lowest nose height needed',
+    'how low the nose has to come',
     'lowest nose position, which must not be higher',
   ),
   'index-clear': check(
