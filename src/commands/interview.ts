@@ -4,18 +4,20 @@ import type { Catalog } from '../catalog/catalog.ts';
 import { readCatalog } from '../catalog/read.ts';
 import { describeProblem, type Reading } from '../documents/problem.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
-import { textReport } from '../report/index.ts';
+import { markdownReport, textReport } from '../report/index.ts';
 import { decide } from '../rules/decide.ts';
-import type { Decision } from '../rules/decision.ts';
 import type { Saved } from '../session/saved.ts';
 import type { Session } from '../session/session.ts';
 import { newSession, offered, resumed } from '../session/start.ts';
 import { createWorld, type Decide, type World } from '../session/world.ts';
 import { demoCatalog } from './demo-catalog.ts';
-import { paragraph, USUAL_WIDTH } from './plain/paragraph.ts';
+import { UNUSABLE } from './outcome-codes.ts';
+import { farewell, SIGNAL_CODES } from './plain/farewell.ts';
+import { greet } from './plain/greet.ts';
 import { perform } from './plain/perform.ts';
-import { type Ending, type Left, plainShell } from './plain/shell.ts';
-import { typedLines } from './plain/typed-lines.ts';
+import { columnsOf } from './plain/say.ts';
+import { type Left, plainShell } from './plain/shell.ts';
+import { type EndingSignal, typedLines } from './plain/typed-lines.ts';
 import { readSessionFile, usualSessionFile } from './session-file.ts';
 
 export interface InterviewOptions {
@@ -40,23 +42,21 @@ export interface Around {
   readonly cwd: string;
 }
 
-/** What judges, and where the goods come from. */
+/** Where the goods come from, what judges them, and what puts the judgment into words. */
 export interface Engine {
   /** no folder: the demo catalog */
   readonly readCatalog: (folders: readonly string[]) => Reading<Catalog>;
   readonly decide: Decide;
+  readonly text: typeof textReport;
+  readonly markdown: typeof markdownReport;
 }
 
 const REAL: Engine = {
   readCatalog: (folders) => readCatalog(folders.length === 0 ? [demoCatalog()] : folders),
   decide,
+  text: textReport,
+  markdown: markdownReport,
 };
-
-const SIGNALS = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129 } as const;
-const OUTCOMES: Readonly<Record<Decision['outcome'], number>> = { recommended: 0, none: 3, open: 4 };
-const UNUSABLE = 2;
-/** An unfinished interview is open: unknown answers decide. */
-const UNFINISHED = 4;
 
 /** Asks line by line and gives the exit code. Everything answered is saved before it is shown as taken. */
 export async function interview(
@@ -88,9 +88,9 @@ export async function interview(
   if (!catalog.ok) return refuse(...catalog.problems.map(describeProblem));
   const world = createWorld(catalog.value, engine.decide);
   const session = sessionFor(options, saved, world, folders);
-  greet(session, catalog.value, folders, around);
-  const left = await ask(session, world, sessionFile, options, around);
-  return farewell(left, world, sessionFile, options, around);
+  greet(session, catalog.value, around.stdout);
+  const left = await ask(session, world, sessionFile, options, around, engine);
+  return farewell(left, world, { sessionFile, named: options.session ?? null }, around.stdout);
 }
 
 const NO_TERMINAL =
@@ -121,20 +121,6 @@ function sessionFor(
   return resume === true ? resumed(saved, world, folders, units) : offered(saved, folders, units);
 }
 
-function greet(session: Session, catalog: Catalog, folders: readonly string[], { stdout }: Around): void {
-  const from =
-    folders.length === 0 ? 'the demo catalog, which is invented' : `the catalog in ${folders.join(', ')}`;
-  const sentences = [
-    `This interview goes from your parts to a five-axis arrangement: ${catalog.machines.length} machines and ` +
-      `${catalog.rotaries.length} rotaries of ${from}.`,
-    'Answer in your own units. "not sure" is an answer everywhere; "back", "why", "review" and "help" work at every prompt.',
-  ];
-  if (session.at.at === 'resume') sentences.pop();
-  for (const line of sentences.flatMap((sentence) => paragraph(sentence, stdout.columns ?? USUAL_WIDTH))) {
-    stdout.write(`${line}\n`);
-  }
-}
-
 /** Runs the shell with the signals caught, and lets go of everything afterwards. */
 async function ask(
   session: Session,
@@ -142,17 +128,19 @@ async function ask(
   sessionFile: string,
   options: InterviewOptions,
   around: Around,
+  engine: Engine,
 ): Promise<Left> {
   const { stdin, stdout, cwd } = around;
   const lines = typedLines(stdin);
-  const width = () => stdout.columns ?? USUAL_WIDTH;
-  const handlers = (Object.keys(SIGNALS) as (keyof typeof SIGNALS)[]).map((signal) => {
+  const width = () => columnsOf(stdout);
+  const handlers = (Object.keys(SIGNAL_CODES) as EndingSignal[]).map((signal) => {
     const handler = () => lines.stop(signal);
     process.on(signal, handler);
     return { signal, handler };
   });
   stdout.on('error', () => lines.stop('SIGHUP'));
   const disk = {
+    markdown: engine.markdown,
     sessionFile,
     cwd,
     warn: (sentence: string) => void around.stderr.write(`fivesides: ${sentence}\n`),
@@ -168,47 +156,11 @@ async function ask(
         const decision = world.decision(kept);
         return decision === null
           ? ''
-          : textReport(decision, { width: width(), ascii: options.ascii === true });
+          : engine.text(decision, { width: width(), ascii: options.ascii === true });
       },
     });
   } finally {
     lines.close();
     for (const { signal, handler } of handlers) process.off(signal, handler);
   }
-}
-
-/** Says where the interview is kept and gives the exit code. */
-function farewell(
-  left: Left,
-  world: World,
-  sessionFile: string,
-  options: InterviewOptions,
-  around: Around,
-): number {
-  const { session, ending } = left;
-  const again = `fivesides --resume${options.session === undefined ? '' : ` --session ${options.session}`}`;
-  const isKept =
-    session.at.at !== 'resume' &&
-    (session.kept.parts.length > 0 || Object.keys(session.kept.shop).length > 0);
-  const finished =
-    ending.how === 'finished' ||
-    ((ending.how === 'quit' || ending.how === 'input') && session.at.at === 'result');
-  const sentences = [
-    ...(finished || ending.how === 'signal' ? [] : ['The interview is unfinished.']),
-    isKept
-      ? `Your answers are in ${sessionFile}; "${again}" goes on with them.`
-      : 'Nothing new was answered, and nothing saved.',
-  ];
-  for (const line of paragraph(sentences.join(' '), around.stdout.columns ?? USUAL_WIDTH))
-    around.stdout.write(`${line}\n`);
-  if (ending.how === 'signal') return codeOfSignal(ending);
-  return finished ? codeOfOutcome(session, world) : UNFINISHED;
-}
-
-const codeOfSignal = (ending: Ending & { readonly how: 'signal' }): number =>
-  ending.end === 'signal' ? (Object.entries(SIGNALS).find(([name]) => name === ending.signal)?.[1] ?? 1) : 1;
-
-function codeOfOutcome({ kept }: Session, world: World): number {
-  const decision = world.decision(kept);
-  return decision === null ? UNFINISHED : OUTCOMES[decision.outcome];
 }

@@ -2,7 +2,7 @@ import { homedir } from 'node:os';
 import { resolve } from 'node:path';
 import { type Writing, writeFileText } from '../../documents/write-file.ts';
 import { answersToFile } from '../../questions/write-answers.ts';
-import { markdownReport } from '../../report/index.ts';
+import type { Decision } from '../../rules/decision.ts';
 import { savedOf } from '../../session/saved.ts';
 import type { Effect, Event, Session } from '../../session/session.ts';
 import { unitsOf, type World } from '../../session/world.ts';
@@ -10,8 +10,9 @@ import { writeSessionFile } from '../session-file.ts';
 
 type Wanted = Exclude<Effect, { kind: 'finish' }>;
 
-/** Where files are, and whom to tell that the interview could not be saved. */
+/** Where files are, what is written to them, and whom to tell that the interview could not be saved. */
 export interface Disk {
+  readonly markdown: (decision: Decision) => string;
   readonly sessionFile: string;
   readonly cwd: string;
   readonly warn: (sentence: string) => void;
@@ -27,19 +28,19 @@ export function perform(effect: Wanted, session: Session, world: World, disk: Di
   }
   const { what, file, overwrite } = effect;
   const path = resolve(disk.cwd, file.replace(/^~(?=\/|$)/, homedir()));
-  const writing = writeFileText(path, textOf(what, session, world), { overwrite });
+  const writing = writeFileText(path, textOf(what, session, world, disk), { overwrite });
   if (writing.ok) return [{ type: 'written', what, file }];
   if (writing.why === 'exists') return [{ type: 'exists', what, file }];
   return [{ type: 'not-written', what, file, why: writing.words }];
 }
 
-function textOf(what: 'answers' | 'report', session: Session, world: World): string {
+function textOf(what: 'answers' | 'report', session: Session, world: World, disk: Disk): string {
   if (what === 'answers') {
     return answersToFile(world.survey(session.kept).answers, { units: unitsOf(session.kept) }).text;
   }
   const decision = world.decision(session.kept);
   if (decision === null) throw new Error('a report was asked for before there is a decision');
-  return markdownReport(decision);
+  return disk.markdown(decision);
 }
 
 const reasonOf = (writing: Exclude<Writing, { ok: true }>): string =>

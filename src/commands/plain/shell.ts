@@ -6,7 +6,7 @@ import type { World } from '../../session/world.ts';
 import { readCommand } from './command.ts';
 import { feedbackLines, promptOf, screenLines } from './print-screen.ts';
 import { helpLines, whyLines } from './print-why.ts';
-import type { End, TypedLines } from './typed-lines.ts';
+import type { EndingSignal, TypedLines } from './typed-lines.ts';
 
 /** What the shell needs from outside. */
 export interface Surroundings {
@@ -22,7 +22,9 @@ export interface Surroundings {
   readonly resultText: (session: Session) => string;
 }
 
-export type Ending = { readonly how: 'finished' | 'quit' | 'input' } | (End & { readonly how: 'signal' });
+export type Ending =
+  | { readonly how: 'finished' | 'quit' | 'input' }
+  | { readonly how: 'signal'; readonly signal: EndingSignal };
 
 export interface Left {
   readonly session: Session;
@@ -37,7 +39,8 @@ export async function plainShell(start: Session, world: World, around: Surroundi
     const typed = await around.lines.next();
     if ('end' in typed) {
       around.print('\n');
-      const ending: Ending = typed.end === 'signal' ? { ...typed, how: 'signal' } : { how: 'input' };
+      const ending: Ending =
+        typed.end === 'signal' ? { how: 'signal', signal: typed.signal } : { how: 'input' };
       return { session, ending };
     }
     if (around.echo) around.print(`${typed.line}\n`);

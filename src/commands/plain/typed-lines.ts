@@ -3,14 +3,16 @@ import type { Readable } from 'node:stream';
 import { printable } from '../../documents/printable.ts';
 
 /** Why there are no more lines. */
-export type End = { readonly end: 'input' } | { readonly end: 'signal'; readonly signal: NodeJS.Signals };
+export type End = { readonly end: 'input' } | { readonly end: 'signal'; readonly signal: EndingSignal };
+/** Signals that end the interview. */
+export type EndingSignal = 'SIGINT' | 'SIGTERM' | 'SIGHUP';
 export type Typed = { readonly line: string } | End;
 
 export interface TypedLines {
   /** The next line, as soon as there is one; lines that came early wait. */
   readonly next: () => Promise<Typed>;
   /** No more lines are waited for: a signal came. */
-  readonly stop: (signal: NodeJS.Signals) => void;
+  readonly stop: (signal: EndingSignal) => void;
   readonly close: () => void;
 }
 
