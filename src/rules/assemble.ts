@@ -4,8 +4,8 @@ import { featuresOf } from './features.ts';
 import type { Judged } from './judged.ts';
 import { laterCost } from './later-cost.ts';
 import { shownItems } from './price.ts';
-import { caseOf, type World } from './setting.ts';
-import type { Score } from './setting-search.ts';
+import { groundOf, type World } from './setting.ts';
+import type { Score } from './setting-score.ts';
 import { dropOf } from './stages/drop.ts';
 import { traced } from './trace.ts';
 import { bounded } from './value.ts';
@@ -51,18 +51,25 @@ const finite = (value: number): number => (Number.isFinite(value) ? value : 0);
 
 function platesOf({ setUp: { candidate, setting }, own }: Judged, world: World): readonly Plate[] {
   if (setting.plates === 0) return [];
-  const of = caseOf(world, candidate, setting, null);
+  const of = groundOf(world, candidate, setting);
   const adapts = own.some(({ easing }) => easing === 'adapter-plate');
   const why = adapts && setting.plates === world.shop.assume.plateThickness ? 'adapter' : 'riser';
   return [{ under: 'rotary', thickness: setting.plates, why, mass: bounded(of.plateMass) }];
 }
 
-const triedOf = (scores: readonly Score[]): readonly Tried[] =>
-  scores.map(({ setting, sureHours }) => ({
-    clearance: setting.additions.map(({ kind }) => kind),
-    plates: setting.plates === 0 ? [] : [setting.plates],
-    sureHours,
-  }));
+/** Each stack that was tried, once, with the most hours that it surely holds anywhere on the table. */
+function triedOf(scores: readonly Score[]): readonly Tried[] {
+  const stacks = new Map<string, Tried>();
+  for (const { setting, sureHours } of scores) {
+    const clearance = setting.additions.map(({ kind }) => kind);
+    const plates = setting.plates === 0 ? [] : [setting.plates];
+    const name = `${clearance.join('+')}/${plates.join()}`;
+    const known = stacks.get(name);
+    if (known === undefined || known.sureHours < sureHours)
+      stacks.set(name, { clearance, plates, sureHours });
+  }
+  return [...stacks.values()];
+}
 
 function measuresOf({ measures }: Judged): Measures {
   const show = (key: keyof typeof measures) => {

@@ -2,11 +2,20 @@ import type { Class, Machine, Mounting, Rotary } from '../catalog/catalog.ts';
 import type { Motion } from '../questions/answers.ts';
 import type { Assumed } from '../questions/assumptions.ts';
 import type { Gap } from './decision.ts';
-import type { Memo } from './side.ts';
+import type { Keys, Memo } from './memo.ts';
 import type { Value } from './value.ts';
 
 /** What a need or a have can depend on. Tools, assumptions and the shop are the same in a whole decision. */
-export type Room = 'part' | 'rotary' | 'mounting' | 'machine' | 'additions' | 'plates' | 'place' | 'price';
+export type Room =
+  | 'part'
+  | 'rotary'
+  | 'mounting'
+  | 'machine'
+  | 'additions'
+  | 'plates'
+  | 'turn'
+  | 'place'
+  | 'price';
 
 export type ApproachCase =
   | { readonly kind: 'top' | 'sides' | 'around' }
@@ -147,7 +156,7 @@ export interface PlaceCase {
 
 /** Everything that one check is judged on. */
 export interface Case {
-  readonly keys: Readonly<Record<Room, string>>;
+  readonly keys: Keys;
   readonly memo: Memo;
   readonly shop: ShopCase;
   readonly machine: MachineCase;

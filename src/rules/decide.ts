@@ -11,6 +11,7 @@ import { shopCase } from './facts/shop-facts.ts';
 import { familiesOf } from './family.ts';
 import { featuresOf } from './features.ts';
 import { type Judged, judgeCandidate } from './judged.ts';
+import { freshMemo } from './memo.ts';
 import { nearestMisses } from './nearest-misses.ts';
 import { dominates, inOrder, type Ranked, type Ranking, rankBy, scoreOn } from './rank.ts';
 import type { World } from './setting.ts';
@@ -35,7 +36,7 @@ const MOST_RUNNERS_UP = 5;
  */
 export function decide(answers: Answers, catalog: Catalog, options: DecideOptions = {}): Decision {
   const shop = shopCase(answers);
-  const world: World = { shop, memo: new Map() };
+  const world: World = { shop, memo: freshMemo() };
   const { fiveAxis, threeAxis } = familiesOf(answers.parts, shop);
   const judged = candidatesOf(catalog)
     .map((candidate) => judgeCandidate(world, candidate, fiveAxis, answers.shop.machine))

@@ -8,7 +8,7 @@ import { judgeOwn, PRICE_CHECKS, worstOf } from './judging.ts';
 import { marginMeasure } from './margin-measure.ts';
 import { type Outcome, passes, worse } from './outcome.ts';
 import { type Priced, priceOf } from './price.ts';
-import { caseOf, type World } from './setting.ts';
+import { groundOf, type World, withPart } from './setting.ts';
 import { type SetUp, setUpBest } from './setting-search.ts';
 import { viseStations } from './vise-stations.ts';
 
@@ -50,7 +50,10 @@ export function judgeCandidate(
     owned,
     world.shop.platePrice,
   );
-  const own = [...setUp.own, ...judgeOwn(world, candidate, setUp.setting, PRICE_CHECKS, priced.total)];
+  const own = [
+    ...setUp.own,
+    ...judgeOwn(world, groundOf(world, candidate, setUp.setting, priced.total), PRICE_CHECKS),
+  ];
   const coverage = coverageOf(verdicts);
   return {
     id: candidate.id,
@@ -90,10 +93,11 @@ function stationsOf(
   { candidate, setting }: SetUp,
   covered: readonly FamilyVerdict[],
 ): Interval | null {
-  const cases = covered.flatMap(({ family }) =>
-    family.cases.map((part) => caseOf(world, candidate, setting, part)),
+  const ground = groundOf(world, candidate, setting);
+  return viseStations(
+    ground,
+    covered.flatMap(({ family }) => family.cases.map((part) => withPart(ground, part))),
   );
-  return viseStations(cases.length > 0 ? cases : [caseOf(world, candidate, setting, null)]);
 }
 
 const SQUARE_MM_PER_SQUARE_M = 1e6;

@@ -1,12 +1,11 @@
-import type { Candidate } from './candidates.ts';
+import type { Case, Room } from './case.ts';
 import type { Check } from './check.ts';
 import { CHECKS } from './checks/index.ts';
 import type { Verdict } from './decision.ts';
 import type { Family } from './family.ts';
+import { keyOf, once } from './memo.ts';
 import { acrossKinds, judge, nothingNeeded, type Outcome, worse } from './outcome.ts';
-import { caseOf, type Setting, type World } from './setting.ts';
-import type { Side } from './side.ts';
-import type { Value } from './value.ts';
+import { type World, withPart } from './setting.ts';
 
 /** What all checks say of one family on one candidate. */
 export interface JudgedFamily {
@@ -15,22 +14,23 @@ export interface JudgedFamily {
   readonly verdict: Verdict;
 }
 
-/** Does the check depend on how the candidate is set up? It says so itself, by what its sides are of. */
-function dependsOnSetting(check: Check): boolean {
-  if (typeof check.comparisons === 'function') return false;
-  return check.comparisons.some((comparison) =>
-    [
-      comparison.need,
-      comparison.have,
-      ...(comparison.easings ?? []).flatMap((rule) => rule.all.flatMap((each) => [each.need, each.have])),
-    ].some(variesWithSetting),
-  );
+/** What a check depends on: all that its sides are of, and the kinds of part, rotary and machine. */
+function roomsOf(check: Check): readonly Room[] {
+  if (typeof check.comparisons === 'function') return ['part', 'rotary', 'machine'];
+  const sides = check.comparisons.flatMap(({ need, have, easings }) => [
+    need,
+    have,
+    ...(easings ?? []).flatMap((rule) => rule.all.flatMap((each) => [each.need, each.have])),
+  ]);
+  return [...new Set<Room>(['part', 'rotary', 'machine', ...sides.flatMap((side) => side.of ?? [])])];
 }
 
-const SETTING = new Set(['additions', 'plates', 'place']);
-const variesWithSetting = (side: Side): boolean => side.of?.some((room) => SETTING.has(room)) ?? false;
-const needsPrice = (check: Check): boolean =>
-  Array.isArray(check.comparisons) && check.comparisons.some((each) => each.need.of?.includes('price'));
+const ROOMS: ReadonlyMap<Check, readonly Room[]> = new Map(CHECKS.map((check) => [check, roomsOf(check)]));
+const SETTING: ReadonlySet<Room> = new Set<Room>(['additions', 'plates', 'turn', 'place']);
+
+const dependsOnSetting = (check: Check): boolean =>
+  ROOMS.get(check)?.some((room) => SETTING.has(room)) ?? false;
+const needsPrice = (check: Check): boolean => ROOMS.get(check)?.includes('price') ?? false;
 
 const aboutParts = CHECKS.filter((check) => check.about === 'part');
 const aboutArrangement = CHECKS.filter((check) => check.about === 'arrangement');
@@ -38,6 +38,11 @@ const aboutArrangement = CHECKS.filter((check) => check.about === 'arrangement')
 /** Checks of a family that no addition, plate or place changes, and those that they do. */
 export const FIXED_CHECKS = aboutParts.filter((check) => !dependsOnSetting(check));
 export const SETTING_CHECKS = aboutParts.filter(dependsOnSetting);
+/** Of those, the ones about the stack (additions, plates), and the ones about place and turn alone. */
+const aboutStack = (check: Check): boolean =>
+  ROOMS.get(check)?.some((room) => room === 'additions' || room === 'plates') ?? false;
+export const STACK_CHECKS = SETTING_CHECKS.filter(aboutStack);
+export const TURN_CHECKS = SETTING_CHECKS.filter((check) => !aboutStack(check));
 /** Checks of the arrangement itself, but for those that wait for its price. */
 export const OWN_CHECKS = aboutArrangement.filter((check) => !needsPrice(check));
 export const PRICE_CHECKS = aboutArrangement.filter(needsPrice);
@@ -45,34 +50,33 @@ export const PRICE_CHECKS = aboutArrangement.filter(needsPrice);
 /** The checks that apply to a family, judged on every kind that its answers leave open. */
 export function judgeFamily(
   world: World,
-  candidate: Candidate,
-  setting: Setting,
+  ground: Case,
   family: Family,
   checks: readonly Check[],
 ): readonly Outcome[] {
-  const cases = family.cases.map((part) => caseOf(world, candidate, setting, part));
-  return checks.flatMap((check) => {
+  const cases = family.cases.map((part) => withPart(ground, part));
+  const [only] = cases;
+  if (only !== undefined && cases.length === 1)
+    return checks.filter((check) => check.applies(only)).map((check) => judgedOnce(world, check, only));
+  const outcomes: Outcome[] = [];
+  for (const check of checks) {
     const applying = cases.map((of) => check.applies(of));
-    if (!applying.includes(true)) return [];
-    return [
-      acrossKinds(
-        cases.map((of, index) => (applying[index] === true ? judge(check, of) : nothingNeeded(check, of))),
-      ),
-    ];
-  });
+    if (!applying.includes(true)) continue;
+    const each = cases.map((of, index) =>
+      applying[index] === true ? judgedOnce(world, check, of) : nothingNeeded(check, of),
+    );
+    outcomes.push(acrossKinds(each));
+  }
+  return outcomes;
 }
 
 /** The checks about the arrangement itself. */
-export function judgeOwn(
-  world: World,
-  candidate: Candidate,
-  setting: Setting,
-  checks: readonly Check[],
-  price?: Value,
-): readonly Outcome[] {
-  const of = caseOf(world, candidate, setting, null, price);
-  return checks.filter((check) => check.applies(of)).map((check) => judge(check, of));
-}
+export const judgeOwn = (world: World, ground: Case, checks: readonly Check[]): readonly Outcome[] =>
+  checks.filter((check) => check.applies(ground)).map((check) => judgedOnce(world, check, ground));
+
+/** A check is judged once for each combination of what it is about. */
+const judgedOnce = (world: World, check: Check, of: Case): Outcome =>
+  once(world.memo.outcomes, check, keyOf(ROOMS.get(check) ?? [], of.keys), () => judge(check, of));
 
 /** The worst of them; what is open only for the seller to say enters no verdict. */
 export const worstOf = (outcomes: readonly Outcome[]): Verdict =>

@@ -1,6 +1,6 @@
 import type { Interval } from '../quantities/interval.ts';
 import type { FamilyVerdict } from './judged.ts';
-import { caseOf, type World } from './setting.ts';
+import { groundOf, type World } from './setting.ts';
 import type { SetUp } from './setting-search.ts';
 import { evaluateSide } from './side.ts';
 import { noseAtBottom, noseAtTop } from './sides/nose.ts';
@@ -15,7 +15,7 @@ export function marginMeasure(
   world: World,
   setUp: SetUp,
 ): Interval | null {
-  const of = caseOf(world, setUp.candidate, setUp.setting, null);
+  const of = groundOf(world, setUp.candidate, setUp.setting);
   const travel = evaluateSide(noseAtTop, of).low - evaluateSide(noseAtBottom, of).high;
   let low = Number.POSITIVE_INFINITY;
   let high = Number.POSITIVE_INFINITY;

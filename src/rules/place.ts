@@ -2,7 +2,7 @@ import type { Interval } from '../quantities/interval.ts';
 import type { Case } from './case.ts';
 import { evaluateSide, evaluateTerm } from './side.ts';
 import { baseEnds } from './sides/base.ts';
-import { tipReach } from './sides/travel.ts';
+import { TIP_REACH } from './sides/travel.ts';
 
 /** Positions of the rotary center along one axis, from the middle of the table. */
 export interface Range {
@@ -34,8 +34,8 @@ export function placesOnTable(of: Case, axis: 'x' | 'y'): Range {
 
 /** Where every tip of the part is within travel: surely, or where that is nowhere, perhaps. */
 export function placesInReach(of: Case, axis: 'x' | 'y'): Range {
-  const right = evaluateSide(tipReach(axis, 'high'), of);
-  const left = evaluateSide(tipReach(axis, 'low'), of);
+  const right = evaluateSide(TIP_REACH[axis].high, of);
+  const left = evaluateSide(TIP_REACH[axis].low, of);
   const travel: Interval = axis === 'x' ? of.machine.travelX : of.machine.travelY;
   const sure = orAnywhere(left.high - travel.low / 2, travel.low / 2 - right.high);
   return isEmpty(sure) ? orAnywhere(left.low - travel.high / 2, travel.high / 2 - right.low) : sure;

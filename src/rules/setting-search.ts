@@ -1,12 +1,21 @@
-import type { ClearanceAddition } from '../catalog/catalog.ts';
+import { additionSets, plateChoices } from './additions.ts';
 import type { Candidate } from './candidates.ts';
+import type { Case } from './case.ts';
 import type { Family } from './family.ts';
-import { FIXED_CHECKS, judgeFamily, judgeOwn, OWN_CHECKS, SETTING_CHECKS, worstOf } from './judging.ts';
-import { type Outcome, passes } from './outcome.ts';
+import {
+  FIXED_CHECKS,
+  judgeFamily,
+  judgeOwn,
+  OWN_CHECKS,
+  SETTING_CHECKS,
+  STACK_CHECKS,
+  TURN_CHECKS,
+  worstOf,
+} from './judging.ts';
+import type { Outcome } from './outcome.ts';
 import { bestRange, nearestTo, placesInReach, placesOnTable, type Range } from './place.ts';
-import { risersFor } from './risers.ts';
-import { BARE, caseOf, raisedBy, type Setting, type World } from './setting.ts';
-import { viseStations } from './vise-stations.ts';
+import { BARE, groundOf, type Setting, type World, withPart } from './setting.ts';
+import { best, type InPlay, type Score, scoreOf } from './setting-score.ts';
 
 /** A candidate as it is set up best, with everything that was found on the way. */
 export interface SetUp {
@@ -19,180 +28,131 @@ export interface SetUp {
   readonly tried: readonly Score[];
 }
 
-export interface Score {
-  readonly setting: Setting;
-  readonly slack: { readonly x: number; readonly y: number };
-  readonly ownPasses: number;
-  readonly musts: number;
-  readonly sureHours: number;
-  readonly openHours: number;
-  readonly stations: number;
-}
-
-interface InPlay {
-  readonly family: Family;
-  readonly fixed: readonly Outcome[];
-}
-
 /**
  * Chooses place, additions and plates: most hours that surely hold, then fewest additions, thinnest plates,
  * most vise stations, nearest the middle of the table. Families that fail whatever is done are left out.
  */
 export function setUpBest(world: World, candidate: Candidate, families: readonly Family[]): SetUp {
-  const judged = families.map((family) => ({
-    family,
-    fixed: judgeFamily(world, candidate, BARE, family, FIXED_CHECKS),
-  }));
-  const inPlay = judged.filter(({ fixed }) => worstOf(fixed) !== 'fails');
+  const bare = groundOf(world, candidate, BARE);
+  const judged = families.map((family) => {
+    const outcomes = judgeFamily(world, bare, family, FIXED_CHECKS);
+    return { family, outcomes, fixed: worstOf(outcomes) };
+  });
+  const inPlay = judged.filter(({ fixed }) => fixed !== 'fails');
   const tried = candidate.machine.builtIn
-    ? [scoreOf(world, candidate, BARE, { x: 0, y: 0 }, inPlay)]
-    : search(world, candidate, inPlay);
-  const best = tried.reduce((a, b) => (isBetter(b, a) ? b : a));
-  const { setting } = best;
+    ? ([scoreOf(world, bare, BARE, { x: 0, y: 0 }, inPlay, SETTING_CHECKS)] as const)
+    : search(world, candidate, judged, inPlay);
+  const chosen = best(tried);
+  const ground = groundOf(world, candidate, chosen.setting);
   return {
     candidate,
-    setting,
-    slack: best.slack,
-    own: judgeOwn(world, candidate, setting, OWN_CHECKS),
-    families: judged.map(({ family, fixed }) => ({
+    setting: chosen.setting,
+    slack: chosen.slack,
+    own: judgeOwn(world, ground, OWN_CHECKS),
+    families: judged.map(({ family, outcomes }) => ({
       family,
-      outcomes: [...fixed, ...judgeFamily(world, candidate, setting, family, SETTING_CHECKS)],
+      outcomes: [...outcomes, ...judgeFamily(world, ground, family, SETTING_CHECKS)],
     })),
     tried,
   };
 }
 
-/** Goes through additions and plates from little to much, and stops once nothing more can be won. */
-function search(world: World, candidate: Candidate, inPlay: readonly InPlay[]): readonly Score[] {
-  const most = inPlay.reduce((sum, { family }) => sum + family.hours.low, 0);
-  const tried: Score[] = [];
-  for (const additions of additionSets(candidate)) {
-    for (const plates of plateChoices(world, candidate, additions, inPlay)) {
-      const scores = placed(world, candidate, { additions, plates }, inPlay);
-      tried.push(scores.reduce((a, b) => (isBetter(b, a) ? b : a)));
-      if (tried.some((score) => score.ownPasses === 2 && score.sureHours >= most - 1e-9)) return tried;
-    }
-    if (inPlay.length === 0) return tried;
-  }
-  return tried;
+/** One way round on the table: where it can stand, and the families that it reaches there. */
+interface Stand {
+  readonly turned: boolean;
+  readonly x: Range;
+  readonly y: Range;
+  readonly slack: Score['slack'];
+  readonly reached: readonly InPlay[];
 }
 
-/** Subsets of what the machine offers, at most one of a kind, fewest and lowest first. */
-function additionSets({ machine }: Candidate): readonly (readonly ClearanceAddition[])[] {
-  const sets = machine.row.clearance.reduce<readonly (readonly ClearanceAddition[])[]>(
-    (all, each) => [
-      ...all,
-      ...all.filter((set) => set.every(({ kind }) => kind !== each.kind)).map((set) => [...set, each]),
-    ],
-    [[]],
-  );
-  return [...sets].sort((a, b) => a.length - b.length || raised(a) - raised(b));
-}
-
-const raised = (additions: readonly ClearanceAddition[]): number => raisedBy({ ...BARE, additions });
-
-/** No plate, the adapter, and each riser that a part in play needs with these additions. */
-function plateChoices(
+/**
+ * Additions and plates do not change where the rotary can stand, nor whether it is turned what it reaches
+ * level; so first the two ways round, then additions and plates from little to much in the middle of the
+ * table, until nothing more can be won, and last the places on the table with what was best.
+ */
+function search(
   world: World,
   candidate: Candidate,
-  additions: readonly ClearanceAddition[],
+  all: readonly InPlay[],
   inPlay: readonly InPlay[],
-): readonly number[] {
-  const setting = { ...BARE, additions };
-  const risers = inPlay.flatMap(({ family }) =>
-    family.cases.flatMap((part) => risersFor(caseOf(world, candidate, setting, part))),
-  );
-  return [...new Set([0, world.shop.assume.plateThickness, ...risers])].sort((a, b) => a - b);
+): readonly [Score, ...Score[]] {
+  const stands = [false, true].map((turned) => standOf(world, candidate, inPlay, turned));
+  const worthwhile = stands.some(({ reached }) => canPass(all, reached, world.shop.assume.leastCoverage));
+  const most = Math.max(...stands.map(({ reached }) => sureHours(reached)));
+  const tried: Score[] = [];
+  const inTheMiddle = (given: Pick<Setting, 'additions' | 'plates'>): readonly Score[] =>
+    (worthwhile ? stands : stands.slice(0, 1)).map((stand) =>
+      placed(world, candidate, stand, given, nearestTo(0, stand.x)),
+    );
+  stacks: for (const additions of worthwhile ? additionSets(candidate) : [[]]) {
+    for (const plates of plateChoices(world, candidate, additions, worthwhile ? inPlay : [])) {
+      tried.push(...inTheMiddle({ additions, plates }));
+      if (tried.some((score) => score.ownPasses === 2 && score.sureHours >= most - 1e-9)) break stacks;
+    }
+  }
+  const [first, ...rest] = tried;
+  if (first === undefined) throw new Error('nothing was tried');
+  const stack = best([first, ...rest]).setting;
+  const toTheEnds = worthwhile
+    ? stands.flatMap((stand) =>
+        [stand.x.from, stand.x.to]
+          .filter(Number.isFinite)
+          .map((x) => placed(world, candidate, stand, stack, x)),
+      )
+    : [];
+  return [first, ...rest, ...toTheEnds];
 }
 
-/** Both leans; centered, and as far to either end as base and travel allow. */
+function standOf(world: World, candidate: Candidate, inPlay: readonly InPlay[], turned: boolean): Stand {
+  const ground = groundOf(world, candidate, { ...BARE, place: { x: 0, y: 0, turned } });
+  const [x, y] = [rangeOn(ground, inPlay, 'x'), rangeOn(ground, inPlay, 'y')];
+  const place = { x: nearestTo(0, x), y: nearestTo(0, y), turned };
+  const there = groundOf(world, candidate, { ...BARE, place });
+  return {
+    turned,
+    x,
+    y,
+    slack: { x: widthOf(x), y: widthOf(y) },
+    reached: inPlay.filter(
+      ({ family }) => worstOf(judgeFamily(world, there, family, TURN_CHECKS)) !== 'fails',
+    ),
+  };
+}
+
+/** The stack judged on one place; what depends on the place was judged when the stand was looked for. */
 function placed(
   world: World,
   candidate: Candidate,
-  given: Pick<Setting, 'additions' | 'plates'>,
-  inPlay: readonly InPlay[],
-): readonly Score[] {
-  return [false, true].flatMap((turned) => {
-    const setting: Setting = { ...given, place: { x: 0, y: 0, turned } };
-    const x = rangeOn(world, candidate, setting, inPlay, 'x');
-    const y = rangeOn(world, candidate, setting, inPlay, 'y');
-    const slack = { x: widthOf(x), y: widthOf(y) };
-    const places = [...new Set([nearestTo(0, x), ...[x.from, x.to].filter(Number.isFinite)])];
-    return places.map((at) =>
-      scoreOf(world, candidate, { ...given, place: { x: at, y: nearestTo(0, y), turned } }, slack, inPlay),
-    );
-  });
+  { reached, y, turned, slack }: Stand,
+  { additions, plates }: Pick<Setting, 'additions' | 'plates'>,
+  x: number,
+): Score {
+  const setting: Setting = { additions, plates, place: { x, y: nearestTo(0, y), turned } };
+  return scoreOf(world, groundOf(world, candidate, setting), setting, slack, reached, STACK_CHECKS);
 }
 
+/** Can the arrangement pass with these families? If not, what is added need not be looked for. */
+function canPass(all: readonly InPlay[], reached: readonly InPlay[], leastCoverage: number): boolean {
+  if (all.some((each) => each.family.must && !reached.includes(each))) return false;
+  const possible = reached.reduce((sum, { family }) => sum + family.hours.high, 0);
+  const lost = all.reduce((sum, each) => sum + (reached.includes(each) ? 0 : each.family.hours.low), 0);
+  return possible > 0 && possible / (possible + lost) >= leastCoverage - 1e-9;
+}
+
+const sureHours = (inPlay: readonly InPlay[]): number =>
+  inPlay.reduce((sum, { family }) => sum + family.hours.low, 0);
 const widthOf = ({ from, to }: Range): number => Math.max(0, to - from);
-
-function rangeOn(
-  world: World,
-  candidate: Candidate,
-  setting: Setting,
-  inPlay: readonly InPlay[],
-  axis: 'x' | 'y',
-): Range {
-  const table = placesOnTable(caseOf(world, candidate, setting, null), axis);
-  const wishes = inPlay.flatMap(({ family }) =>
-    family.cases.map((part) => ({
-      range: placesInReach(caseOf(world, candidate, setting, part), axis),
-      weight: (family.must ? MUST : 1) * family.hours.low,
-    })),
-  );
-  return bestRange(table, wishes).range;
-}
 
 /** A family that the choice must hold outweighs every other. */
 const MUST = 1e6;
 
-function scoreOf(
-  world: World,
-  candidate: Candidate,
-  setting: Setting,
-  slack: Score['slack'],
-  inPlay: readonly InPlay[],
-): Score {
-  let [musts, sureHours, openHours] = [0, 0, 0];
-  const served: InPlay[] = [];
-  for (const each of inPlay) {
-    const outcomes = judgeFamily(world, candidate, setting, each.family, SETTING_CHECKS);
-    const verdict = worstOf([...each.fixed, ...outcomes]);
-    if (verdict === 'fails') continue;
-    served.push(each);
-    openHours += each.family.hours.low;
-    if (!passes(verdict)) continue;
-    sureHours += each.family.hours.low;
-    if (each.family.must) musts += 1;
-  }
-  const own = worstOf(judgeOwn(world, candidate, setting, OWN_CHECKS));
-  const cases = served.flatMap(({ family }) =>
-    family.cases.map((part) => caseOf(world, candidate, setting, part)),
+function rangeOn(ground: Case, inPlay: readonly InPlay[], axis: 'x' | 'y'): Range {
+  const wishes = inPlay.flatMap(({ family }) =>
+    family.cases.map((part) => ({
+      range: placesInReach(withPart(ground, part), axis),
+      weight: (family.must ? MUST : 1) * family.hours.low,
+    })),
   );
-  return {
-    setting,
-    slack,
-    ownPasses: passes(own) ? 2 : own === 'open' ? 1 : 0,
-    musts,
-    sureHours,
-    openHours,
-    stations: viseStations(cases)?.low ?? 0,
-  };
+  return bestRange(placesOnTable(ground, axis), wishes).range;
 }
-
-/** The order in which settings are preferred. */
-function isBetter(a: Score, b: Score): boolean {
-  const differences = [
-    a.ownPasses - b.ownPasses,
-    a.musts - b.musts,
-    nearly(a.sureHours - b.sureHours),
-    nearly(a.openHours - b.openHours),
-    b.setting.additions.length - a.setting.additions.length,
-    b.setting.plates - a.setting.plates,
-    a.stations - b.stations,
-    nearly(Math.abs(b.setting.place.x) - Math.abs(a.setting.place.x)),
-  ];
-  return (differences.find((difference) => difference !== 0) ?? 0) > 0;
-}
-
-const nearly = (difference: number): number => (Math.abs(difference) < 1e-9 ? 0 : difference);

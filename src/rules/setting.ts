@@ -2,7 +2,7 @@ import type { ClearanceAddition } from '../catalog/catalog.ts';
 import type { Candidate } from './candidates.ts';
 import type { Case, PartCase, PlaceCase, ShopCase } from './case.ts';
 import { corners } from './facts/corners.ts';
-import type { Memo } from './side.ts';
+import { idOf, type Memo } from './memo.ts';
 import { derived, known, type Value } from './value.ts';
 
 /** How a candidate is set up: what is added, what goes under the rotary, where it stands, how it is turned. */
@@ -38,33 +38,34 @@ function plateMass({ rotary }: Candidate, thickness: number): Value {
   return derived(mass, 'plates.mass', [rotary.baseAlong, rotary.baseAcross]);
 }
 
-/** Everything that the checks read, for one candidate as it is set up, and one part or none. */
-export function caseOf(
+/** Everything that the checks read but the part, for one candidate as it is set up. */
+export function groundOf(
   world: World,
   candidate: Candidate,
   setting: Setting,
-  part: PartCase | null,
   price: Value = NO_PRICE,
 ): Case {
   const { place, plates } = setting;
+  const { memo } = world;
   const raised = raisedBy(setting);
   return {
     keys: {
-      part: part?.key ?? '',
-      rotary: candidate.rotary.key,
-      mounting: candidate.mounting,
-      machine: candidate.machine.key,
-      additions: String(raised),
-      plates: String(plates),
-      place: `${place.x},${place.y},${place.turned}`,
-      price: `${price.low},${price.high}`,
+      part: 0,
+      rotary: idOf(memo, 'rotary', candidate.rotary.key),
+      mounting: idOf(memo, 'mounting', candidate.mounting),
+      machine: idOf(memo, 'machine', candidate.machine.key),
+      additions: idOf(memo, 'additions', String(raised)),
+      plates: idOf(memo, 'plates', String(plates)),
+      turn: place.turned ? 1 : 0,
+      place: Number.NaN,
+      price: Number.NaN,
     },
-    memo: world.memo,
+    memo,
     shop: world.shop,
     machine: candidate.machine,
     rotary: candidate.rotary,
     mounting: candidate.mounting,
-    part,
+    part: null,
     raised: known(raised, 'clearance.raised'),
     plateThickness: known(plates, 'plates.thickness'),
     plateMass: plateMass(candidate, plates),
@@ -72,3 +73,10 @@ export function caseOf(
     price,
   };
 }
+
+/** The same with one part on it. */
+export const withPart = (ground: Case, part: PartCase): Case => ({
+  ...ground,
+  keys: { ...ground.keys, part: idOf(ground.memo, 'part', part.key) },
+  part,
+});

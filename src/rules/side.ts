@@ -1,6 +1,7 @@
 import type { Interval } from '../quantities/interval.ts';
 import type { Case, Room } from './case.ts';
 import type { Gap } from './decision.ts';
+import { keyOf, once } from './memo.ts';
 import { type Term, termEnds } from './term.ts';
 import { gapsOf, type Value } from './value.ts';
 
@@ -45,41 +46,25 @@ export interface EvaluatedTerm extends Interval {
   readonly values: Readonly<Record<string, Value>>;
 }
 
-/** What has been evaluated already; lives as long as one decision. */
-export type Memo = Map<Side, Map<string, SideValue>>;
-
 /** The side's ends on this case. No terms at all: nothing is needed, so −∞ (greatest) or +∞ (least). */
 export function evaluateSide(side: Side, of: Case): SideValue {
   if (side.of === null) return evaluateFresh(side, of);
-  let known = of.memo.get(side);
-  if (known === undefined) {
-    known = new Map();
-    of.memo.set(side, known);
-  }
-  const key = keyOf(side.of, of);
-  const found = known.get(key);
-  if (found !== undefined) return found;
-  const value = evaluateFresh(side, of);
-  known.set(key, value);
-  return value;
-}
-
-function keyOf(rooms: readonly Room[], of: Case): string {
-  let key = '';
-  for (const room of rooms) key += `${of.keys[room]}|`;
-  return key;
+  return once(of.memo.sides, side, keyOf(side.of, of.keys), () => evaluateFresh(side, of));
 }
 
 function evaluateFresh(side: Side, of: Case): SideValue {
   const terms = side.terms(of).map((each) => evaluateTerm(each, of));
-  if (side.fold !== 'width') return { ...folded(side.fold, terms), gaps: gapsFrom(terms) };
+  if (side.fold !== 'width') {
+    const { low, high } = folded(side.fold, terms);
+    return { low, high, gaps: gapsFrom(terms, low === high) };
+  }
   const far = (side.less?.(of) ?? []).map((each) => evaluateTerm(each, of));
   const upper = folded('greatest', terms);
   const lower = folded('least', far);
   return {
     low: upper.low - lower.high,
     high: upper.high - lower.low,
-    gaps: gapsFrom([...terms, ...far]),
+    gaps: gapsFrom([...terms, ...far], false),
   };
 }
 
@@ -123,6 +108,7 @@ function pickOne(
   return [terms.reduce((best, each) => (better(each, best) ? each : best), first)];
 }
 
-function gapsFrom(terms: readonly EvaluatedTerm[]): readonly Gap[] {
-  return gapsOf(terms.flatMap((each) => Object.values(each.values)));
+/** What its unknowns are; a side that comes out exact hangs on none. */
+function gapsFrom(terms: readonly EvaluatedTerm[], exact: boolean): readonly Gap[] {
+  return exact ? [] : gapsOf(terms.flatMap((each) => Object.values(each.values)));
 }

@@ -1,11 +1,11 @@
 import type { Interval } from '../quantities/interval.ts';
 import type { Case } from './case.ts';
 import { part } from './inputs/part.ts';
-import { evaluateTerm, folded } from './side.ts';
+import { evaluateSide, folded, greatest, type Side } from './side.ts';
 import { alongX, baseEnds } from './sides/base.ts';
 import { turnedRound } from './sides/extent.ts';
 import { sweptAway, sweptToward, turningRadii } from './sides/profile.ts';
-import { rises, type Term, term } from './term.ts';
+import { negated, rises, term } from './term.ts';
 
 export interface FreeLength {
   /** of the table beside rotary and work, mm */
@@ -17,38 +17,33 @@ export interface FreeLength {
  * Table length that stays free on each side of rotary and work, along X: from the table's end to the base,
  * the housing or the swept work, whichever reaches further, less a gap.
  */
-export function freeLength(cases: readonly Case[]): FreeLength | null {
-  const first = cases[0];
-  if (first === undefined || first.machine.builtIn) return null;
-  const left = folded(
-    'greatest',
-    cases.map((of) => reachBeside(of, 'left')),
-  );
-  const right = folded(
-    'greatest',
-    cases.map((of) => reachBeside(of, 'right')),
-  );
-  const { tableX } = first.machine;
-  const gap = first.shop.assume.placeGap;
-  const { x } = first.place;
+export function freeLength(ground: Case, works: readonly Case[]): FreeLength | null {
+  if (ground.machine.builtIn) return null;
+  const [left, right] = [reachBeside(ground, works, 'left'), reachBeside(ground, works, 'right')];
+  const { tableX } = ground.machine;
+  const gap = ground.shop.assume.placeGap;
+  const { x } = ground.place;
   return {
     left: { low: tableX.low / 2 + x - left.high - gap, high: tableX.high / 2 + x - left.low - gap },
     right: { low: tableX.low / 2 - x - right.high - gap, high: tableX.high / 2 - x - right.low - gap },
   };
 }
 
-/** How far rotary and work reach to one side of the rotary center. */
-function reachBeside(of: Case, side: 'left' | 'right'): Interval {
-  const base = baseEnds(of, 'x');
-  const own = side === 'right' ? evaluateTerm(base.high, of) : flipped(evaluateTerm(base.low, of));
+/** How far rotary and works reach to one side of the rotary center. */
+function reachBeside(ground: Case, works: readonly Case[], side: 'left' | 'right'): Interval {
   return folded('greatest', [
-    own,
-    housingBeside(of, side),
-    ...(of.part === null ? [] : workBeside(of, side)),
+    evaluateSide(BASE_BESIDE[side], ground),
+    housingBeside(ground, side),
+    ...works.map((of) => evaluateSide(WORK_BESIDE[side], of)),
   ]);
 }
 
-const flipped = ({ low, high }: Interval): Interval => ({ low: -high, high: -low });
+const baseBeside = (side: 'left' | 'right'): Side =>
+  greatest(['rotary', 'mounting', 'turn'], (of) => {
+    const base = baseEnds(of, 'x');
+    return [side === 'right' ? base.high : negated(base.low)];
+  });
+const BASE_BESIDE = { left: baseBeside('left'), right: baseBeside('right') };
 
 function housingBeside(of: Case, side: 'left' | 'right'): Interval {
   const boxes = of.rotary.row?.housing ?? [];
@@ -58,33 +53,33 @@ function housingBeside(of: Case, side: 'left' | 'right'): Interval {
   return { low: reach, high: reach };
 }
 
-function workBeside(of: Case, side: 'left' | 'right'): readonly Interval[] {
-  const toRight = (side === 'right') !== turnedRound(of);
-  const evaluated = (terms: readonly Term[]): readonly Interval[] =>
-    terms.map((each) => evaluateTerm(each, of));
-  if (of.rotary.axes === 2)
-    return evaluated(alongX(of) ? turningRadii(of) : toRight ? sweptAway(of) : sweptToward(of));
-  if (!alongX(of)) return evaluated(turningRadii(of));
-  const uses = { f: rises(part.fixtureHeight), h: rises(part.height) };
-  return toRight ? evaluated([term('far end of the part', uses, (values) => values.f + values.h)]) : [];
-}
+const workBeside = (side: 'left' | 'right'): Side =>
+  greatest(['part', 'rotary', 'mounting', 'turn'], (of) => {
+    const toRight = (side === 'right') !== turnedRound(of);
+    if (of.rotary.axes === 2) {
+      if (alongX(of)) return turningRadii(of);
+      return toRight ? sweptAway(of) : sweptToward(of);
+    }
+    if (!alongX(of)) return turningRadii(of);
+    const uses = { f: rises(part.fixtureHeight), h: rises(part.height) };
+    return toRight ? [term('far end of the part', uses, (values) => values.f + values.h)] : [];
+  });
+const WORK_BESIDE = { left: workBeside('left'), right: workBeside('right') };
 
 /** Whole vises, with their gaps, in a length; their jaws within reach of the spindle. */
 const visesIn = (free: number, vise: number, gap: number): number =>
   Number.isFinite(free) ? Math.max(0, Math.floor((free + gap) / (vise + gap) + 1e-9)) : 0;
 
 /** Vises that stand beside the rotary (or on the built-in faceplate) while it is on; fewest and most. */
-export function viseStations(cases: readonly Case[]): Interval | null {
-  const first = cases[0];
-  if (first === undefined) return null;
-  if (first.machine.builtIn) return onFaceplate(first);
-  const free = freeLength(cases);
+export function viseStations(ground: Case, works: readonly Case[]): Interval | null {
+  if (ground.machine.builtIn) return onFaceplate(ground);
+  const free = freeLength(ground, works);
   if (free === null) return null;
-  const { viseWidth, assume } = first.shop;
+  const { viseWidth, assume } = ground.shop;
   const count = (end: 'low' | 'high'): number => {
     const vise = end === 'low' ? viseWidth.high : viseWidth.low;
     // beyond the travel no vise is reached: what the free length overhangs it is lost at its outer end
-    const lost = Math.max(0, (first.machine.tableX[end] - first.machine.travelX[end]) / 2);
+    const lost = Math.max(0, (ground.machine.tableX[end] - ground.machine.travelX[end]) / 2);
     const stations = (side: Interval) => visesIn(side[end] - lost, vise, assume.viseGap);
     return stations(free.left) + stations(free.right);
   };

@@ -8,8 +8,9 @@ import { machineCase } from '../../src/rules/facts/machine-facts.ts';
 import { partCases } from '../../src/rules/facts/part-facts.ts';
 import { builtInCase, rotaryCase } from '../../src/rules/facts/rotary-facts.ts';
 import { shopCase } from '../../src/rules/facts/shop-facts.ts';
+import { freshMemo } from '../../src/rules/memo.ts';
 import { acrossKinds, judge, nothingNeeded, type Outcome } from '../../src/rules/outcome.ts';
-import { caseOf } from '../../src/rules/setting.ts';
+import { groundOf, withPart } from '../../src/rules/setting.ts';
 import { known } from '../../src/rules/value.ts';
 
 /** Invented: one part, one rotary, one mill, all of it known, so that an example changes only what it is about. */
@@ -208,7 +209,7 @@ export function exampleWorld(given: ExampleGiven): ExampleWorld {
       row.builtIn !== null ? 'built-in' : (given.mounting ?? (oneAxis ? 'axis-along-x' : 'tilt-along-x')),
   };
   const shop = shopCase(answers);
-  const world = { shop, memo: new Map() };
+  const world = { shop, memo: freshMemo() };
   const raised = given.raised ?? 0;
   const setting = {
     additions: raised === 0 ? [] : [{ kind: 'lowered-table', adds: raised, price: 0, height: 0 } as const],
@@ -216,7 +217,8 @@ export function exampleWorld(given: ExampleGiven): ExampleWorld {
     place: { x: 0, y: 0, turned: false, ...given.place },
   };
   const price = known(120000, 'price');
-  const cases = partCases(part, shop).map((each) => caseOf(world, candidate, setting, each, price));
+  const ground = groundOf(world, candidate, setting, price);
+  const cases = partCases(part, shop).map((each) => withPart(ground, each));
   return { answers, part, cases };
 }
 

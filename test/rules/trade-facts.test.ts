@@ -40,9 +40,12 @@ test('two 6 in vises stand on a built-in faceplate of 500 mm, not on one of 450 
     const [of] = exampleWorld({ work: { vise: { width: 152, length: 450 } } }).cases;
     if (of === undefined) throw new Error('no case');
     const plate = { low: faceplate, high: faceplate, path: 'faceplate', gaps: [] };
-    return viseStations([
-      { ...of, machine: { ...of.machine, builtIn: true }, rotary: { ...of.rotary, faceplate: plate } },
-    ])?.low;
+    const ground = {
+      ...of,
+      machine: { ...of.machine, builtIn: true },
+      rotary: { ...of.rotary, faceplate: plate },
+    };
+    return viseStations(ground, [ground])?.low;
   };
   expect(stations(500)).toBe(2);
   expect(stations(450)).toBe(1);

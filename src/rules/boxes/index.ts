@@ -1,5 +1,6 @@
-import type { ApproachCase, Case } from '../case.ts';
+import type { ApproachCase, Case, PartCase } from '../case.ts';
 import { partInput } from '../inputs/input.ts';
+import { keyOf } from '../memo.ts';
 import { facesOf } from '../stack.ts';
 import type { Term } from '../term.ts';
 import { aroundBoxTerms, wallBoxTerms } from './around.ts';
@@ -13,9 +14,18 @@ import { undercutBoxTerms } from './undercut.ts';
 /** Every box of the part on this class of rotary; none where the rotary reaches none of its sides. */
 export function boxesOf(of: Case): readonly BoxTerms[] {
   if (of.part === null) return [];
-  if (of.rotary.axes === 1) return of.part.approaches.some(isAround) ? [aroundBoxTerms(of)] : [];
-  const boxes = of.part.approaches.flatMap((approach) => tiltedBoxes(of, approach));
-  return of.part.motion === 'simultaneous' ? [...boxes, simultaneousBoxTerms()] : boxes;
+  const key = keyOf(['part', 'rotary'], of.keys);
+  const known = of.memo.boxes.get(key);
+  if (known !== undefined) return known;
+  const boxes = freshBoxes(of, of.part);
+  of.memo.boxes.set(key, boxes);
+  return boxes;
+}
+
+function freshBoxes(of: Case, part: PartCase): readonly BoxTerms[] {
+  if (of.rotary.axes === 1) return part.approaches.some(isAround) ? [aroundBoxTerms(of)] : [];
+  const boxes = part.approaches.flatMap((approach) => tiltedBoxes(of, approach));
+  return part.motion === 'simultaneous' ? [...boxes, simultaneousBoxTerms()] : boxes;
 }
 
 /** One end of all the boxes: the terms whose greatest (or least) is the part's own. */

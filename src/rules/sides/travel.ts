@@ -19,7 +19,7 @@ const REACH: Readonly<Record<Axis, readonly [low: Input, high: Input]>> = {
   x: [machine.reachLeft, machine.reachRight],
   y: [machine.reachFront, machine.reachRear],
 };
-const ROOMS = ['part', 'rotary', 'mounting', 'place'] as const;
+const ROOMS = ['part', 'rotary', 'mounting', 'turn'] as const;
 
 /** Width of all the tip boxes along one axis of the machine. */
 export const tipWidth = (axis: Axis): Side =>
@@ -29,9 +29,14 @@ export const tipWidth = (axis: Axis): Side =>
     (of) => tipEnds(of, axis).low,
   );
 
-/** How far the tips go from the rotary center, to the right (rear) or to the left (front). */
-export const tipReach = (axis: Axis, end: 'low' | 'high'): Side =>
+const reach = (axis: Axis, end: 'low' | 'high'): Side =>
   greatest(ROOMS, (of) => (end === 'high' ? tipEnds(of, axis).high : tipEnds(of, axis).low.map(negated)));
+
+/** How far the tips go from the rotary center, to the right (rear) or to the left (front). */
+export const TIP_REACH = {
+  x: { low: reach('x', 'low'), high: reach('x', 'high') },
+  y: { low: reach('y', 'low'), high: reach('y', 'high') },
+} as const;
 
 /** The whole travel along one axis. */
 export const travel = (axis: Axis): Side =>

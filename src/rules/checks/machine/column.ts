@@ -38,7 +38,7 @@ export const column = defineCheck({
   comparisons: [
     {
       what: 'what stands behind the spindle over the foremost tip',
-      need: width(['part', 'rotary', 'mounting', 'machine', 'place'], behind, (of) => tipEnds(of, 'y').low),
+      need: width(['part', 'rotary', 'mounting', 'turn'], behind, (of) => tipEnds(of, 'y').low),
       have: theInput(['machine'], machine.throat),
     },
   ],

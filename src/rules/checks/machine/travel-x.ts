@@ -1,6 +1,6 @@
 import { defineCheck } from '../../check.ts';
 import { leanUnknown } from '../../sides/extent.ts';
-import { tipReach, tipWidth, travel, travelBeside } from '../../sides/travel.ts';
+import { TIP_REACH, tipWidth, travel, travelBeside } from '../../sides/travel.ts';
 
 export const travelX = defineCheck({
   id: 'travel-x',
@@ -18,14 +18,14 @@ export const travelX = defineCheck({
     },
     {
       what: 'tips on the far side of the rotary center',
-      need: tipReach('x', 'high'),
+      need: TIP_REACH.x.high,
       have: travelBeside('x', 'high'),
       meets: leanUnknown,
       secondary: true,
     },
     {
       what: 'tips on the near side of the rotary center',
-      need: tipReach('x', 'low'),
+      need: TIP_REACH.x.low,
       have: travelBeside('x', 'low'),
       meets: leanUnknown,
       secondary: true,

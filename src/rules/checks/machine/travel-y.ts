@@ -1,6 +1,6 @@
 import { defineCheck } from '../../check.ts';
 import { leanUnknown } from '../../sides/extent.ts';
-import { tipReach, tipWidth, travel, travelBeside } from '../../sides/travel.ts';
+import { TIP_REACH, tipWidth, travel, travelBeside } from '../../sides/travel.ts';
 
 export const travelY = defineCheck({
   id: 'travel-y',
@@ -18,14 +18,14 @@ export const travelY = defineCheck({
     },
     {
       what: 'tips on the far side of the rotary center',
-      need: tipReach('y', 'high'),
+      need: TIP_REACH.y.high,
       have: travelBeside('y', 'high'),
       meets: leanUnknown,
       secondary: true,
     },
     {
       what: 'tips on the near side of the rotary center',
-      need: tipReach('y', 'low'),
+      need: TIP_REACH.y.low,
       have: travelBeside('y', 'low'),
       meets: leanUnknown,
       secondary: true,
