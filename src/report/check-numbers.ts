@@ -24,7 +24,7 @@ export function checkNumbers({ result, path }: CheckAt): CheckNumbers {
   if (YES_OR_NO.has(check)) {
     return { need: yesOrNo(need), have: yesOrNo(have), margin: NOTHING, short: [] };
   }
-  if (verdict === 'holds' && have === null) {
+  if (verdict === 'holds' && (have === null || need === null)) {
     return { need: say`nothing`, have: NOTHING, margin: NOTHING, short: [] };
   }
   const at = (key: 'need' | 'have' | 'margin', magnitude = false): readonly Inline[] => [

@@ -63,11 +63,15 @@ export const ofCoveredParts = (at: ArrangementAt): readonly CheckAt[] =>
     return verdict === 'holds' || verdict === 'holds if';
   });
 
-/** The checks with the least relative margin among those that the choice rests on; yes-or-no checks left out. */
+/**
+ * Of the checks that hold as they are, those with the least relative margin, at the parts that the choice rests
+ * on. What holds only if something is done is no matter of margin, nor is a yes or no.
+ */
 export function tightestChecks(at: ArrangementAt, count: number): readonly CheckAt[] {
   const measured = ofCoveredParts(at).filter(
     (each) =>
-      !each.result.advisory &&
+      each.result.verdict === 'holds' &&
+      each.result.margin !== null &&
       each.result.categorical !== true &&
       Number.isFinite(least(each.result.relativeMargin)),
   );

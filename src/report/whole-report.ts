@@ -17,7 +17,7 @@ import { preamble } from './sections/preamble.ts';
 import { ranking } from './sections/ranking.ts';
 import { rejected } from './sections/rejected.ts';
 import { runAgain } from './sections/run-again.ts';
-import { runnersUp } from './sections/runners-up.ts';
+import { compared, runnersUp } from './sections/runners-up.ts';
 import { sources } from './sections/sources.ts';
 import { toDo } from './sections/to-do.ts';
 import { unknowns, unknownsInFull } from './sections/unknowns.ts';
@@ -30,6 +30,7 @@ const SECTIONS: readonly Section[] = [
   outcome,
   toDo,
   runnersUp,
+  compared,
   unknowns,
   unknownsInFull,
   cautions,

@@ -3,6 +3,7 @@ import { lint } from 'markdownlint/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { markdownReport } from '../../src/report/index.ts';
 import { DECISIONS, hostile } from './decisions.ts';
+import { demoDecisions } from './demo-decisions.ts';
 import { fixtureDecision } from './fixture.ts';
 import { codeIn, nodesOf, parseMarkdown, readText } from './markdown-text.ts';
 import { STEERS } from './steers.ts';
@@ -19,7 +20,7 @@ beforeAll(async () => {
 /** Default rules, without a limit on the length of lines; the only HTML is what folds. */
 const RULES = { default: true, MD013: false, MD033: { allowed_elements: ['details', 'summary'] } };
 
-describe.each(DECISIONS)('The Markdown of %s', (_what, decision) => {
+describe.each([...DECISIONS, ...demoDecisions()])('The Markdown of %s', (_what, decision) => {
   const markdown = markdownReport(decision);
   const nodes = nodesOf(parseMarkdown(markdown));
 

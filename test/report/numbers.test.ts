@@ -7,12 +7,13 @@ import { wholeReport } from '../../src/report/whole-report.ts';
 import type { Decision } from '../../src/rules/decision.ts';
 import { inlinesOf, numbersIn } from './account.ts';
 import { DECISIONS } from './decisions.ts';
+import { demoDecisions } from './demo-decisions.ts';
 import { codeIn, readText } from './markdown-text.ts';
 
 const SIGNS = { ascii: false };
 const jsonOf = (decision: Decision): Decision => JSON.parse(jsonReport(decision));
 
-describe.each(DECISIONS)('The numbers in the Markdown of %s', (_what, decision) => {
+describe.each([...DECISIONS, ...demoDecisions()])('The numbers in the Markdown of %s', (_what, decision) => {
   const json = jsonOf(decision);
   const pieces = inlinesOf(wholeReport(decision));
 

@@ -80,10 +80,11 @@ export const codeData = (path: Path): DataAt => ({
   path,
   code: true,
 });
-export const keyName = (path: Path): NameAt => ({
+/** A key as a name: typed as it is where it has the form of a path, plain words otherwise. */
+export const keyName = (path: Path, code = String(path.at(-1)).includes('.')): NameAt => ({
   kind: 'name',
   path,
-  code: true,
+  code,
 });
 export const standard = (text: string): Standard => ({
   kind: 'standard',

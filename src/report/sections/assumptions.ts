@@ -27,7 +27,7 @@ function assumed(decision: Decision): readonly Block[] {
           [say`Changed by you`, 'left'],
         ],
         names.map((name) => [
-          [keyName(['inputs', 'assume', name])],
+          [keyName(['inputs', 'assume', name], true)],
           [number(['inputs', 'assume', name], ASSUMPTIONS[name].unit)],
           [words(ASSUMPTIONS[name].means)],
           changed(name) ? say`yes` : [],

@@ -6,6 +6,9 @@ import { partName } from '../names.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { failure } from './misses.ts';
 
+/** More reasons than this in one cell are not read; the checks have them all. */
+const MOST_CHECKS = 3;
+
 /** Which families the recommendation holds, which not and why, and which are three-axis work anyway. */
 export function families(decision: Decision): readonly Block[] {
   const at = arrangementAt(decision, decision.recommended);
@@ -50,10 +53,11 @@ function reasons(decision: Decision, at: ArrangementAt, name: string): readonly 
   const shown = firstOfEach(worstFirst(own));
   if (verdict === 'holds if')
     return enumerate(shown.map(({ result }) => words(CHECK_WORDS[result.check].name)));
-  return shown.flatMap((each, index) => {
+  const told = shown.slice(0, MOST_CHECKS).flatMap((each, index): readonly Inline[] => {
     const why = failure(decision, each, 'alone');
     return index === 0 ? why : [words('; '), ...why];
   });
+  return shown.length > MOST_CHECKS ? say`${told}; and others` : told;
 }
 
 function threeAxis(decision: Decision): readonly Block[] {

@@ -16,8 +16,8 @@ import { valueUnit } from '../value-words.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { STAGE_WORDS } from '../wording/stages.ts';
 
-/** More failing checks than this are no near miss; the decision file has them all. */
-const MOST_CHECKS = 4;
+/** More reasons than this are not read; the decision file has them all. */
+const MOST_CHECKS = 3;
 
 /** What came closest without passing: what stopped it, by how much, and what would let it through. */
 export function misses(decision: Decision): readonly Block[] {
@@ -34,14 +34,12 @@ function missLine(decision: Decision, id: string, index: number): readonly Inlin
   return say`${name}: ${why}${flips(decision, at)}`;
 }
 
-/** The failing checks, the one that dropped it first, each with what it needs and what it is short by. */
+/** What stopped an arrangement, the check that dropped it first, each with what it needs and is short by. */
 export function failures(decision: Decision, at: ArrangementAt, most: number): readonly Inline[] {
   const { dropped } = at.arrangement;
-  const failing = firstOfEach(
-    worstFirst(checksAt(at).filter(({ result }) => result.verdict === 'fails' || result.verdict === 'open')),
-  ).filter(({ result }) => !result.advisory);
-  const first = failing.filter(({ result }) => result.check === dropped?.check);
-  const ordered = [...first, ...failing.filter((each) => !first.includes(each))];
+  const stopping = firstOfEach(worstFirst(stoppingChecks(decision, at)));
+  const first = stopping.filter(({ result }) => result.check === dropped?.check);
+  const ordered = [...first, ...stopping.filter((each) => !first.includes(each))];
   const stage =
     dropped === null ? [] : say`dropped at ${words(STAGE_WORDS[dropped.stage].title.toLowerCase())}; `;
   if (ordered.length === 0) return say`${stage}it does not cover enough of the hours.`;
@@ -50,6 +48,19 @@ export function failures(decision: Decision, at: ArrangementAt, most: number): r
     return index === 0 ? own : [words('; '), ...own];
   });
   return say`${stage}${told}${words(ordered.length > most ? '; and others.' : '.')}`;
+}
+
+/**
+ * The checks that stand in the way: its own, and those of parts that must be held. Only where none of these
+ * fails is it the parts that it does not cover, because then too few hours are left.
+ */
+function stoppingChecks(decision: Decision, at: ArrangementAt): readonly CheckAt[] {
+  const musts = decision.inputs.answers.parts.filter(({ must }) => must).map(({ name }) => name);
+  const against = checksAt(at).filter(
+    ({ result }) => !result.advisory && (result.verdict === 'fails' || result.verdict === 'open'),
+  );
+  const hard = against.filter(({ result }) => result.part === null || musts.includes(result.part));
+  return hard.some(({ result }) => result.verdict === 'fails') ? hard : against;
 }
 
 /** One failing or open check with its numbers; alone where the row says already which part it is about. */

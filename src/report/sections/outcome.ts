@@ -5,6 +5,7 @@ import { type ArrangementAt, arrangementAt } from '../checks-at.ts';
 import { arrangementName, partName } from '../names.ts';
 import { valueName } from '../value-name.ts';
 import { OUTCOME_WORDS } from '../wording/verdicts.ts';
+import { contenders } from './contenders.ts';
 import { pieces } from './pieces.ts';
 import { tightest } from './tightest.ts';
 
@@ -97,10 +98,7 @@ const limited = (names: readonly Line[]): readonly Line[] =>
 
 function withoutRecommendation(decision: Decision): readonly Block[] {
   const first = paragraph(say`${strong([words(OUTCOME_WORDS[decision.outcome])])} ${sentenceOf(decision)}`);
-  const { contenders } = decision;
-  if (contenders.length === 0) return [first];
-  const named = contenders.map((id, index) => arrangementName(decision, id, ['contenders', index]));
-  return [first, paragraph(say`These may still win:`), list(named)];
+  return [first, ...contenders(decision)];
 }
 
 function sentenceOf(decision: Decision): Line {

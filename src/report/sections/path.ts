@@ -2,7 +2,7 @@ import { CHECK_IDS, type CheckId } from '../../rules/checks/ids.ts';
 import type { Decision, StageCount } from '../../rules/decision.ts';
 import { type Block, type FlowEdge, type FlowNode, heading, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, words } from '../blocks/inline.ts';
-import { arrangementName } from '../names.ts';
+import { arrangementName, machineName } from '../names.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { STAGE_WORDS } from '../wording/stages.ts';
 import { OUTCOME_WORDS } from '../wording/verdicts.ts';
@@ -18,7 +18,19 @@ export function path(decision: Decision): readonly Block[] {
     ),
     { kind: 'flowchart', nodes: nodes(decision), edges: edges(decision) },
     list(decision.stages.map((stage, index) => stageLine(stage, index))),
+    ...leftOut(decision),
   ];
+}
+
+/** Machines that were not looked at: better said than guessed. */
+function leftOut(decision: Decision): readonly Block[] {
+  const names = decision.inputs.catalog.machines.flatMap((row, index) =>
+    row.spindle === 'horizontal'
+      ? [machineName(decision, row.id, ['inputs', 'catalog', 'machines', index, 'id'])]
+      : [],
+  );
+  if (names.length === 0) return [];
+  return [paragraph(say`Not looked at, because their spindles are horizontal: ${enumerate(names)}.`)];
 }
 
 function stageLine(stage: StageCount, index: number): readonly Inline[] {

@@ -21,9 +21,14 @@ export function ranking(decision: Decision): readonly Block[] {
         best, and the next measure decides among them. A best of zero, or one that is not known, lets only exact ties
         stay.`,
     ),
-    list(decision.ranking.map((step, index) => stepLine(decision, step, index))),
+    list(
+      decision.ranking.flatMap((step, index) => (saysNothing(step) ? [] : [stepLine(decision, step, index)])),
+    ),
   ];
 }
+
+/** A measure that is not worked out, and on which nobody dropped. */
+const saysNothing = ({ best, drops }: RankStep): boolean => best === null && drops.length === 0;
 
 function stepLine(decision: Decision, step: RankStep, index: number): readonly Inline[] {
   const { title, means, unit, better } = MEASURE_WORDS[step.measure];

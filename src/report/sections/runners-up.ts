@@ -1,6 +1,8 @@
+import { MEASURES } from '../../questions/answers.ts';
 import type { Decision, RunnerUp } from '../../rules/decision.ts';
-import { type Block, heading, list, paragraph } from '../blocks/block.ts';
+import { type Block, heading, list, paragraph, table } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, strong, words } from '../blocks/inline.ts';
+import { arrangementAt } from '../checks-at.ts';
 import { arrangementName } from '../names.ts';
 import { MEASURE_WORDS } from '../wording/measures.ts';
 
@@ -15,7 +17,7 @@ export function runnersUp(decision: Decision): readonly Block[] {
 }
 
 function line(decision: Decision, runnerUp: RunnerUp, index: number): readonly Inline[] {
-  const name = strong(arrangementName(decision, runnerUp.id, ['runnersUp', index, 'id']));
+  const name = say`${strong(arrangementName(decision, runnerUp.id, ['runnersUp', index, 'id']))}${priceOf(decision, runnerUp)}`;
   const lost =
     runnerUp.lostOn === null
       ? say`was level to the end and comes second by name only`
@@ -28,4 +30,35 @@ function line(decision: Decision, runnerUp: RunnerUp, index: number): readonly I
     return say`${words(title.toLowerCase())} ${value('winner')} instead of ${value('other')}`;
   });
   return say`${name} ${lost}. What is given up against it: ${enumerate(gives)}.`;
+}
+
+function priceOf(decision: Decision, { id }: RunnerUp): readonly Inline[] {
+  const at = arrangementAt(decision, id);
+  if (at === undefined || at.arrangement.measures.price === null) return [];
+  return say`, at ${number([...at.path, 'measures', 'price'], 'money')},`;
+}
+
+/** The recommendation and its runners-up side by side. */
+export function compared(decision: Decision): readonly Block[] {
+  const ids = [decision.recommended, ...decision.runnersUp.map(({ id }) => id)];
+  const all = ids.flatMap((id) => arrangementAt(decision, id) ?? []);
+  if (decision.recommended === null || all.length < 2) return [];
+  // a measure that is known of none of them says nothing
+  const shown = MEASURES.filter((measure) =>
+    all.some(({ arrangement }) => arrangement.measures[measure] !== null),
+  );
+  return [
+    table(
+      [
+        [say`Arrangement`, 'left'],
+        ...shown.map((measure) => [[words(MEASURE_WORDS[measure].title)], 'right'] as const),
+      ],
+      all.map(({ arrangement, path }) => [
+        arrangementName(decision, arrangement.id, [...path, 'id']),
+        ...shown.map((measure) => [
+          number([...path, 'measures', measure], MEASURE_WORDS[measure].unit, { ifNull: 'not worked out' }),
+        ]),
+      ]),
+    ),
+  ];
 }

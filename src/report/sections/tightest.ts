@@ -13,7 +13,7 @@ export function tightest(decision: Decision, at: ArrangementAt): readonly Block[
   const checks = tightestChecks(at, SHOWN);
   if (checks.length === 0) return [];
   return [
-    paragraph(say`Where it is tightest:`),
+    paragraph(say`Of what holds as it is, this is tightest:`),
     table(
       [
         [say`Check`, 'left'],

@@ -72,7 +72,7 @@ function prices(decision: Decision, at: ArrangementAt): readonly Block[] {
   });
   const total = [[words('In all')], [], [price([...at.path, 'measures', 'price'])]];
   return [
-    paragraph(say`What it costs:`),
+    paragraph(say`What it costs, without rigging, tooling, CAM, training and taxes:`),
     table(
       [
         [say`Item`, 'left'],

@@ -6,7 +6,7 @@ const TABLE_VALUES = {
   faceplate: value('faceplate diameter', 'mm'),
   swing: value('swing', 'mm'),
   faceOffset: value('faceplate above the tilt axis', 'mm'),
-  tilt: value('tilt', '°'),
+  tilt: value('greatest tilt', '°'),
   tiltClearRadius: value('clear radius around the tilt axis', 'mm'),
   payload: value('payload', 'kg'),
   'payload.level': value('payload with the table level', 'kg'),

@@ -1,0 +1,43 @@
+import type { Decision } from '../../rules/decision.ts';
+import { type Block, list, paragraph } from '../blocks/block.ts';
+import { enumerate, type Inline, say, words } from '../blocks/inline.ts';
+import type { Path } from '../blocks/path.ts';
+import { type ArrangementAt, arrangementAt } from '../checks-at.ts';
+import { arrangementName, machineName, rotaryName } from '../names.ts';
+
+/** More lines than this are no help to somebody who has to choose; the decision file has them all. */
+const MOST_MACHINES = 12;
+
+/** What may still win, a line a machine. */
+export function contenders(decision: Decision): readonly Block[] {
+  if (decision.contenders.length === 0) return [];
+  const lines = new Map<
+    string,
+    { readonly name: readonly Inline[]; readonly with: Map<string, readonly Inline[]> }
+  >();
+  decision.contenders.forEach((id, index) => {
+    const idPath: Path = ['contenders', index];
+    const at = arrangementAt(decision, id);
+    const machine = at?.arrangement.machine ?? id;
+    const name =
+      at === undefined ? arrangementName(decision, id, idPath) : machineName(decision, machine, idPath);
+    const line = lines.get(machine) ?? { name, with: new Map() };
+    for (const [rotary, called] of rotaryOf(decision, at)) line.with.set(rotary, called);
+    lines.set(machine, line);
+  });
+  const items = [...lines.values()].map(({ name, with: rotaries }) =>
+    rotaries.size === 0 ? name : say`${name} with ${enumerate([...rotaries.values()], 'or')}`,
+  );
+  const shown = items.length > MOST_MACHINES ? [...items.slice(0, MOST_MACHINES), say`and others`] : items;
+  return [paragraph(say`These may still win:`), list(shown)];
+}
+
+function rotaryOf(
+  decision: Decision,
+  at: ArrangementAt | undefined,
+): readonly (readonly [id: string, name: readonly Inline[]])[] {
+  if (at === undefined) return [];
+  const { rotary } = at.arrangement;
+  if (rotary === null) return [['', [words('its own table')]]];
+  return [[rotary, rotaryName(decision, rotary, [...at.path, 'rotary'])]];
+}
