@@ -55,7 +55,7 @@ const ordinary = (value: number, sign: -1 | 1): number =>
   Number.isNaN(value) ? sign * Number.POSITIVE_INFINITY : value;
 
 function share(margin: number, need: number): number {
+  if (!Number.isFinite(margin)) return margin;
   if (need === 0) return margin === 0 ? 0 : Math.sign(margin) * Number.POSITIVE_INFINITY;
-  const result = margin / need;
-  return Number.isNaN(result) ? 0 : result;
+  return margin / need;
 }

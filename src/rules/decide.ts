@@ -44,7 +44,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
   const running = judged.filter(({ passes }) => passes !== 'no').map(rankedOf);
   const ranking = rankBy(answers.matters, shop.assume.band, running);
   const undominated = undominatedIds(running);
-  const misses = nearestMisses(judged);
+  const misses = nearestMisses(judged, shop.assume.leastCoverage);
   const order = runnersInOrder(answers, shop.assume.band, running, ranking.winner);
   const worthReading = new Set([
     ...undominated,

@@ -125,6 +125,7 @@ export const toolLength = defineCheck({
   comparisons: [
     {
       what: 'gauge length beside the faceplate',
+      when: (of) => facesReached(of).length > 0,
       need: gaugeLength,
       have: theInput([], tools.longest),
       easings: [
