@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { jsonReport } from '../../src/report/index.ts';
-import { DECISIONS, hostile } from './decisions.ts';
+import { DECISIONS, steering } from './decisions.ts';
 import { fixtureDecision } from './fixture.ts';
 import { STEERS } from './steers.ts';
 
@@ -104,8 +104,8 @@ describe('The JSON', () => {
   });
 
   it('escapes what could steer a terminal, and reads back as it was', () => {
-    const text = jsonReport(fixtureDecision({ name: hostile }));
+    const text = jsonReport(fixtureDecision({ name: steering }));
     expect(text).not.toMatch(STEERS);
-    expect(JSON.parse(text).inputs.catalog.rotaries[0].name).toBe(hostile('Wren'));
+    expect(JSON.parse(text).inputs.catalog.rotaries[0].name).toBe(steering('Wren'));
   });
 });

@@ -1,5 +1,4 @@
 import type { Inline } from './inline.ts';
-import type { Path } from './path.ts';
 
 /** A piece of a report: what it is, not how it looks. Exports give it looks. */
 export type Block = Heading | Paragraph | List | Table | Details | Flowchart | Command | AnswersFile;
@@ -64,10 +63,9 @@ export interface Command {
   readonly line: readonly Inline[];
 }
 
-/** The value at a path, written out as a YAML file that can be read again. */
+/** The answers of the decision, written out as a file that can be read again. */
 export interface AnswersFile {
   readonly kind: 'answers-file';
-  readonly path: Path;
 }
 
 export const heading = (level: Heading['level'], text: readonly Inline[]): Heading => ({

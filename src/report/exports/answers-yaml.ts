@@ -1,12 +1,16 @@
 import { Document, isCollection, Scalar, visit } from 'yaml';
+import type { Answers } from '../../questions/answers.ts';
+import { answersToFile } from '../../questions/write-answers.ts';
 import { escapeInQuotes } from '../display-text.ts';
 
 /**
- * A value as a YAML file that reads back as the same value; short lists on one line. Strings with characters
- * that could steer a display are quoted, and those characters written as escapes.
+ * Answers as a YAML file in millimeters that reads back as the same answers; short lists on one line. Strings
+ * with characters that could steer a display are quoted, and those characters written as escapes.
  */
-export function answersYaml(value: unknown): string {
-  const document = new Document(value, { aliasDuplicateObjects: false });
+export function answersYaml(answers: Answers): string {
+  const document = new Document(answersToFile(answers, { units: 'mm' }).data, {
+    aliasDuplicateObjects: false,
+  });
   visit(document, {
     Seq: (_key, node) => {
       node.flow = node.items.every((item) => !isCollection(item) || item.items.length < 3);

@@ -3,7 +3,6 @@ import type { Decision } from '../../rules/decision.ts';
 import type { Block, Details, Table } from '../blocks/block.ts';
 import type { Inline } from '../blocks/inline.ts';
 import { inlineText, textOf } from '../blocks/inline-text.ts';
-import { lookUp } from '../blocks/path.ts';
 import { answersYaml } from './answers-yaml.ts';
 import { mermaidChart } from './mermaid.ts';
 
@@ -57,7 +56,7 @@ function nodesOf(block: Block, decision: Decision): RootContent[] {
         {
           type: 'code',
           lang: 'yaml',
-          value: answersYaml(lookUp(decision, block.path)),
+          value: answersYaml(decision.inputs.answers),
         },
       ];
   }

@@ -4,7 +4,6 @@ import type { Decision } from '../../rules/decision.ts';
 import type { Block, Flowchart, Table } from '../blocks/block.ts';
 import type { Inline } from '../blocks/inline.ts';
 import { NO_BREAK, textOf } from '../blocks/inline-text.ts';
-import { lookUp } from '../blocks/path.ts';
 import { answersYaml } from './answers-yaml.ts';
 import { plainAscii } from './plain-ascii.ts';
 
@@ -50,7 +49,7 @@ function linesOf(block: Block, write: Write, decision: Decision, look: TextLook)
     case 'command':
       return [`  ${write(block.line)}`];
     case 'answers-file':
-      return answersYaml(lookUp(decision, block.path)).split('\n');
+      return answersYaml(decision.inputs.answers).split('\n');
   }
 }
 

@@ -3,7 +3,8 @@ import { type Block, details, heading, paragraph } from '../blocks/block.ts';
 import { say } from '../blocks/inline.ts';
 
 /** How anybody comes to the same result again. */
-export function runAgain(_decision: Decision): readonly Block[] {
+export function runAgain(decision: Decision): readonly Block[] {
+  const units = decision.inputs.shownIn === 'inch' ? say` --units inch` : [];
   return [
     heading(2, say`How to run it again`),
     paragraph(
@@ -13,8 +14,8 @@ export function runAgain(_decision: Decision): readonly Block[] {
     ),
     {
       kind: 'command',
-      line: say`fivesides decide answers.yaml --catalog FOLDER --format markdown`,
+      line: say`fivesides decide answers.yaml --catalog FOLDER --format markdown${units}`,
     },
-    details(say`The answers as a file`, [{ kind: 'answers-file', path: ['inputs', 'answers'] }]),
+    details(say`The answers as a file`, [{ kind: 'answers-file' }]),
   ];
 }
