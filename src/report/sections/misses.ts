@@ -14,6 +14,7 @@ import { arrangementName, partName } from '../names.ts';
 import { valueName } from '../value-name.ts';
 import { valueUnit } from '../value-words.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
+import { sentenceCase } from '../wording/sentence-case.ts';
 import { STAGE_WORDS } from '../wording/stages.ts';
 
 /** More reasons than this are not read; the decision file has them all. */
@@ -60,7 +61,8 @@ function stoppingChecks(decision: Decision, at: ArrangementAt): readonly CheckAt
     ({ result }) => !result.advisory && (result.verdict === 'fails' || result.verdict === 'open'),
   );
   const hard = against.filter(({ result }) => result.part === null || musts.includes(result.part));
-  return hard.some(({ result }) => result.verdict === 'fails') ? hard : against;
+  const fails = ({ result }: CheckAt): boolean => result.verdict === 'fails';
+  return [hard.filter(fails), against.filter(fails), against].find((checks) => checks.length > 0) ?? [];
 }
 
 /** One failing or open check with its numbers; alone where the row says already which part it is about. */
@@ -88,8 +90,6 @@ function flips(decision: Decision, { arrangement, path }: ArrangementAt): readon
   return say` It would pass with ${enumerate(told, 'or')}.`;
 }
 
-const capitalized = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** The checks that stopped most, where nothing passes: what to change first. */
 export function stoppers(decision: Decision): readonly Block[] {
   if (decision.outcome !== 'none') return [];
@@ -104,7 +104,7 @@ export function stoppers(decision: Decision): readonly Block[] {
   if (most.length === 0) return [];
   const items = most.slice(0, MOST_CHECKS).map(({ check, index }) => {
     const { name, sentence } = CHECK_WORDS[check as keyof typeof CHECK_WORDS];
-    return say`${strong([words(capitalized(name))])} stopped ${number(['stages', index, 'dropped', check], '')}. ${words(sentence)}`;
+    return say`${strong([words(sentenceCase(name))])} stopped ${number(['stages', index, 'dropped', check], '')}. ${words(sentence)}`;
   });
   return [paragraph(say`What stopped most of them:`), list(items)];
 }

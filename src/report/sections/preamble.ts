@@ -8,10 +8,10 @@ export function preamble(_decision: Decision): readonly Block[] {
     heading(1, say`Five-axis arrangement: a decision with its numbers`),
     paragraph(
       say`This paper says which machine, which rotary and which options suit the work that was described, why, and on
-        which numbers. Every number in it can be found in the decision file that was made with it, beside its formula
-        and its source. A check compares what is needed with what there is: it ${verdictSign('holds')}, it
-        ${verdictSign('holds if')} something ordinary is done, it ${verdictSign('fails')}, or it is
-        ${verdictSign('open')} because a value that is not known decides.`,
+        which numbers. Every number in it stands in the decision file too, beside its formula and its source. A check
+        compares what is needed with what there is: it ${verdictSign('holds')}, it ${verdictSign('holds if')}
+        something ordinary is done, it ${verdictSign('fails')}, or it is ${verdictSign('open')} because a value that
+        is not known decides.`,
     ),
     paragraph(
       say`${strong([words('It is an estimate and no approval.')])} Rigging, floors, electrics, guarding and fire

@@ -1,6 +1,6 @@
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, details, heading, paragraph, table } from '../blocks/block.ts';
-import { codeData, number, say, verdictSign } from '../blocks/inline.ts';
+import { codeData, number, say } from '../blocks/inline.ts';
 import { arrangementName } from '../names.ts';
 import { failures } from './misses.ts';
 
@@ -12,7 +12,6 @@ export function rejected(decision: Decision): readonly Block[] {
     return [
       [
         arrangementName(decision, arrangement.id, [...at.path, 'id']),
-        [verdictSign(arrangement.verdict)],
         failures(decision, at, 2),
         [codeData([...at.path, 'id'])],
       ],
@@ -29,7 +28,6 @@ export function rejected(decision: Decision): readonly Block[] {
       table(
         [
           [say`Arrangement`, 'left'],
-          [say`Verdict`, 'left'],
           [say`What stopped it`, 'left'],
           [say`In the decision file`, 'left'],
         ],

@@ -1,6 +1,5 @@
-import { MEASURES } from '../../questions/answers.ts';
 import type { Decision, RunnerUp } from '../../rules/decision.ts';
-import { type Block, heading, list, paragraph, table } from '../blocks/block.ts';
+import { type Block, heading, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, strong, words } from '../blocks/inline.ts';
 import { arrangementAt } from '../checks-at.ts';
 import { arrangementName } from '../names.ts';
@@ -36,29 +35,4 @@ function priceOf(decision: Decision, { id }: RunnerUp): readonly Inline[] {
   const at = arrangementAt(decision, id);
   if (at === undefined || at.arrangement.measures.price === null) return [];
   return say`, at ${number([...at.path, 'measures', 'price'], 'money')},`;
-}
-
-/** The recommendation and its runners-up side by side. */
-export function compared(decision: Decision): readonly Block[] {
-  const ids = [decision.recommended, ...decision.runnersUp.map(({ id }) => id)];
-  const all = ids.flatMap((id) => arrangementAt(decision, id) ?? []);
-  if (decision.recommended === null || all.length < 2) return [];
-  // a measure that is known of none of them says nothing
-  const shown = MEASURES.filter((measure) =>
-    all.some(({ arrangement }) => arrangement.measures[measure] !== null),
-  );
-  return [
-    table(
-      [
-        [say`Arrangement`, 'left'],
-        ...shown.map((measure) => [[words(MEASURE_WORDS[measure].title)], 'right'] as const),
-      ],
-      all.map(({ arrangement, path }) => [
-        arrangementName(decision, arrangement.id, [...path, 'id']),
-        ...shown.map((measure) => [
-          number([...path, 'measures', measure], MEASURE_WORDS[measure].unit, { ifNull: 'not worked out' }),
-        ]),
-      ]),
-    ),
-  ];
 }

@@ -5,6 +5,7 @@ import { checkNumbers } from '../check-numbers.ts';
 import { type ArrangementAt, type CheckAt, tightestChecks } from '../checks-at.ts';
 import { partName } from '../names.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
+import { sentenceCase } from '../wording/sentence-case.ts';
 
 const SHOWN = 3;
 
@@ -29,9 +30,9 @@ export function tightest(decision: Decision, at: ArrangementAt): readonly Block[
 function row(decision: Decision, each: CheckAt): readonly Cell[] {
   const { result, path } = each;
   const { need, have, margin } = checkNumbers(each);
-  const title = words(CHECK_WORDS[result.check].title);
+  const name = words(sentenceCase(CHECK_WORDS[result.check].name));
   return [
-    result.part === null ? [title] : say`${title}: ${partName(decision, result.part, [...path, 'part'])}`,
+    result.part === null ? [name] : say`${name} (${partName(decision, result.part, [...path, 'part'])})`,
     need,
     have,
     say`${margin} (${number([...path, 'relativeMargin'], 'share')})`,

@@ -56,9 +56,10 @@ function measureLine(
 
 /** Which check of which part asks for it, and how much of it. */
 function caseOf(decision: Decision, measure: MeasureToTake, { result, path }: CheckAt): readonly Inline[] {
-  const check = words(CHECK_WORDS[result.check].name);
-  const what =
-    result.part === null ? [check] : say`${partName(decision, result.part, [...path, 'part'])} (${check})`;
+  const { name } = CHECK_WORDS[result.check];
+  const part = result.part === null ? [] : [partName(decision, result.part, [...path, 'part'])];
+  const sayCheck = part.length === 0 || name !== MEASURE_TO_TAKE_WORDS[measure].title.toLowerCase();
+  const what = part.length === 0 ? [words(name)] : sayCheck ? say`${part} (${words(name)})` : part;
   const { amount } = MEASURE_TO_TAKE_WORDS[measure];
   if (amount === null || result.easing === null || result.easing.amount === null) return what;
   return say`${what}, ${words(amount)} ${number([...path, 'easing', 'amount'], result.easing.unit)}`;
