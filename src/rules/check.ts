@@ -37,7 +37,7 @@ export interface Comparison {
 }
 
 /** What can be changed so that the check holds: named, so that a failing check can say it. */
-export type Remedy =
+type Remedy =
   | 'larger-rotary'
   | 'smaller-part'
   | 'lighter-fixture'

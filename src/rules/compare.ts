@@ -5,7 +5,7 @@ import type { Sense } from './check.ts';
  * Two numbers that differ by less than this share of the larger are the same: units and sums leave noise in
  * the last digits, and a need that is exactly at the limit holds.
  */
-export const SAME = 1e-9;
+const SAME = 1e-9;
 
 const slack = (a: number, b: number): number => SAME * Math.max(1, Math.abs(a), Math.abs(b));
 

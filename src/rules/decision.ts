@@ -95,7 +95,7 @@ export interface FeatureNeed {
   readonly savesHours: Bounded;
 }
 
-export interface Flip {
+interface Flip {
   readonly change: string;
   readonly from: Bounded;
   readonly to: number;

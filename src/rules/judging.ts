@@ -7,13 +7,6 @@ import { keyOf, once } from './memo.ts';
 import { acrossKinds, judge, nothingNeeded, type Outcome, worse } from './outcome.ts';
 import { type World, withPart } from './setting.ts';
 
-/** What all checks say of one family on one candidate. */
-export interface JudgedFamily {
-  readonly family: Family;
-  readonly outcomes: readonly Outcome[];
-  readonly verdict: Verdict;
-}
-
 /** What a check depends on: all that its sides are of, and the kinds of part, rotary and machine. */
 function roomsOf(check: Check): readonly Room[] {
   if (typeof check.comparisons === 'function') return ['part', 'rotary', 'machine'];

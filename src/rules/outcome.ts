@@ -32,7 +32,7 @@ const ORDER: Readonly<Record<Verdict, number>> = {
 
 /** The worse of two verdicts: fails, open, holds if, holds. */
 export const worse = (a: Verdict, b: Verdict): Verdict => (ORDER[a] >= ORDER[b] ? a : b);
-export const isWorse = (a: Verdict, b: Verdict): boolean => ORDER[a] > ORDER[b];
+const isWorse = (a: Verdict, b: Verdict): boolean => ORDER[a] > ORDER[b];
 export const passes = (verdict: Verdict): boolean => verdict === 'holds' || verdict === 'holds if';
 
 /** Judges one check on one case: its worst comparison, and among equals the one with the least margin. */

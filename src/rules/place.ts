@@ -10,8 +10,6 @@ export interface Range {
   readonly to: number;
 }
 
-export const ANYWHERE: Range = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
-
 const meet = (a: Range, b: Range): Range => ({ from: Math.max(a.from, b.from), to: Math.min(a.to, b.to) });
 const isEmpty = ({ from, to }: Range): boolean => from > to + 1e-9;
 const orAnywhere = (from: number, to: number): Range => ({

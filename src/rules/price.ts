@@ -14,7 +14,7 @@ export const FEATURE_OF = {
   'look-ahead': 'lookAhead',
 } as const satisfies Partial<Record<MeasureToTake, string>>;
 
-export type OrderedMeasure = keyof typeof FEATURE_OF;
+type OrderedMeasure = keyof typeof FEATURE_OF;
 const isOrdered = (measure: MeasureToTake): measure is OrderedMeasure => measure in FEATURE_OF;
 
 export interface Priced {

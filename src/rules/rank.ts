@@ -21,7 +21,7 @@ const MORE_IS_BETTER: Readonly<Record<Measure, boolean>> = {
 };
 
 /** One step: who stays level with the best on a measure, and who drops. */
-export interface Step {
+interface Step {
   readonly measure: Measure;
   readonly best: Interval;
   readonly stays: readonly Ranked[];

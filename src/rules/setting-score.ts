@@ -66,7 +66,7 @@ const stationsWith = (ground: Case, families: readonly Family[]): number =>
  * The order in which settings are preferred: its own checks, the families it must hold, hours that surely
  * hold, hours that may, fewest additions, thinnest plates, most vise stations, nearest the middle.
  */
-export function isBetter(a: Score, b: Score): boolean {
+function isBetter(a: Score, b: Score): boolean {
   const differences = [
     a.ownPasses - b.ownPasses,
     a.musts - b.musts,

@@ -1,7 +1,7 @@
 import type { Case } from './case.ts';
 import { part } from './inputs/part.ts';
 import { rotary } from './inputs/rotary.ts';
-import { ends, falls, type Input, rises, type Use } from './term.ts';
+import { falls, type Input, rises, type Use } from './term.ts';
 
 /**
  * Heights in the stack of faceplate, fixture and part, on a tilting table above the tilt axis at tilt 0.
@@ -29,13 +29,8 @@ export const bottomFalls: BottomUses = {
   p: falls(rotary.faceOffset),
   f: falls(part.fixtureHeight),
 };
-export const bottomEnds: BottomUses = {
-  p: ends(rotary.faceOffset),
-  f: ends(part.fixtureHeight),
-};
 export const topRises: TopUses = { ...bottomRises, h: rises(part.height) };
 export const topFalls: TopUses = { ...bottomFalls, h: falls(part.height) };
-export const topEnds: TopUses = { ...bottomEnds, h: ends(part.height) };
 export const radiusRises: RadiusUses = {
   r: rises(part.planRadius),
   e: rises(part.eccentricity),

@@ -18,7 +18,7 @@ type Numbers<Key extends string> = Readonly<Record<Key, number>>;
  * way or the other, depending on the others, so that the extremes lie at the ends; or extreme points inside
  * the range, which a function gives for the values of the others.
  */
-export type Direction = 'rises' | 'falls' | 'ends' | ((others: Numbers<string>) => readonly number[]);
+type Direction = 'rises' | 'falls' | 'ends' | ((others: Numbers<string>) => readonly number[]);
 
 export interface Use {
   readonly input: Input;

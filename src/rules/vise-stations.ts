@@ -7,7 +7,7 @@ import { turnedRound } from './sides/extent.ts';
 import { sweptAway, sweptToward, turningRadii } from './sides/profile.ts';
 import { negated, rises, term } from './term.ts';
 
-export interface FreeLength {
+interface FreeLength {
   /** of the table beside rotary and work, mm */
   readonly left: Interval;
   readonly right: Interval;
@@ -17,7 +17,7 @@ export interface FreeLength {
  * Table length that stays free on each side of rotary and work, along X: from the table's end to the base,
  * the housing or the swept work, whichever reaches further, less a gap.
  */
-export function freeLength(ground: Case, works: readonly Case[]): FreeLength | null {
+function freeLength(ground: Case, works: readonly Case[]): FreeLength | null {
   if (ground.machine.builtIn) return null;
   const [left, right] = [reachBeside(ground, works, 'left'), reachBeside(ground, works, 'right')];
   const { tableX } = ground.machine;

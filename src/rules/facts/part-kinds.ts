@@ -12,7 +12,7 @@ export interface Kinds {
 }
 
 /** The sides that a family may need where nobody knows: each of these is judged. */
-export const POSSIBLE_APPROACHES: readonly (readonly Approach[])[] = [
+const POSSIBLE_APPROACHES: readonly (readonly Approach[])[] = [
   ['sides'],
   ['around'],
   ['top', 'sides'],

@@ -5,7 +5,7 @@ import { known, type Value } from '../value.ts';
 type Domain = readonly [low: number, high: number];
 
 /** The part of a case that is about a part. Throws when a check about the arrangement asks for one. */
-export function partOf(of: Case): PartCase {
+function partOf(of: Case): PartCase {
   if (of.part === null) throw new Error('a check about the arrangement reads a part');
   return of.part;
 }

@@ -12,7 +12,7 @@ export const alongX = (of: Case): boolean =>
  * Where the base begins and ends beside the rotary center, in the rotary's own frame. On a level axis the
  * center is the middle of the faceplate, and the base ends behind it.
  */
-export const baseAlongHigh = (of: Case): Term =>
+const baseAlongHigh = (of: Case): Term =>
   of.rotary.axes === 1
     ? term('far end of the base', { p: falls(rotary.faceOffset) }, (values) => -values.p)
     : term(
@@ -24,7 +24,7 @@ export const baseAlongHigh = (of: Case): Term =>
         (values) => values.length - values.center,
       );
 
-export const baseAlongLow = (of: Case): Term =>
+const baseAlongLow = (of: Case): Term =>
   of.rotary.axes === 1
     ? term(
         'near end of the base',
@@ -33,7 +33,7 @@ export const baseAlongLow = (of: Case): Term =>
       )
     : term('base', { center: falls(rotary.baseCenterAlong) }, (values) => -values.center);
 
-export const baseAcrossHigh = (): Term =>
+const baseAcrossHigh = (): Term =>
   term(
     'base',
     {
@@ -43,7 +43,7 @@ export const baseAcrossHigh = (): Term =>
     (values) => values.length - values.center,
   );
 
-export const baseAcrossLow = (): Term =>
+const baseAcrossLow = (): Term =>
   term('base', { center: falls(rotary.baseCenterAcross) }, (values) => -values.center);
 
 /** The ends of the base along X or Y of the machine, whichever way the rotary is mounted and turned. */

@@ -24,7 +24,7 @@ export const featureStandard = (feature: Feature): Side =>
   yesOrNo('standard', (of) => isStandard(of, feature));
 
 /** 1 where the feature comes or can be ordered, whatever it costs, else 0. */
-export const featureOffered = (feature: Feature): Side =>
+const featureOffered = (feature: Feature): Side =>
   yesOrNo('standard or offered', (of) => of.machine.row.features[feature] !== undefined);
 
 /** The check holds once the feature is ordered. */
