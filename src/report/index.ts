@@ -1,4 +1,3 @@
-export { displayText } from './display-text.ts';
 export { jsonReport } from './exports/json.ts';
 export { markdownReport } from './exports/markdown.ts';
 export { answerReport, textReport } from './exports/text.ts';

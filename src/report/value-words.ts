@@ -23,13 +23,17 @@ export function splitValuePath(path: string): ValuePath {
 /** The words and the unit for a value's path; undefined where it is none that has words. */
 export function valueWords(path: string): ValueWords | undefined {
   const { list, key } = splitValuePath(path);
-  if (list === 'rotaries') return owned(ROTARY_VALUE_WORDS, key.replace(/^hold\.[\w-]+\./, 'hold.'));
+  if (list === 'rotaries') return owned(ROTARY_VALUE_WORDS, withoutWhich(key));
   if (list === 'machines') return owned(MACHINE_VALUE_WORDS, key);
   return answerWords(list === 'parts' ? `parts.${key}` : key);
 }
 
+/** `hold.tilt-along-x.pitches[1]` → `hold.pitches`: which of several does not change what it is. */
+const withoutWhich = (key: string): string =>
+  key.replace(/^hold\.[\w-]+\./, 'hold.').replace(/^(hold\.pitches|housing)\[\d+\]/, '$1');
+
 /** An answer by its path without the part's name: the title of its question where it has one. */
-export function answerWords(path: string): ValueWords | undefined {
+function answerWords(path: string): ValueWords | undefined {
   const plain = path.replace(/\.approaches(\[\d+\])?\.(?=\w)/, '.');
   const question = QUESTIONS.find((each) => each.path === plain.replace(/\[\d+\]$/, ''));
   if (question === undefined) return owned(UNASKED_ANSWER_WORDS, plain) ?? owned(DERIVED_VALUE_WORDS, plain);

@@ -1,5 +1,6 @@
-import { execFileSync } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -11,10 +12,12 @@ import type { Decision } from '../../src/rules/decision.ts';
 import { fixtureDecision } from '../report/fixture.ts';
 
 let folder = '';
+const sockets: Server[] = [];
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'fivesides-decide-'));
 });
 afterEach(() => {
+  for (const server of sockets.splice(0)) server.close();
   rmSync(folder, { recursive: true });
 });
 
@@ -167,13 +170,14 @@ describe('A file for the result', () => {
   it.each([
     ['a folder', () => folder, 'that is a folder'],
     ['a link to a folder', () => linkTo(folder), 'that is a folder'],
-    ['a pipe', () => pipe(), 'that is no ordinary file'],
+    ['a socket', socket, 'that is no ordinary file'],
     ['a file in a folder that is missing', () => join(folder, 'no', 'report.md'), 'there is no such folder'],
     ['a file below a file', () => join(writtenFile(), 'report.md'), 'there is no such folder'],
-  ])('that is %s is refused in a sentence', async (_what, out, why) => {
-    const ran = await run(fixtureDecision(), { out: out() });
+  ])('that is %s is refused in a sentence', async (_what, make, why) => {
+    const out = await make();
+    const ran = await run(fixtureDecision(), { out });
     expect(ran).toMatchObject({ code: 2, out: '' });
-    expect(ran.err).toBe(`fivesides: ${out()} was not written: ${why}.\n`);
+    expect(ran.err).toBe(`fivesides: ${out} was not written: ${why}.\n`);
   });
 });
 
@@ -184,10 +188,12 @@ function linkTo(target: string): string {
   return link;
 }
 
-function pipe(): string {
-  const path = join(folder, 'pipe');
-  rmSync(path, { force: true });
-  execFileSync('mkfifo', [path]);
+/** A socket: something at a path that is neither a file nor a folder. */
+async function socket(): Promise<string> {
+  const path = join(folder, 'socket');
+  const server = createServer().listen(path);
+  await once(server, 'listening');
+  sockets.push(server);
   return path;
 }
 

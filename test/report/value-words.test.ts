@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { textOf } from '../../src/report/blocks/inline-text.ts';
 import { valueName } from '../../src/report/value-name.ts';
-import { splitValuePath, valueUnit } from '../../src/report/value-words.ts';
+import { splitValuePath, valueUnit, valueWords } from '../../src/report/value-words.ts';
+import { demoDecisions } from './demo-decisions.ts';
 import { fixtureDecision } from './fixture.ts';
 
 describe('A value by its path', () => {
@@ -34,4 +35,16 @@ describe('A value by its path', () => {
       key: 'size[0]',
     });
   });
+});
+
+describe('In the decisions of the demo shops', () => {
+  it.each(demoDecisions())(
+    'every unknown and every number that went in has words: %s',
+    (_what, { unknowns, arrangements }) => {
+      const inputs = arrangements.flatMap(({ checks }) => checks.flatMap((each) => Object.keys(each.inputs)));
+      const paths = new Set([...unknowns.map(({ answer }) => answer), ...inputs]);
+      const isPath = (path: string): boolean => path.includes('.') && !path.startsWith('assume.');
+      expect([...paths].filter((path) => isPath(path) && valueWords(path) === undefined)).toEqual([]);
+    },
+  );
 });

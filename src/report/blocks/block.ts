@@ -58,13 +58,13 @@ export interface Flowchart {
 }
 
 /** A line to be typed. */
-export interface Command {
+interface Command {
   readonly kind: 'command';
   readonly line: readonly Inline[];
 }
 
 /** The answers of the decision, written out as a file that can be read again. */
-export interface AnswersFile {
+interface AnswersFile {
   readonly kind: 'answers-file';
 }
 

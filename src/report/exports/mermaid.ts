@@ -25,7 +25,7 @@ const ENTITIES: Readonly<Record<string, string>> = {
 };
 
 /** Text that is only text inside a quoted Mermaid label. Example: a "b" → a #quot;b#quot; */
-export const mermaidText = (text: string): string =>
+const mermaidText = (text: string): string =>
   text.replace(/["#&<>`\\*_;|[\]{}%$]/g, (character) => ENTITIES[character] ?? '');
 
 /** A flowchart from top to bottom in Mermaid's language; the taken path has thick lines and words on them. */

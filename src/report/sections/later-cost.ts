@@ -23,14 +23,14 @@ export function laterCost(decision: Decision): readonly Block[] {
   });
   const later =
     at.arrangement.later.subplate === 0
-      ? say`The shortest tool still comes down far enough for work in a vise.`
-      : say`The shortest tool no longer does: work in a vise then needs a subplate or risers of ${subplate} under it, at
-          ${price}.`;
+      ? say`the shortest tool still comes down far enough for work in a vise.`
+      : say`work in a vise then needs a subplate or risers of ${subplate} under it, so that the shortest tool comes down
+          to it, at ${price}.`;
   return [
     title,
     paragraph(
       say`Added: ${added}. It raises the spindle nose above the table by ${raised} at both ends of its travel and adds
-        no travel, so with the rotary off the nose stays that much higher. ${later}`,
+        no travel, so with the rotary off the nose stays that much higher: ${later}`,
     ),
   ];
 }

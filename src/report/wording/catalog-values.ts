@@ -35,6 +35,7 @@ export const ROTARY_VALUE_WORDS: Readonly<Record<string, ValueWords>> = {
   'base.centerAlong': value('where the rotary axis stands along the base', 'mm'),
   'base.centerAcross': value('where the rotary axis stands across the base', 'mm'),
   housing: value('outline of the housing', 'mm'),
+  'housing.top': value('top of the housing', 'mm'),
   mass: value('mass', 'kg'),
   hold: value('how it is keyed and bolted'),
   'hold.keyWidth': value('width of the keys', 'mm'),
