@@ -1,0 +1,144 @@
+import type { Catalog, Provenance } from './catalog.ts';
+
+/** A value that a row lacks, and the checks that stay open for the lack of it. */
+export interface MissingValue {
+  /** within the row, e.g. `payload.tilted` */
+  readonly path: string;
+  /** ids of checks; none: only measures, or checks that need it for other work than yours */
+  readonly checks: readonly string[];
+}
+
+export interface RowWithGaps {
+  /** e.g. `rotaries[wren]` */
+  readonly row: string;
+  readonly from: Provenance;
+  readonly missing: readonly MissingValue[];
+}
+
+const REACH = ['reach-high', 'reach-low', 'index-clear'];
+const TRAVEL = ['travel-x', 'travel-y'];
+
+/** Which checks read a value of a rotary or of a built-in table. */
+const OF_TABLE: Readonly<Record<string, readonly string[]>> = {
+  faceplate: ['faceplate', 'index-clear', 'table-clear', 'tool-length'],
+  swing: ['swing'],
+  faceOffset: ['tilt-swing', 'tilt-moment', 'brake-tilt', 'drive-tilt', ...TRAVEL, ...REACH, 'table-clear'],
+  tilt: ['tilt-range'],
+  tiltClearRadius: ['tilt-swing'],
+  'payload.level': ['payload'],
+  'payload.tilted': ['payload'],
+  tiltMoment: ['tilt-moment'],
+  'brakeTorque.rotary': ['brake-rotary'],
+  'brakeTorque.tilt': ['brake-tilt'],
+  'driveTorque.rotary': ['drive-rotary'],
+  'driveTorque.tilt': ['drive-tilt'],
+  inertia: ['inertia'],
+  'speed.rotary': ['rotary-speed'],
+  'speed.tilt': [],
+  'accuracy.rotary': ['index-accuracy'],
+  'accuracy.tilt': ['index-accuracy'],
+};
+
+const OF_ROTARY: Readonly<Record<string, readonly string[]>> = {
+  ...OF_TABLE,
+  nose: [],
+  collet: ['collet'],
+  centerHeight: ['swing', ...REACH, 'table-clear', 'housing-clear'],
+  'base.along': ['table-footprint', ...TRAVEL],
+  'base.across': ['table-footprint', ...TRAVEL],
+  'base.centerAlong': ['table-footprint', ...TRAVEL],
+  'base.centerAcross': ['table-footprint', ...TRAVEL],
+  housing: ['housing-clear'],
+  mass: ['table-load'],
+  hold: ['slot-match'],
+  'hold.*.keyWidth': ['slot-match'],
+  'hold.*.pitches': ['slot-match'],
+  height: [],
+  'tailstock.length': ['tailstock', 'table-footprint'],
+  'tailstock.price': ['budget'],
+  liftingPoints: [],
+  'air.bar': [],
+  price: ['budget'],
+};
+
+const OF_MACHINE: Readonly<Record<string, readonly string[]>> = {
+  'travel.0': ['travel-x'],
+  'travel.1': ['travel-y'],
+  'travel.2': [],
+  'table.size.0': ['table-footprint', ...TRAVEL],
+  'table.size.1': ['table-footprint', ...TRAVEL],
+  'table.height': [],
+  'table.load': ['table-load'],
+  'table.slots.count': ['slot-match'],
+  'table.slots.width': ['slot-match'],
+  'table.slots.pitch': ['slot-match'],
+  'table.slots.center': ['slot-match'],
+  'table.slots.along': ['slot-match'],
+  noseToTable: REACH,
+  throat: ['column'],
+  noseDiameter: ['index-clear', 'housing-clear', 'tool-length'],
+  'spindleDrive.power': ['spindle-power', 'spindle-torque'],
+  'spindleDrive.torque': ['spindle-torque'],
+  'spindleDrive.speed': ['spindle-speed'],
+  'spindleDrive.taper': [],
+  positioning: ['index-accuracy'],
+  'axisDrives.fitted': ['axis-drives'],
+  'axisDrives.offered': ['axis-drives'],
+  'axisDrives.priceEach': ['budget'],
+  'features.*': ['budget'],
+  'blocks.*': ['look-ahead'],
+  acceleration: ['look-ahead'],
+  'clearance.*.price': ['budget'],
+  price: ['budget'],
+  ...Object.fromEntries(Object.entries(OF_TABLE).map(([path, checks]) => [`builtIn.${path}`, checks])),
+  'builtIn.tiltAxis': TRAVEL,
+  'builtIn.leans': TRAVEL,
+  'builtIn.reach.x': ['travel-x'],
+  'builtIn.reach.y': ['travel-y'],
+  'builtIn.reach.noseToFace': REACH,
+};
+
+/** Every row with what it lacks, in the order of the catalog. Rows that lack nothing are left out. */
+export function missingValues(catalog: Catalog): readonly RowWithGaps[] {
+  const rotaries = catalog.rotaries.map((row) => {
+    // without an outline the housing is unknown; a table that does not tilt lacks nothing of a tilt
+    const { from, ...values } = row;
+    const housing = row.housing === null ? 'unknown' : row.housing;
+    const gaps = gapsOf({ ...values, housing }, OF_ROTARY);
+    const missing = row.tilt === null ? gaps.filter(({ path }) => !/tilt(?!ed)/i.test(path)) : gaps;
+    return { row: `rotaries[${row.id}]`, from, missing };
+  });
+  const machines = catalog.machines.map(({ from, ...values }) => {
+    const missing = gapsOf(values, OF_MACHINE).filter(
+      ({ path }) => path !== 'noseToTable' || values.table !== null,
+    );
+    return { row: `machines[${values.id}]`, from, missing };
+  });
+  return [...rotaries, ...machines].filter(({ missing }) => missing.length > 0);
+}
+
+function gapsOf(row: object, checks: Readonly<Record<string, readonly string[]>>): readonly MissingValue[] {
+  return unknownPaths(row, '').map((path) => ({ path, checks: checksOf(path, checks) }));
+}
+
+function unknownPaths(value: unknown, path: string): readonly string[] {
+  if (value === 'unknown') return [path];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, each]) =>
+    unknownPaths(each, path === '' ? key : `${path}.${key}`),
+  );
+}
+
+/** A `*` in the table stands for any one step. */
+function checksOf(path: string, checks: Readonly<Record<string, readonly string[]>>): readonly string[] {
+  const exact = checks[path];
+  if (exact !== undefined) return exact;
+  const steps = path.split('.');
+  const pattern = Object.keys(checks).find((each) => {
+    const parts = each.split('.');
+    return (
+      parts.length === steps.length && parts.every((part, index) => part === '*' || part === steps[index])
+    );
+  });
+  return pattern === undefined ? [] : (checks[pattern] ?? []);
+}

@@ -1,0 +1,147 @@
+import { Command, CommanderError, Option } from 'commander';
+import { nearest } from '../documents/nearest.ts';
+import { printable } from '../documents/printable.ts';
+import { UNUSABLE } from './outcome-codes.ts';
+
+/** What a command line can ask for. Each gives the exit code. */
+export interface Commands {
+  readonly interview: (options: Options) => Promise<number>;
+  readonly decide: (file: string, options: Options) => Promise<number>;
+  readonly catalogCheck: (folders: readonly string[], options: Options) => Promise<number>;
+}
+
+export interface Options {
+  readonly catalog?: readonly string[];
+  readonly session?: string;
+  readonly resume?: boolean;
+  readonly plain?: boolean;
+  readonly ascii?: boolean;
+  readonly color?: 'auto' | 'always' | 'never';
+  readonly units?: 'mm' | 'inch';
+  readonly input?: boolean;
+  readonly format?: 'text' | 'json' | 'markdown';
+  readonly out?: string;
+  readonly all?: boolean;
+}
+
+export interface Usage {
+  readonly version: string;
+  readonly print: (text: string) => void;
+  readonly complain: (line: string) => void;
+}
+
+/**
+ * Reads the command line (without node and the program's own name) and runs what it asks for. Gives the exit code;
+ * a command line that cannot be understood is 2, with one line that says why.
+ */
+export async function runProgram(
+  argv: readonly string[],
+  commands: Commands,
+  { version, print, complain }: Usage,
+): Promise<number> {
+  let code = 0;
+  const program = commandLine(commands, version, (result) => {
+    code = result;
+  });
+  const output = {
+    writeOut: print,
+    writeErr: complain,
+    // all that goes wrong is thrown, and said below in one line
+    outputError: () => {},
+  };
+  for (const each of [program, ...program.commands, ...program.commands.flatMap((inner) => inner.commands)]) {
+    each.exitOverride().configureOutput(output);
+  }
+  try {
+    await program.parseAsync([...argv], { from: 'user' });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    if (error.exitCode === 0) return 0;
+    // a group of commands without one of them has shown what there is
+    if (error.code !== 'commander.help') {
+      complain(printable(`fivesides: ${error.message.replace(/^error: /, '').replace(/\s*\n\s*/g, ' ')}`));
+    }
+    return UNUSABLE;
+  }
+  return code;
+}
+
+const collect = (folder: string, before: readonly string[] | undefined): readonly string[] => [
+  ...(before ?? []),
+  folder,
+];
+
+const catalogOption = () =>
+  new Option(
+    '--catalog <dir>',
+    'folder of a catalog; may be given several times (default: the demo)',
+  ).argParser(collect);
+const unitsOption = () => new Option('--units <units>', 'units that are shown').choices(['mm', 'inch']);
+const asciiOption = () => new Option('--ascii', 'plain ASCII characters only');
+const colorOption = () => new Option('--color <when>', 'color').choices(['auto', 'always', 'never']);
+const inputOption = () => new Option('--no-input', 'never ask');
+
+function commandLine(commands: Commands, version: string, finish: (code: number) => void): Command {
+  const program = new Command('fivesides')
+    .description('Goes from your parts to a five-axis arrangement, with every number shown.')
+    .version(version, '--version', 'print the version')
+    .helpOption('-h, --help', 'print this')
+    .enablePositionalOptions()
+    .helpCommand('help [command]', 'print this, or how a command is used')
+    .allowExcessArguments()
+    .addOption(catalogOption())
+    .option('--session <file>', 'where the interview is kept')
+    .option('--resume', 'go on with the interview that is kept')
+    .option('--plain', 'line by line, for screen readers and pipes')
+    .addOption(asciiOption())
+    .addOption(colorOption())
+    .addOption(unitsOption())
+    .addOption(inputOption())
+    .action(async (options: Options, command: Command) => {
+      refuseUnknownCommand(command);
+      finish(await commands.interview(options));
+    });
+  program
+    .command('decide')
+    .description('decide on an answers file; - reads standard input')
+    .argument('<answers>', 'the answers file')
+    .allowExcessArguments(false)
+    .addOption(catalogOption())
+    .addOption(new Option('--format <format>', 'how it is written').choices(['text', 'json', 'markdown']))
+    .option('--out <file>', 'write to a file')
+    .option('--all', 'list every arrangement')
+    .addOption(asciiOption())
+    .addOption(colorOption())
+    .addOption(unitsOption())
+    .addOption(inputOption())
+    .action(async (file: string, options: Options) => {
+      finish(await commands.decide(file, { ...program.opts<Options>(), ...options }));
+    });
+  const catalog = program
+    .command('catalog')
+    .description('work on catalogs')
+    .action((_options: Options, command: Command) => {
+      refuseUnknownCommand(command);
+      command.error('say what to do with the catalog: fivesides catalog check DIR…');
+    });
+  catalog
+    .command('check')
+    .description('every problem of a catalog, and what its rows lack')
+    .argument('<dirs...>', 'folders of the catalog')
+    .action(async (folders: string[], options: Options) => {
+      finish(await commands.catalogCheck(folders, { ...program.opts<Options>(), ...options }));
+    });
+  return program;
+}
+
+/** What runs without a further command is where a mistyped one ends up. */
+function refuseUnknownCommand(program: Command): void {
+  const [word] = program.args;
+  if (word === undefined) return;
+  const near = nearest(
+    word,
+    program.commands.map((each) => each.name()),
+  );
+  const hint = near === undefined ? '' : ` (did you mean ${near}?)`;
+  program.error(`there is no command "${word}"${hint}`);
+}

@@ -1,0 +1,55 @@
+#!/usr/bin/env node
+import { runProgram } from './commands/program.ts';
+
+declare const FIVESIDES_VERSION: string;
+
+/** A fault of the program itself, not of what it was given. */
+const FAULT = 1;
+
+function fault(error: unknown): void {
+  const message = error instanceof Error ? error.message : String(error);
+  process.stderr.write(`fivesides: a fault of the program: ${message}. FIVESIDES_DEBUG=1 shows where.\n`);
+  if (process.env.FIVESIDES_DEBUG === '1' && error instanceof Error) process.stderr.write(`${error.stack}\n`);
+  process.exitCode = FAULT;
+}
+
+// Whoever reads from us may stop reading (`| head`): that is no fault.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') fault(error);
+  });
+}
+process.on('uncaughtException', (error) => {
+  fault(error);
+  process.exit();
+});
+
+try {
+  // Each command is loaded only when it is asked for.
+  const code = await runProgram(
+    process.argv.slice(2),
+    {
+      interview: async (options) => {
+        const { interview } = await import('./commands/interview.ts');
+        const { stdin, stdout, stderr, env } = process;
+        return interview(options, { stdin, stdout, stderr, env, cwd: process.cwd() });
+      },
+      decide: async (file, options) => {
+        const { decideCommand } = await import('./commands/decide.ts');
+        return decideCommand(file, options);
+      },
+      catalogCheck: async (folders) => {
+        const { catalogCheck } = await import('./commands/catalog.ts');
+        return catalogCheck(folders);
+      },
+    },
+    {
+      version: FIVESIDES_VERSION,
+      print: (text) => void process.stdout.write(text),
+      complain: (line) => void process.stderr.write(`${line}\n`),
+    },
+  );
+  process.exitCode ??= code;
+} catch (error) {
+  fault(error);
+}
