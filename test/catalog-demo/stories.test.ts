@@ -1,0 +1,159 @@
+import { describe, expect, it } from 'vitest';
+import { describeProblem } from '../../src/documents/problem.ts';
+import { readAnswers } from '../../src/questions/read-answers.ts';
+import { decide } from '../../src/rules/decide.ts';
+import type { Arrangement, Decision } from '../../src/rules/decision.ts';
+import { DEMO_FOLDER, demoCatalog } from './demo.ts';
+
+const catalog = demoCatalog();
+
+/** The whole decision on a demo shop, every arrangement listed. */
+function story(name: string): Decision {
+  const reading = readAnswers(`${DEMO_FOLDER}/${name}.answers.yaml`);
+  if (!reading.ok) throw new Error(reading.problems.map(describeProblem).join('\n'));
+  return decide(reading.value.answers, catalog, { all: true, shownIn: reading.value.shownIn });
+}
+
+const passing = (decision: Decision): readonly Arrangement[] =>
+  decision.arrangements.filter((each) => each.passes === 'yes');
+
+function recommended(decision: Decision): Arrangement {
+  const found = decision.arrangements.find(({ id }) => id === decision.recommended);
+  if (found === undefined) throw new Error(`nothing recommended: ${decision.outcome}`);
+  return found;
+}
+
+const droppedBy = (decision: Decision): readonly string[] =>
+  decision.stages.flatMap(({ dropped }) => Object.keys(dropped));
+
+const tableArea = (id: string): number => {
+  const size = catalog.machines.find((row) => row.id === id)?.table?.size;
+  return size === undefined ? Number.NaN : Number(size[0]) * Number(size[1]);
+};
+
+describe('the shop of the story', () => {
+  const decision = story('shop');
+  const winner = recommended(decision);
+
+  it('gets a middling mill with a single-support rotary', () => {
+    expect(decision.outcome).toBe('recommended');
+    expect(winner.id).toBe('alder+lapwing/tilt-along-y');
+    expect(winner.class).toBe('single-support');
+    expect(winner.measures.viseStations).toBeGreaterThanOrEqual(2);
+  });
+
+  it('is not sent to the dearest that would do, nor to the largest mill', () => {
+    const prices = passing(decision).map((each) => Number(each.measures.price));
+    const areas = passing(decision)
+      .map((each) => tableArea(each.machine))
+      .filter(Number.isFinite);
+    expect(Number(winner.measures.price)).toBeLessThan(Math.max(...prices));
+    expect(tableArea(winner.machine)).toBeLessThan(Math.max(...areas));
+  });
+
+  it('leaves the kettle plate where it is, and mills the deck plate on three axes', () => {
+    expect(winner.parts['Kettle manway plate']).toBe('fails');
+    expect(decision.threeAxis).toEqual(['Deck plate']);
+    const plate = decision.envelope.curve.find(({ part }) => part === 'Kettle manway plate');
+    expect(plate?.beyondKnee).toBe(true);
+  });
+
+  it('has families that ask for different classes', () => {
+    const holding = (part: string) =>
+      new Set(
+        decision.arrangements
+          .filter((each) => each.parts[part] === 'holds' || each.parts[part] === 'holds if')
+          .map((each) => each.class),
+      );
+    expect(holding('Valve spindle')).toContain('collet-indexer');
+    expect(holding('Sampling valve body')).toContain('single-axis');
+    expect([...holding('Bow fairlead')].sort()).toEqual(['built-in', 'single-support', 'trunnion']);
+  });
+
+  it('loses arrangements at every stage, to checks of many kinds', () => {
+    expect(droppedBy(decision)).toEqual(
+      expect.arrayContaining([
+        ...['swing', 'payload'],
+        ...['tilt-range', 'brake-tilt'],
+        ...['table-footprint', 'table-load', 'slot-match'],
+        ...['reach-high', 'axis-drives', 'budget'],
+      ]),
+    );
+  });
+
+  it('sees tools that cannot stay above the work while it tilts', () => {
+    const short = decision.arrangements.flatMap(({ checks }) =>
+      checks.filter(({ check, verdict }) => check === 'index-clear' && verdict !== 'holds'),
+    );
+    expect(short.map(({ verdict }) => verdict)).toEqual(expect.arrayContaining(['holds if', 'fails']));
+  });
+
+  it('sees adapter plates and clearance additions among what passes', () => {
+    expect(passing(decision).some((each) => each.plates.some(({ why }) => why === 'adapter'))).toBe(true);
+    expect(passing(decision).some((each) => each.clearance.length > 0)).toBe(true);
+  });
+});
+
+describe('the shop with a casting beyond every table', () => {
+  const decision = story('shop-nothing-passes');
+
+  it('gets nothing, and hears how near the nearest came', () => {
+    expect(decision.outcome).toBe('none');
+    expect(decision.recommended).toBeNull();
+    expect(passing(decision)).toEqual([]);
+    expect(decision.nearestMisses.length).toBeGreaterThan(0);
+  });
+
+  it('loses everything to the casting alone', () => {
+    const verdicts = new Set(decision.arrangements.map((each) => each.parts['Stern casting']));
+    expect([...verdicts]).toEqual(['fails']);
+    const bracket = decision.arrangements.map((each) => each.parts['Mooring bracket']);
+    expect(bracket).toContain('holds');
+  });
+});
+
+describe('the shop that keeps its mill', () => {
+  const decision = story('shop-own-mill');
+  const winner = recommended(decision);
+
+  it('gets a small rotary on it, with the lowered table and an adapter plate', () => {
+    expect(decision.outcome).toBe('recommended');
+    expect(winner.id).toBe('rowan+plover/tilt-along-x');
+    expect(winner.clearance).toEqual(['lowered-table']);
+    expect(winner.plates.map(({ why }) => why)).toEqual(['adapter']);
+  });
+
+  it('does not pay for the mill again, so that every other mill is dearer', () => {
+    expect(winner.prices.find(({ item }) => item === 'machine')?.price).toBe(0);
+    const elsewhere = passing(decision).filter(({ machine }) => machine !== 'rowan');
+    expect(
+      elsewhere.filter(({ measures }) => Number(measures.price) <= Number(winner.measures.price)),
+    ).toEqual([]);
+  });
+
+  it('is told what the lowered table costs once the rotary is off', () => {
+    expect(winner.later?.raised).toBe(75);
+  });
+});
+
+describe('the shop that is not sure', () => {
+  const decision = story('shop-many-unknowns');
+
+  it('is not given a guess', () => {
+    expect(decision.outcome).toBe('open');
+    expect(decision.recommended).toBeNull();
+    expect(decision.contenders.length).toBeGreaterThan(1);
+  });
+
+  it('hears which answers decide', () => {
+    const deciding = decision.unknowns.filter(({ decides, ask }) => decides && ask === 'you');
+    expect(deciding.map(({ answer }) => answer)).toEqual(
+      expect.arrayContaining([
+        'tools.longest',
+        'parts[Pump casing].holding.height',
+        'parts[Pump casing].holding.mass',
+        'parts[Pump casing].cut',
+      ]),
+    );
+  });
+});
