@@ -91,7 +91,7 @@ function housingField(units: LengthUnits): z.ZodType<readonly HousingBox[] | nul
   );
   const field = eitherField<'unknown', HousingBox[]>(
     { text: choiceField([], 'not known', 'unknown'), list: z.array(box).max(50) },
-    { means: 'the outline of the housing as boxes', expected: 'expected a list of boxes' },
+    { means: 'the outline of the housing as boxes', expected: 'expected a list of boxes', orNull: true },
   );
   return z._default(
     field.transform((boxes): readonly HousingBox[] | null => (boxes === 'unknown' ? null : boxes)),
@@ -146,10 +146,10 @@ function tailstockField(units: LengthUnits): z.ZodType<Rotary['tailstock']> {
     },
     { means: 'the tailstock that is offered' },
   );
-  const none = choiceField(['none'], 'there is none', 'unknown').transform((): Rotary['tailstock'] => null);
+  const none = requiredChoiceField(['none'], 'there is none').transform((): Rotary['tailstock'] => null);
   const field = eitherField<Rotary['tailstock'], never, Rotary['tailstock']>(
     { text: none, map },
-    { means: 'the tailstock that is offered', expected: 'expected { length: …, price: … }' },
+    { means: 'the tailstock that is offered', expected: 'expected { length: …, price: … }', orNull: true },
   );
   return z._default(field, null);
 }

@@ -10,13 +10,20 @@ interface Branches<Text, List, Group> {
   readonly map?: z.ZodType<Group>;
 }
 
+interface EitherOf {
+  readonly means: string;
+  readonly expected: string;
+  /** for editors: an empty value may stand here, to say that there is none */
+  readonly orNull?: boolean;
+}
+
 /**
  * A value that is read by what it is: a text, a list or a map, each by its own field; what is wrong with it is
  * said by that one alone.
  */
 export function eitherField<Text = never, List = never, Group = never>(
   branches: Branches<Text, List, Group>,
-  { means, expected }: { readonly means: string; readonly expected: string },
+  { means, expected, orNull = false }: EitherOf,
 ): z.ZodType<Text | List | Group> {
   const { text, list, map } = branches;
   const field = z.unknown().transform((raw, context): Text | List | Group => {
@@ -34,6 +41,9 @@ export function eitherField<Text = never, List = never, Group = never>(
   });
   return withJsonForm(field, () => ({
     description: means,
-    anyOf: [text, list, map].flatMap((each) => (each === undefined ? [] : [jsonFormOf(each)])),
+    anyOf: [
+      ...[text, list, map].flatMap((each) => (each === undefined ? [] : [jsonFormOf(each)])),
+      ...(orNull ? [{ type: 'null' }] : []),
+    ],
   }));
 }

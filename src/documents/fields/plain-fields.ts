@@ -3,6 +3,7 @@ import { nearest } from '../nearest.ts';
 import { quoted } from '../printable.ts';
 import { accepted, type Read, refused } from './fault.ts';
 import { optionalField, requiredField } from './field.ts';
+import type { JsonForm } from './json-form.ts';
 
 /** One of a few words. Left out: `missing`. */
 export function choiceField<const Word extends string, Missing extends string = 'unknown'>(
@@ -75,7 +76,7 @@ export const optionalTextField = <Missing extends string | null>(
   of: TextOf,
   missing: Missing,
 ): z.ZodType<string | Missing> =>
-  optionalField<string | Missing>(missing, textForm(of), (raw) => readText(raw, of));
+  optionalField<string | Missing>(missing, optionalTextForm(of, missing), (raw) => readText(raw, of));
 
 const textForm = ({ means, longest, fits }: TextOf) => ({
   description: means,
@@ -84,6 +85,11 @@ const textForm = ({ means, longest, fits }: TextOf) => ({
   maxLength: longest,
   ...(fits === undefined ? {} : { pattern: fits.source }),
 });
+
+function optionalTextForm(of: TextOf, missing: string | null): JsonForm {
+  const { description, ...form } = textForm(of);
+  return { description, anyOf: [form, { const: missing }] };
+}
 
 function readText(raw: unknown, { fits, expected, longest, means }: TextOf): Read<string> {
   if (typeof raw !== 'string') {

@@ -133,6 +133,15 @@ const orNone =
     raw === null || raw === 'none' ? accepted(null) : read(raw);
 
 function described({ kind, limits, means }: Quantified): { readonly description: string } {
-  const bounds = describeLimits(limits, kind);
+  const bounds = describeLimits(telling(limits), kind);
   return { description: bounds === '' ? means : `${means}; ${bounds}` };
+}
+
+/** A limit far beyond anything real only keeps nonsense out; it is not worth a word. */
+function telling({ least, most, ...others }: Limits): Limits {
+  return {
+    ...others,
+    ...(least === undefined || least <= -1e4 ? {} : { least }),
+    ...(most === undefined || most >= 1e4 ? {} : { most }),
+  };
 }
