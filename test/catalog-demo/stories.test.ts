@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { OUTCOME_CODES } from '../../src/commands/outcome-codes.ts';
 import { describeProblem } from '../../src/documents/problem.ts';
 import { readAnswers } from '../../src/questions/read-answers.ts';
 import { decide } from '../../src/rules/decide.ts';
@@ -37,6 +38,7 @@ describe('the shop of the story', () => {
 
   it('gets a middling mill with a single-support rotary', () => {
     expect(decision.outcome).toBe('recommended');
+    expect(OUTCOME_CODES[decision.outcome]).toBe(0);
     expect(winner.id).toBe('alder+lapwing/tilt-along-y');
     expect(winner.class).toBe('single-support');
     expect(winner.measures.viseStations).toBeGreaterThanOrEqual(2);
@@ -99,6 +101,7 @@ describe('the shop with a casting beyond every table', () => {
 
   it('gets nothing, and hears how near the nearest came', () => {
     expect(decision.outcome).toBe('none');
+    expect(OUTCOME_CODES[decision.outcome]).toBe(3);
     expect(decision.recommended).toBeNull();
     expect(passing(decision)).toEqual([]);
     expect(decision.nearestMisses.length).toBeGreaterThan(0);
@@ -118,6 +121,7 @@ describe('the shop that keeps its mill', () => {
 
   it('gets a small rotary on it, with the lowered table and an adapter plate', () => {
     expect(decision.outcome).toBe('recommended');
+    expect(OUTCOME_CODES[decision.outcome]).toBe(0);
     expect(winner.id).toBe('rowan+plover/tilt-along-x');
     expect(winner.clearance).toEqual(['lowered-table']);
     expect(winner.plates.map(({ why }) => why)).toEqual(['adapter']);
@@ -141,6 +145,7 @@ describe('the shop that is not sure', () => {
 
   it('is not given a guess', () => {
     expect(decision.outcome).toBe('open');
+    expect(OUTCOME_CODES[decision.outcome]).toBe(4);
     expect(decision.recommended).toBeNull();
     expect(decision.contenders.length).toBeGreaterThan(1);
   });
