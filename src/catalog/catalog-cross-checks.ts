@@ -54,9 +54,6 @@ function rotaryFaults(row: Row): readonly RowFault[] {
       didYouMean: right,
     });
   }
-  if (tilts && isGiven(row, 'tailstock')) {
-    faults.push(notHere(['tailstock'], `is given for a ${row.class}`, 'expected a class that does not tilt'));
-  }
   return faults;
 }
 

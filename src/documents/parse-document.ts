@@ -33,7 +33,7 @@ export function parseDocument(text: string, file: string): Reading<ParsedDocumen
   };
   const failed = (faults: readonly NodeFault[]): Reading<never> => ({
     ok: false,
-    problems: faults.slice(0, MOST_PROBLEMS).map(({ offset, found, expected }): Problem => {
+    problems: inOrderOfText(faults).map(({ offset, found, expected }): Problem => {
       return { file, ...place(offset), found, expected };
     }),
   });
@@ -58,6 +58,9 @@ export function parseDocument(text: string, file: string): Reading<ParsedDocumen
     return wholeFile(file, `the file cannot be parsed (${why})`, 'expected YAML or JSON');
   }
 }
+
+const inOrderOfText = (faults: readonly NodeFault[]): readonly NodeFault[] =>
+  faults.toSorted((one, other) => one.offset - other.offset).slice(0, MOST_PROBLEMS);
 
 type Composed =
   | { readonly ok: true; readonly document: Document.Parsed | undefined }

@@ -25,6 +25,14 @@ const WORDS: Readonly<Partial<Record<YAMLError['code'], readonly [found: string,
 
 /** An error of the parser as a fault of ours. */
 export function syntaxFault(error: YAMLError): NodeFault {
+  const closing = /end with an? ([\]}])/.exec(error.message)?.[1];
+  if (closing !== undefined) {
+    return {
+      offset: error.pos[0],
+      found: 'a bracket before this is still open',
+      expected: `expected ${closing}`,
+    };
+  }
   const [found, expected] = WORDS[error.code] ?? [
     `this is not YAML: ${error.message}`,
     'expected valid YAML or JSON',
