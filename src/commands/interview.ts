@@ -4,6 +4,7 @@ import type { Catalog } from '../catalog/catalog.ts';
 import { readCatalog } from '../catalog/read.ts';
 import { describeProblem, type Reading } from '../documents/problem.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
+import { plainAscii } from '../report/exports/plain-ascii.ts';
 import { markdownReport, textReport } from '../report/index.ts';
 import { decide } from '../rules/decide.ts';
 import type { Saved } from '../session/saved.ts';
@@ -148,7 +149,7 @@ async function ask(
   try {
     return await plainShell(session, world, {
       lines,
-      print: (text) => void stdout.write(text),
+      print: (text) => void stdout.write(options.ascii === true ? plainAscii(text) : text),
       width,
       echo: stdin.isTTY !== true,
       perform: (effect, now) => perform(effect, now, world, disk),

@@ -39,7 +39,7 @@ export function describeUnsure({ field, unsure }: Question, context: DescribeCon
         ? describeRange(unsure.range, field.of, context)
         : '';
     case 'each-kind':
-      return 'each of them is considered';
+      return field.kind === 'yes-no' ? 'both are considered' : 'each of them is considered';
     case 'computed':
       return unsure.words;
     case 'value':

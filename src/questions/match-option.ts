@@ -5,8 +5,8 @@ export type Match =
   | { readonly ok: false; readonly why: string };
 
 /**
- * The option that a text means: its number (from 1), its word, or the beginning of a word that no other option
- * begins with. Example: 'he' of light, medium, heavy → heavy.
+ * The option that a text means: its number (from 1), its word, or the beginning of one of its words where that
+ * leaves no doubt. Example: 'he' of light, medium, heavy → heavy.
  */
 export function matchOption(options: readonly Option[], typed: string): Match {
   const text = typed.trim().toLowerCase();
@@ -17,7 +17,7 @@ export function matchOption(options: readonly Option[], typed: string): Match {
   const exact = options.find((option) => wordsOf(option).includes(text));
   if (exact !== undefined) return yes(exact);
   const near =
-    text === '' ? [] : options.filter((option) => wordsOf(option).some((word) => word.startsWith(text)));
+    text === '' ? [] : options.filter((option) => beginnings(option).some((words) => words.startsWith(text)));
   const [first] = near;
   if (first === undefined) return no(`"${typed.trim()}" is none of them`, options);
   if (near.length === 1) return yes(first);
@@ -31,6 +31,10 @@ const wordsOf = (option: Option): readonly string[] => [
   option.value.toLowerCase(),
   option.label.toLowerCase(),
 ];
+
+/** From every word of it on: 'hand' is enough for 'by hand'. */
+const beginnings = (option: Option): readonly string[] =>
+  wordsOf(option).flatMap((words) => words.split(/[\s-]/).map((_, index, all) => all.slice(index).join(' ')));
 
 const yes = (option: Option): Match => ({ ok: true, value: option.value });
 

@@ -1,7 +1,6 @@
 import type { Value } from '../questions/question.ts';
 import { readReply } from '../questions/read-reply.ts';
 import { type Given, withGiven } from './kept.ts';
-import { liveChange } from './live.ts';
 import { advance } from './move.ts';
 import { refused, type Session, type Step } from './session.ts';
 import type { Item } from './survey.ts';
@@ -35,13 +34,8 @@ export function take(session: Session, item: Item, given: Given, world: World): 
   const { question, subject } = item;
   const same = JSON.stringify(item.given) === JSON.stringify(given);
   const kept = same ? session.kept : withGiven(session.kept, subject, question.id, given);
-  const after = world.liveDecision(kept);
-  const next: Session = {
-    ...session,
-    kept,
-    note: { kind: 'accepted', id: question.id, subject, given },
-    live: after === null ? null : liveChange(world.liveDecision(session.kept), after),
-  };
+  const note = { kind: 'accepted', id: question.id, subject, given, before: session.kept } as const;
+  const next: Session = { ...session, kept, note };
   return [advance(next, world), [{ kind: 'save' }]];
 }
 

@@ -1,5 +1,7 @@
 import type { CheckId } from '../rules/checks/ids.ts';
 import type { Decision } from '../rules/decision.ts';
+import type { Session } from './session.ts';
+import type { World } from './world.ts';
 
 /** How the field of arrangements stands after an answer, and what the answer did to it. */
 export interface Live {
@@ -22,8 +24,18 @@ export interface Leader {
   readonly rotary: string | null;
 }
 
+/**
+ * How the field changed with the last answer; null where the last event was none, or nothing is judged yet. Apart
+ * from the screen, since it takes deciding: a shell shows the answer first.
+ */
+export function liveOf({ kept, note }: Session, world: World): Live | null {
+  if (note?.kind !== 'accepted') return null;
+  const after = world.liveDecision(kept);
+  return after === null ? null : liveChange(world.liveDecision(note.before), after);
+}
+
 /** What one answer did: two decisions held against each other. `before` is null where nothing was judged yet. */
-export function liveChange(before: Decision | null, after: Decision): Live {
+function liveChange(before: Decision | null, after: Decision): Live {
   return {
     left: leftOf(after),
     total: after.count,

@@ -4,7 +4,6 @@ import type { Option, Section } from '../questions/question.ts';
 import { SECTION_TITLES } from '../questions/sections.ts';
 import type { Decision } from '../rules/decision.ts';
 import { USUAL_FILE } from './files.ts';
-import type { Live } from './live.ts';
 import { PART_ACTIONS } from './parts.ts';
 import { givenWords, type ReviewLine, reviewLines } from './review.ts';
 import type { Place, Session, Written } from './session.ts';
@@ -31,7 +30,8 @@ export interface QuestionScreen {
   readonly section: { readonly id: Section; readonly title: string };
   /** name of the part it is about; null: about the shop */
   readonly part: string | null;
-  readonly progress: { readonly number: number; readonly of: number; readonly open: number };
+  /** of: null before there is a part, when nobody knows how many questions there will be */
+  readonly progress: { readonly number: number; readonly of: number | null; readonly open: number };
   readonly title: string;
   readonly ask: string;
   readonly hint: string;
@@ -66,7 +66,6 @@ export interface Feedback {
   readonly accepted: { readonly title: string; readonly words: string } | null;
   readonly error: { readonly typed: string; readonly why: string } | null;
   readonly said: string | null;
-  readonly live: Live | null;
 }
 
 export interface PartLine {
@@ -133,7 +132,7 @@ function questionScreen(item: Item, session: Session, survey: Survey, world: Wor
     part: subject === null ? null : (survey.answers.parts[subject]?.name ?? null),
     progress: {
       number: questions.findIndex((place) => samePlace(place, session.at)) + 1,
-      of: questions.length,
+      of: session.kept.parts.length === 0 ? null : questions.length,
       open: survey.items.filter(isOpen).length,
     },
     title: question.title,
@@ -187,9 +186,9 @@ function partLines(session: Session, survey: Survey, world: World): readonly Par
 
 const SUMMARY = new Set(['shape', 'size', 'diameter', 'length', 'material', 'approaches']);
 
-function feedbackOf({ note, live, kept }: Session, survey: Survey, world: World): Feedback {
+function feedbackOf({ note, kept }: Session, survey: Survey, world: World): Feedback {
   const context = { ...world.setting, units: unitsOf(kept) };
-  const none: Feedback = { accepted: null, error: null, said: null, live };
+  const none: Feedback = { accepted: null, error: null, said: null };
   if (note === null) return none;
   if (note.kind === 'error') return { ...none, error: { typed: note.typed, why: note.why } };
   if (note.kind === 'said') return { ...none, said: note.words };

@@ -1,5 +1,4 @@
 import type { Given, Kept, Subject } from './kept.ts';
-import type { Live } from './live.ts';
 
 /** Where the interview stands: what it waits for. */
 export type Place =
@@ -28,6 +27,8 @@ export type Note =
       readonly id: string;
       readonly subject: Subject;
       readonly given: Given;
+      /** what was kept before it */
+      readonly before: Kept;
     }
   /** what was typed, and one sentence on what is accepted */
   | { readonly kind: 'error'; readonly typed: string; readonly why: string }
@@ -49,8 +50,6 @@ export interface Session {
   /** innermost last */
   readonly detours: readonly Detour[];
   readonly note: Note | null;
-  /** how the field of arrangements changed with the last answer; null where nothing was judged */
-  readonly live: Live | null;
   /** folders of the catalog; none: the demo catalog */
   readonly catalogs: readonly string[];
 }
@@ -104,6 +103,6 @@ export type Step = readonly [Session, readonly Effect[]];
 
 /** Stays where it is and says why. */
 export const refused = (session: Session, typed: string, why: string): Step => [
-  { ...session, note: { kind: 'error', typed, why }, live: null },
+  { ...session, note: { kind: 'error', typed, why } },
   [],
 ];

@@ -42,7 +42,6 @@ const blank = (kept: Kept, catalogs: readonly string[]): Session => ({
   at: REVIEW,
   detours: [],
   note: null,
-  live: null,
   catalogs,
 });
 

@@ -14,7 +14,7 @@ import type { World } from './world.ts';
  * world give the same step. Going anywhere never loses an answer.
  */
 export function step(session: Session, event: Event, world: World): Step {
-  const [next, effects] = turn({ ...session, note: null, live: null }, event, world);
+  const [next, effects] = turn({ ...session, note: null }, event, world);
   return [withoutEmptyPart(next), effects];
 }
 

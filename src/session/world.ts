@@ -29,11 +29,15 @@ export function createWorld(catalog: Catalog, decide: Decide): World {
     currency: catalog.currency,
   };
   const survey = remembered((kept: Kept) => surveyOf(kept, setting));
+  // An answer that only says what was taken anyway changes nothing, and needs no deciding again.
+  let last: { readonly question: string; readonly decision: Decision } | null = null;
   const judged = (kept: Kept, parts: readonly Part[]): Decision | null => {
     if (!parts.some(hasSize)) return null;
-    return decide({ ...survey(kept).answers, parts }, catalog, {
-      shownIn: unitsOf(kept),
-    });
+    const answers = { ...survey(kept).answers, parts };
+    const shownIn = unitsOf(kept);
+    const question = JSON.stringify([answers, shownIn]);
+    if (last?.question !== question) last = { question, decision: decide(answers, catalog, { shownIn }) };
+    return last.decision;
   };
   const decision = remembered((kept: Kept) => judged(kept, survey(kept).answers.parts));
   return {

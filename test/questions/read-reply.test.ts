@@ -29,6 +29,8 @@ describe('a choice', () => {
     expect(value('material', 'carbon steel')).toBe('steel-carbon');
     expect(value('material', 'steel-carbon')).toBe('steel-carbon');
     expect(value('material', 'tit')).toBe('titanium');
+    expect(value('material', 'ductile')).toBe('iron-ductile');
+    expect(value('loading', 'hand')).toBe('by-hand');
   });
 
   test('says which two words a beginning can mean', () => {

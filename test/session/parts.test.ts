@@ -5,6 +5,7 @@ import {
   begun,
   blockReplies,
   go,
+  live,
   oneBlock,
   SHOP_REPLIES,
   screen,
@@ -127,24 +128,24 @@ describe('a part', () => {
 describe('the field of arrangements', () => {
   test('is judged from the first size on, and says what dropped how many', () => {
     const named = go(begun(), 'mm', 'none', 'Hinge', 'block');
-    expect(named.session.live).toBeNull();
+    expect(live(named)).toBeNull();
     const sized = go(named, '110 x 60 x 55');
-    expect(sized.session.live).toMatchObject({
+    expect(live(sized)).toMatchObject({
       left: 9,
       total: 12,
       leftBefore: null,
       dropped: { check: 'swing', count: 3 },
     });
     const same = go(sized, 'brass');
-    expect(same.session.live).toMatchObject({ left: 9, leftBefore: 9, dropped: null, newLeader: null });
+    expect(live(same)).toMatchObject({ left: 9, leftBefore: 9, dropped: null, newLeader: null });
     const wider = go(same, { type: 'find', text: 'size' }, '170 x 60 x 55');
-    expect(wider.session.live).toMatchObject({
+    expect(live(wider)).toMatchObject({
       left: 6,
       leftBefore: 9,
       dropped: { check: 'swing', count: 3 },
     });
     const back = go(wider, { type: 'find', text: 'size' }, '20 x 20 x 20');
-    expect(back.session.live).toMatchObject({
+    expect(live(back)).toMatchObject({
       left: 12,
       leftBefore: 6,
       dropped: null,
@@ -154,12 +155,12 @@ describe('the field of arrangements', () => {
 
   test('leaves out a part whose size was not asked yet, and takes one in whose size is not sure', () => {
     const talk = go(atParts(), 'add', 'Valve body');
-    expect(talk.session.live).toMatchObject({ left: 12, leftBefore: 12 });
-    expect(go(talk, 'block', 'not sure').session.live).toMatchObject({ total: 12 });
+    expect(live(talk)).toMatchObject({ left: 12, leftBefore: 12 });
+    expect(live(go(talk, 'block', 'not sure'))).toMatchObject({ total: 12 });
   });
 
   test('is not judged while no part has a size', () => {
-    expect(go(begun(), 'mm', 'none', 'Hinge', 'block', 'not sure').session.live).toBeNull();
+    expect(live(go(begun(), 'mm', 'none', 'Hinge', 'block', 'not sure'))).toBeNull();
     const talk = go(begun(), 'mm', 'none', 'Hinge', 'block', 'not sure', {
       type: 'go',
       to: { at: 'result' },

@@ -31,12 +31,11 @@ describe('screens', () => {
           ],
         },
         "kind": "question",
-        "live": null,
         "notSure": "taken as millimeters",
         "part": null,
         "progress": {
           "number": 1,
-          "of": 9,
+          "of": null,
           "open": 9,
         },
         "said": null,
@@ -82,15 +81,6 @@ describe('screens', () => {
           ],
         },
         "kind": "question",
-        "live": {
-          "deciding": 1,
-          "decidingBefore": 1,
-          "dropped": null,
-          "left": 9,
-          "leftBefore": 9,
-          "newLeader": null,
-          "total": 12,
-        },
         "notSure": "worked out from size and material, as if it were solid",
         "part": "Hinge",
         "progress": {
@@ -207,15 +197,6 @@ describe('screens', () => {
         ],
         "error": null,
         "kind": "parts",
-        "live": {
-          "deciding": 0,
-          "decidingBefore": 0,
-          "dropped": null,
-          "left": 0,
-          "leftBefore": 0,
-          "newLeader": null,
-          "total": 12,
-        },
         "parts": [
           {
             "name": "Hinge",

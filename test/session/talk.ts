@@ -1,3 +1,4 @@
+import { liveOf } from '../../src/session/live.ts';
 import { type Screen, screenOf } from '../../src/session/screen.ts';
 import type { Effect, Event, Session } from '../../src/session/session.ts';
 import { newSession } from '../../src/session/start.ts';
@@ -26,6 +27,8 @@ export function go(talk: Talk, ...turns: readonly (string | Event)[]): Talk {
 }
 
 export const screen = ({ session }: Talk): Screen => screenOf(session, WORLD);
+
+export const live = ({ session }: Talk) => liveOf(session, WORLD);
 
 /** The question that is asked now; its kind of screen where none is. */
 export function asked(talk: Talk): string {

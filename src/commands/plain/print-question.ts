@@ -7,7 +7,7 @@ export function questionLines(screen: QuestionScreen, width: number): readonly s
   const { progress, section, part, input } = screen;
   const place = part === null ? section.title : `${part}: ${section.title.toLowerCase()}`;
   return [
-    ...paragraph(`[${progress.number} of ${progress.of}] ${place}`, width),
+    ...paragraph(`[${progress.number}${progress.of === null ? '' : ` of ${progress.of}`}] ${place}`, width),
     ...paragraph(screen.ask, width),
     ...(screen.hint === '' ? [] : paragraph(screen.hint, width)),
     ...('options' in input ? optionLines(input.options, width) : []),
@@ -15,10 +15,22 @@ export function questionLines(screen: QuestionScreen, width: number): readonly s
   ];
 }
 
-export const optionLines = (options: readonly Option[], width: number): readonly string[] =>
-  options.flatMap(({ label, about }, index) =>
-    paragraph(about === '' ? label : `${label}: ${about}`, width, `${String(index + 1).padStart(3)}  `),
-  );
+/** More options than this are listed in a running text, so that the question stays in sight. */
+const MOST_LINES = 12;
+const MOST_NAMES = 60;
+
+/** Each option with its number; very many are left to their names. */
+export function optionLines(options: readonly Option[], width: number): readonly string[] {
+  if (options.length <= MOST_LINES) {
+    return options.flatMap(({ label, about }, index) =>
+      paragraph(about === '' ? label : `${label}: ${about}`, width, `${String(index + 1).padStart(3)}  `),
+    );
+  }
+  const names = options.slice(0, MOST_NAMES).map(({ label }, index) => `${index + 1} ${label}`);
+  const rest = options.length - names.length;
+  const more = rest === 0 ? '.' : `, and ${rest} more: type the beginning of a name.`;
+  return paragraph(`${names.join(', ')}${more}`, width, '  ');
+}
 
 /** What 'not sure' stands for and what Enter takes, in one sentence where that is the same. */
 function sideNotes({ input, notSure, current }: QuestionScreen): readonly string[] {

@@ -1,17 +1,15 @@
 import { printable } from '../../documents/printable.ts';
-import { liveLine } from '../../report/live-line.ts';
 import type { PartLine, Screen } from '../../session/screen.ts';
 import { paragraph } from './paragraph.ts';
 import { optionLines, questionLines, questionPrompt } from './print-question.ts';
 import { reviewText } from './print-review.ts';
 
-/** What the last event brought about: the answer as it was understood, what is wrong with it, what changed. */
-export function feedbackLines({ accepted, error, said, live }: Screen, width: number): readonly string[] {
+/** What the last event brought about: the answer as it was understood, what is wrong with it. */
+export function feedbackLines({ accepted, error, said }: Screen, width: number): readonly string[] {
   const sentences = [
     ...(accepted === null ? [] : [`${accepted.title}: ${accepted.words}`]),
     ...(error === null ? [] : [error.why]),
     ...(said === null ? [] : [said]),
-    ...(live === null ? [] : [liveLine(live)]),
   ];
   return sentences.flatMap((sentence) => paragraph(printable(sentence), width));
 }

@@ -1,9 +1,13 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { printable } from '../../documents/printable.ts';
+import { liveLine } from '../../report/live-line.ts';
+import { liveOf } from '../../session/live.ts';
 import { screenOf } from '../../session/screen.ts';
 import type { Effect, Event, Place, Session } from '../../session/session.ts';
 import { step } from '../../session/step.ts';
 import type { World } from '../../session/world.ts';
 import { readCommand } from './command.ts';
+import { paragraph } from './paragraph.ts';
 import { feedbackLines, promptOf, screenLines } from './print-screen.ts';
 import { helpLines, whyLines } from './print-why.ts';
 import type { EndingSignal, TypedLines } from './typed-lines.ts';
@@ -14,7 +18,7 @@ export interface Surroundings {
   readonly print: (text: string) => void;
   /** columns, now */
   readonly width: () => number;
-  /** lines come from a pipe: they are shown, as a terminal would */
+  /** lines come from a pipe: they are shown, as a terminal would; so are lines that were typed ahead */
   readonly echo: boolean;
   /** Does what the session asks for; what became of it, where the session wants to know. */
   readonly perform: (effect: Exclude<Effect, { kind: 'finish' }>, session: Session) => readonly Event[];
@@ -34,7 +38,7 @@ export interface Left {
 /** Asks, line by line, until the interview is finished or left. Only ever adds lines. */
 export async function plainShell(start: Session, world: World, around: Surroundings): Promise<Left> {
   let session = start;
-  show(session, null, world, around);
+  await show(session, null, world, around);
   for (;;) {
     const typed = await around.lines.next();
     if ('end' in typed) {
@@ -43,7 +47,7 @@ export async function plainShell(start: Session, world: World, around: Surroundi
         typed.end === 'signal' ? { how: 'signal', signal: typed.signal } : { how: 'input' };
       return { session, ending };
     }
-    if (around.echo) around.print(`${typed.line}\n`);
+    if (around.echo || typed.early) around.print(`${typed.line}\n`);
     const command = readCommand(typed.line, takesText(session, world));
     if (command.kind === 'quit') return { session, ending: { how: 'quit' } };
     if (command.kind === 'say') {
@@ -60,7 +64,7 @@ export async function plainShell(start: Session, world: World, around: Surroundi
       say(feedbackLines(screenOf(session, world), around.width()), around);
       return { session, ending: { how: 'finished' } };
     }
-    show(session, before, world, around);
+    await show(session, before, world, around);
   }
 }
 
@@ -82,10 +86,19 @@ function doAll(start: Session, events: readonly Event[], world: World, around: S
 }
 
 /** What the last event brought about, and what is asked now. The same question is not asked in full again. */
-function show(session: Session, before: Place | null, world: World, around: Surroundings): void {
+async function show(
+  session: Session,
+  before: Place | null,
+  world: World,
+  around: Surroundings,
+): Promise<void> {
   const screen = screenOf(session, world);
   const width = around.width();
   say(feedbackLines(screen, width), around);
+  const live = liveOf(session, world);
+  if (live !== null) say(paragraph(liveLine(live), width), around);
+  // deciding may have taken a while: what was typed meanwhile is there now, and is told from what answers the prompt
+  await nextTurn();
   const isSame = before !== null && JSON.stringify(before) === JSON.stringify(session.at);
   if (!isSame || screen.error === null) {
     around.print('\n');
@@ -96,8 +109,11 @@ function show(session: Session, before: Place | null, world: World, around: Surr
 }
 
 const say = (lines: readonly string[], around: Surroundings): void => {
-  for (const line of lines) around.print(`${printable(line)}\n`);
+  for (const line of lines) around.print(`${readAloud(line)}\n`);
 };
+
+/** Without signs, boxes and blocks, which are read aloud badly: the words beside them say the same. */
+const readAloud = (line: string): string => printable(line).replace(/[\u2500-\u28ff] ?/g, '');
 
 const lineByLine = (text: string): readonly string[] => [...text.trimEnd().split('\n'), ''];
 

@@ -6,7 +6,8 @@ import { printable } from '../../documents/printable.ts';
 export type End = { readonly end: 'input' } | { readonly end: 'signal'; readonly signal: EndingSignal };
 /** Signals that end the interview. */
 export type EndingSignal = 'SIGINT' | 'SIGTERM' | 'SIGHUP';
-export type Typed = { readonly line: string } | End;
+/** `early`: typed before it was asked for. */
+export type Typed = { readonly line: string; readonly early: boolean } | End;
 
 export interface TypedLines {
   /** The next line, as soon as there is one; lines that came early wait. */
@@ -26,7 +27,7 @@ export function typedLines(input: Readable): TypedLines {
     resolve = null;
   };
   const reader = createInterface({ input, terminal: false, crlfDelay: Number.POSITIVE_INFINITY });
-  reader.on('line', (line) => deliver({ line: cleaned(line) }));
+  reader.on('line', (line) => deliver({ line: cleaned(line), early: resolve === null }));
   reader.on('close', () => deliver({ end: 'input' }));
   input.on('error', () => deliver({ end: 'input' }));
   return {

@@ -10,7 +10,7 @@ export const chordError = aboutPart<Uncertain>({
   title: 'Error of the path',
   path: 'parts.contour.chordError',
   ask: ({ part }) => `How far may the path of the tool on ${part} be off the true curve?`,
-  hint: 'The chord error of the CAM program: curves are cut as short straight steps. Example: 0.005.',
+  hint: 'The chord error of the CAM program: curves are cut as short straight steps. Example: 0.005 mm.',
   why: 'The finer the path, the more steps a second the control has to take in.',
   readBy: ['look-ahead'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 1 } },

@@ -10,7 +10,7 @@ export const contourFeed = aboutPart<Uncertain>({
   title: 'Feed on curved surfaces',
   path: 'parts.contour.feed',
   ask: ({ part }) => `How fast does the tool run along the curved surfaces of ${part}?`,
-  hint: 'The feed in mm a minute. Example: 2000, or 80 in/min.',
+  hint: 'The feed in mm a minute. Example: 2000 mm/min, or 80 in/min.',
   why: 'Feed and curvature give how fast the rotary has to turn and how fast the control has to read ahead.',
   readBy: ['rotary-speed', 'look-ahead'],
   field: { kind: 'quantity', of: 'feed', limits: { least: 1, most: 100000 } },

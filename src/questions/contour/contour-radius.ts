@@ -10,7 +10,7 @@ export const contourRadius = aboutPart<Uncertain>({
   title: 'Tightest curve',
   path: 'parts.contour.radius',
   ask: ({ part }) => `What is the radius of the tightest curve on ${part}?`,
-  hint: 'Of the curve that the tool tip follows. Example: 20.',
+  hint: 'Of the curve that the tool tip follows. Example: 20 mm.',
   why: 'The tighter the curve, the faster the rotary turns and the shorter the steps of the program.',
   readBy: ['rotary-speed', 'look-ahead'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 5000 } },

@@ -10,7 +10,7 @@ export const cutDepth = aboutPart<Uncertain>({
   title: 'Depth of cut',
   path: 'parts.cut.ap',
   ask: () => 'How deep is that cut, along the tool?',
-  hint: 'Also called axial depth of cut or ap. Example: 8.',
+  hint: 'Also called axial depth of cut or ap. Example: 8 mm.',
   why: 'The force grows with the depth of cut.',
   readBy: ['brake-rotary', 'brake-tilt', 'spindle-power', 'spindle-torque'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 500 } },

@@ -10,7 +10,7 @@ export const drillDiameter = aboutPart<Uncertain>({
   title: 'Drill diameter',
   path: 'parts.drill.diameter',
   ask: ({ part }) => `What is the diameter of the largest drill used on ${part}?`,
-  hint: 'Example: 12.',
+  hint: 'Example: 12 mm.',
   why: 'The push of a drill grows with its diameter.',
   readBy: ['brake-tilt'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 200 } },

@@ -10,7 +10,7 @@ export const drillOffset = aboutPart<Uncertain>({
   title: 'Distance of the hole',
   path: 'parts.drill.offset',
   ask: () => 'How far is that hole from the axis that has to hold it?',
-  hint: 'From the tilt axis, level, to the middle of the hole. Example: 40.',
+  hint: 'From the tilt axis, level, to the middle of the hole. Example: 40 mm.',
   why: 'The push works on that lever.',
   readBy: ['brake-tilt'],
   field: { kind: 'quantity', of: 'length', limits: { least: 0, most: 5000 } },

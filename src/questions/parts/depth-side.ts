@@ -10,7 +10,7 @@ export const depthSide = aboutPart<Uncertain>({
   title: 'Depth from the sides',
   path: 'parts.depthSide',
   ask: ({ part }) => `How deep does the tool go into ${part} from the sides?`,
-  hint: 'From the side face in to the bottom of the deepest pocket or hole. Example: 20.',
+  hint: 'From the side face in to the bottom of the deepest pocket or hole. Example: 20 mm.',
   why: 'With the part tilted on its side the spindle has to come down that far, past fixture and table.',
   readBy: ['reach-low', 'tool-length'],
   field: { kind: 'quantity', of: 'length', limits: { least: 0, most: 5000 } },

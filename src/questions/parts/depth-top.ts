@@ -10,7 +10,7 @@ export const depthTop = aboutPart<Uncertain>({
   title: 'Depth from the top',
   path: 'parts.depthTop',
   ask: ({ part }) => `How deep does the tool go into ${part} from the top?`,
-  hint: 'From the top face down to the bottom of the deepest pocket or hole. Example: 30.',
+  hint: 'From the top face down to the bottom of the deepest pocket or hole. Example: 30 mm.',
   why: 'The spindle has to come down that far without the shortest tool running out.',
   readBy: ['reach-low', 'reach-high'],
   field: { kind: 'quantity', of: 'length', limits: { least: 0, most: 5000 } },

@@ -9,7 +9,7 @@ export const diameter = aboutPart<Uncertain>({
   title: 'Diameter',
   path: 'parts.diameter',
   ask: ({ part }) => `What is the largest diameter of ${part}?`,
-  hint: 'Example: 80, or 3 1/8 in.',
+  hint: 'Example: 80 mm, or 3 1/8 in.',
   why: 'It is what has to turn freely over the rotary, and what has to go into a chuck or a collet.',
   readBy: ['swing', 'faceplate', 'collet', 'tilt-swing'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 5000 } },

@@ -10,7 +10,7 @@ export const mass = aboutPart<Uncertain>({
   title: 'Mass',
   path: 'parts.mass',
   ask: ({ part }) => `How heavy is ${part} before it is cut?`,
-  hint: 'Leave it out and it is worked out as a solid block or bar. Example: 0.8 kg, or 1.8 lb.',
+  hint: 'Without an answer it is worked out as a solid block or bar. Example: 0.8 kg, or 1.8 lb.',
   why: 'Tables have a limit for what they carry, and a lower one when they are tilted.',
   readBy: ['payload', 'tilt-moment', 'brake-rotary', 'brake-tilt', 'inertia', 'table-load'],
   field: { kind: 'quantity', of: 'mass', limits: { above: 0, most: 20000 } },

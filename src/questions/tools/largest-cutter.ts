@@ -9,7 +9,7 @@ export const largestCutter = aboutShop<Uncertain>({
   title: 'Largest cutter',
   path: 'tools.largestCutter',
   ask: () => 'What is the diameter of the largest cutter on these parts?',
-  hint: 'Example: 20.',
+  hint: 'Example: 20 mm.',
   why: 'A cutter runs over the edge by half its diameter, and the travels have to allow it.',
   readBy: ['travel-x', 'travel-y', 'spindle-torque'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 2000 } },

@@ -10,7 +10,7 @@ export const longestTool = aboutShop<Uncertain>({
   title: 'Longest tool',
   path: 'tools.longest',
   ask: () => 'How far does the longest tool that these parts need stick out of the spindle?',
-  hint: 'From the spindle nose to the tip. Example: 180.',
+  hint: 'From the spindle nose to the tip. Example: 180 mm.',
   why: 'With the longest tool in, the spindle has to get up and away before the table tilts.',
   readBy: ['reach-high', 'index-clear', 'reach-low', 'tool-length'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 2000 } },

@@ -9,7 +9,7 @@ export const shortestTool = aboutShop<Uncertain>({
   title: 'Shortest tool',
   path: 'tools.shortest',
   ask: () => 'How far does your shortest tool stick out of the spindle?',
-  hint: 'From the spindle nose to the tip, holder and all: the gauge length. Example: 90.',
+  hint: 'From the spindle nose to the tip, holder and all: the gauge length. Example: 90 mm.',
   why: 'With the shortest tool in, the spindle has to come down far enough to reach low work.',
   readBy: ['reach-low'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 2000 } },
