@@ -37,5 +37,5 @@ function isWithin(value: unknown, kind: QuantityKind, limits: Limits): boolean {
   if (typeof value === 'number') return Number.isFinite(value) && outsideLimits(value, kind, limits) === null;
   if (!Array.isArray(value) || value.length !== 2) return false;
   const [low, high]: unknown[] = value;
-  return isWithin(low, kind, limits) && isWithin(high, kind, limits) && Number(low) <= Number(high);
+  return isWithin(low, kind, limits) && isWithin(high, kind, limits) && Number(low) < Number(high);
 }

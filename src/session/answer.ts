@@ -39,6 +39,10 @@ export function take(session: Session, item: Item, given: Given, world: World): 
   return [advance(next, world), [{ kind: 'save' }]];
 }
 
+/** Names that differ in capitals or in the width of letters only would be taken for each other. */
+const sameName = (a: string, b: string): boolean =>
+  a.normalize('NFKC').toLowerCase() === b.normalize('NFKC').toLowerCase();
+
 /** Why a value cannot stand beside the other answers: in short, or because another part has the name. */
 function objectionTo(
   session: Session,
@@ -48,9 +52,7 @@ function objectionTo(
 ): string | null {
   const { answers } = world.survey(session.kept);
   if (question.id === 'name') {
-    const twin = answers.parts.some(
-      (part, index) => index !== subject && part.name.toLowerCase() === String(value).toLowerCase(),
-    );
+    const twin = answers.parts.some((part, index) => index !== subject && sameName(part.name, String(value)));
     if (twin) return `There is a part called "${String(value)}" already: type another name.`;
   }
   return question.objection(answers, subject ?? 0, value);

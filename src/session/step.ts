@@ -2,10 +2,11 @@ import { isNotSure } from '../questions/read-reply.ts';
 import { acceptShown, reply, take } from './answer.ts';
 import { replyAtFile, replyAtOverwrite, replyAtResult, replyAtResume, written } from './files.ts';
 import { findPlace } from './find-place.ts';
+import type { GivenAnswers } from './kept.ts';
 import { arrive, comeBack, detour } from './move.ts';
 import { addPart, copyPart, goOn, renamePart, replyAtParts, replyAtRemove, withoutPart } from './parts.ts';
 import { replyAtReview } from './review.ts';
-import { type Event, type Place, refused, type Session, type Step } from './session.ts';
+import { type Event, type Place, refused, type Session, type Step, type Written } from './session.ts';
 import { itemAt, neighbor, PARTS, REVIEW, samePlace } from './walk.ts';
 import type { World } from './world.ts';
 
@@ -45,20 +46,7 @@ function turn(session: Session, event: Event, world: World): Step {
     case 'rename-part':
       return renamePart(session, event.part);
     case 'write':
-      if (event.what === 'report' && world.decision(session.kept) === null)
-        return refused(session, '', NO_SIZE);
-      if (event.file === null) return [detour(session, { at: 'file', what: event.what }), []];
-      return [
-        session,
-        [
-          {
-            kind: 'write',
-            what: event.what,
-            file: event.file,
-            overwrite: false,
-          },
-        ],
-      ];
+      return write(session, event.what, event.file, world);
     case 'written':
       return written(session, event.what, event.file);
     case 'exists':
@@ -79,6 +67,15 @@ function turn(session: Session, event: Event, world: World): Step {
   }
 }
 
+/** Asks where a file should go, unless that is said already. */
+function write(session: Session, what: Written, file: string | null, world: World): Step {
+  if (what === 'report' && world.decision(session.kept) === null) return refused(session, '', NO_SIZE);
+  if (what === 'answers' && !session.kept.parts.some(isAnswered)) return refused(session, '', NO_PART);
+  return file === null ? [detour(session, { at: 'file', what }), []] : replyAtFile(session, what, file);
+}
+
+const isAnswered = (answers: GivenAnswers): boolean => Object.keys(answers).length > 0;
+const NO_PART = 'There is nothing to write yet: an answers file needs at least one part.';
 const NO_SIZE = 'There is no result yet: at least one part needs a size first.';
 
 function replied(session: Session, text: string, world: World): Step {

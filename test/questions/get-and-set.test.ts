@@ -7,6 +7,9 @@ import { QUESTIONS } from '../../src/questions/index.ts';
 import type { Question } from '../../src/questions/question.ts';
 import { OFFER, valuesOf } from './sample-values.ts';
 
+const withoutDoubles = (list: readonly unknown[]) =>
+  list.filter((each, index) => list.findIndex((other) => String(other) === String(each)) === index);
+
 const PARTS = ['Lock gate hinge', 'Valve body'];
 
 /** Answers in which the question applies to the second part. */
@@ -33,8 +36,9 @@ describe('every question', () => {
       fc.property(valuesOf(question.field), (value) => {
         const answers = question.set(readyFor(question), 1, value);
         const back = question.get(answers, 1);
-        // the order of approaches is the user's, and angles stay where they are
-        expect(back).toEqual(value);
+        // an angle that is given twice counts once
+        const once = question.field.kind === 'quantities' && question.field.names === null;
+        expect(back).toEqual(once && Array.isArray(value) ? withoutDoubles(value) : value);
       }),
       { numRuns: 50, seed: 7 },
     );

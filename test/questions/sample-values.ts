@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { Limits } from '../../src/quantities/faults.ts';
+import { roundSignificant } from '../../src/quantities/round-significant.ts';
 import type { Field, Offer, Value } from '../../src/questions/question.ts';
 
 export const OFFER: Offer = {
@@ -36,15 +37,17 @@ export function valuesOf(field: Field): fc.Arbitrary<Value> {
   }
 }
 
+/** As people write them: whole thousandths. */
 function uncertain(limits: Limits): fc.Arbitrary<number | [number, number]> {
-  const low = limits.least ?? (limits.above ?? 0) + 0.5;
+  const step = limits.whole === true ? 1 : 0.001;
+  const low = limits.least ?? (limits.above ?? 0) + step;
   const high = limits.most ?? low + 1000;
-  const number =
-    limits.whole === true
-      ? fc.integer({ min: low, max: high })
-      : fc.double({ min: low, max: high, noNaN: true });
+  const number = fc
+    .integer({ min: Math.ceil(low / step), max: Math.floor(high / step) })
+    .map((count) => roundSignificant(count * step));
+  const range = fc.tuple(number, number).map(([a, b]): [number, number] => [Math.min(a, b), Math.max(a, b)]);
   return fc.oneof(
     number,
-    fc.tuple(number, number).map(([a, b]): [number, number] => [Math.min(a, b), Math.max(a, b)]),
+    range.filter(([from, to]) => from < to),
   );
 }

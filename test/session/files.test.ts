@@ -65,31 +65,38 @@ describe('a file that is there already', () => {
 
 describe('files on the way', () => {
   test('answers are written where they are asked for, and the interview goes on', () => {
-    const talk = go(begun(), 'mm', { type: 'write', what: 'answers', file: null });
+    const talk = go(begun(), 'mm', 'none', 'Hinge', { type: 'write', what: 'answers', file: null });
     expect(asked(talk)).toBe('file');
     const named = go(talk, 'shop.yaml');
     expect(named.effects.at(-1)).toMatchObject({ what: 'answers', file: 'shop.yaml' });
     const done = go(named, { type: 'written', what: 'answers', file: 'shop.yaml' });
-    expect(asked(done)).toBe('own-mill');
+    expect(asked(done)).toBe('shape');
     expect(done.session.note).toEqual({ kind: 'said', words: 'The answers are in shop.yaml.' });
   });
 
   test('a file named with the command needs no question', () => {
-    const talk = go(begun(), 'mm', { type: 'write', what: 'answers', file: 'shop.yaml' });
+    const talk = go(begun(), 'mm', 'none', 'Hinge', { type: 'write', what: 'answers', file: 'shop.yaml' });
     expect(talk.effects.at(-1)).toEqual({
       kind: 'write',
       what: 'answers',
       file: 'shop.yaml',
       overwrite: false,
     });
-    expect(asked(talk)).toBe('own-mill');
+    expect(asked(talk)).toBe('shape');
     const exists = go(talk, { type: 'exists', what: 'answers', file: 'shop.yaml' }, 'no');
     expect(exists.session.note).toEqual({ kind: 'said', words: 'Nothing is written.' });
-    expect(asked(exists)).toBe('own-mill');
+    expect(asked(exists)).toBe('shape');
   });
 
   test('what the disk refuses is said, and another name can be typed', () => {
-    const talk = go(begun(), 'mm', { type: 'write', what: 'answers', file: null }, 'no/where.yaml');
+    const talk = go(
+      begun(),
+      'mm',
+      'none',
+      'Hinge',
+      { type: 'write', what: 'answers', file: null },
+      'no/where.yaml',
+    );
     const refused = go(talk, {
       type: 'not-written',
       what: 'answers',
@@ -101,12 +108,20 @@ describe('files on the way', () => {
       why: expect.stringContaining('no such folder'),
     });
     expect(asked(refused)).toBe('file');
-    expect(asked(go(refused, { type: 'back' }))).toBe('own-mill');
+    expect(asked(go(refused, { type: 'back' }))).toBe('shape');
+  });
+
+  test('an answers file needs a part', () => {
+    const talk = go(begun(), 'mm', 'none', { type: 'write', what: 'answers', file: null });
+    expect(talk.session.note).toMatchObject({
+      kind: 'error',
+      why: expect.stringContaining('at least one part'),
+    });
   });
 
   test('a report needs a result', () => {
-    const talk = go(begun(), 'mm', { type: 'write', what: 'report', file: null });
+    const talk = go(begun(), 'mm', 'none', 'Hinge', { type: 'write', what: 'report', file: null });
     expect(talk.session.note).toMatchObject({ kind: 'error' });
-    expect(asked(talk)).toBe('own-mill');
+    expect(asked(talk)).toBe('shape');
   });
 });

@@ -13,10 +13,13 @@ export function withAngles(part: Part, kind: 'slant' | 'undercut', angles: reado
   const approaches = part.approaches.flatMap((each, index): readonly Approach[] => {
     if (angleOf(each, kind) === null) return [each];
     if (index !== first) return [];
-    return angles.map((angle) => (kind === 'slant' ? { slant: angle } : { undercut: angle }));
+    return withoutDoubles(angles).map((angle) => (kind === 'slant' ? { slant: angle } : { undercut: angle }));
   });
   return { ...part, approaches };
 }
+
+const withoutDoubles = (angles: readonly Uncertain[]): readonly Uncertain[] =>
+  angles.filter((angle, index) => angles.findIndex((each) => String(each) === String(angle)) === index);
 
 /** In a list of one, since an angle may itself be a pair. */
 function angleOf(approach: Approach, kind: 'slant' | 'undercut'): readonly [Uncertain] | null {

@@ -24,5 +24,6 @@ export const shape = aboutPart<Choice<Shape>>({
   },
   unsure: { as: 'each-kind' },
   get: (part) => part.shape,
-  set: (part, shape) => ({ ...part, shape }),
+  // a block is described as it stands
+  set: (part, shape) => ({ ...part, shape, stands: shape === 'block' ? 'upright' : part.stands }),
 });
