@@ -17,12 +17,26 @@ export interface RowWithGaps {
 
 const REACH = ['reach-high', 'reach-low', 'index-clear'];
 const TRAVEL = ['travel-x', 'travel-y'];
+const BASE = ['table-footprint', ...TRAVEL, 'column'];
+const SIZE = ['table-footprint', ...TRAVEL, 'tailstock'];
 
 /** Which checks read a value of a rotary or of a built-in table. */
 const OF_TABLE: Readonly<Record<string, readonly string[]>> = {
-  faceplate: ['faceplate', 'index-clear', 'table-clear', 'tool-length'],
-  swing: ['swing'],
-  faceOffset: ['tilt-swing', 'tilt-moment', 'brake-tilt', 'drive-tilt', ...TRAVEL, ...REACH, 'table-clear'],
+  faceplate: ['faceplate', 'index-clear', 'table-clear', 'column', 'tool-length'],
+  swing: ['swing', 'faceplate'],
+  faceOffset: [
+    'tilt-swing',
+    'tilt-moment',
+    'brake-tilt',
+    'drive-tilt',
+    'index-accuracy',
+    ...TRAVEL,
+    ...REACH,
+    'table-clear',
+    'housing-clear',
+    'column',
+    'tailstock',
+  ],
   tilt: ['tilt-range'],
   tiltClearRadius: ['tilt-swing'],
   'payload.level': ['payload'],
@@ -44,15 +58,15 @@ const OF_ROTARY: Readonly<Record<string, readonly string[]>> = {
   nose: [],
   collet: ['collet'],
   centerHeight: ['swing', ...REACH, 'table-clear', 'housing-clear'],
-  'base.along': ['table-footprint', ...TRAVEL],
-  'base.across': ['table-footprint', ...TRAVEL],
-  'base.centerAlong': ['table-footprint', ...TRAVEL],
-  'base.centerAcross': ['table-footprint', ...TRAVEL],
+  'base.along': [...BASE, 'tailstock'],
+  'base.across': BASE,
+  'base.centerAlong': BASE,
+  'base.centerAcross': BASE,
   housing: ['housing-clear'],
   mass: ['table-load'],
-  hold: ['slot-match'],
+  hold: ['slot-match', 'table-footprint'],
   'hold.*.keyWidth': ['slot-match'],
-  'hold.*.pitches': ['slot-match'],
+  'hold.*.pitches': ['slot-match', 'table-footprint'],
   height: [],
   'tailstock.length': ['tailstock', 'table-footprint'],
   'tailstock.price': ['budget'],
@@ -62,16 +76,16 @@ const OF_ROTARY: Readonly<Record<string, readonly string[]>> = {
 };
 
 const OF_MACHINE: Readonly<Record<string, readonly string[]>> = {
-  'travel.0': ['travel-x'],
-  'travel.1': ['travel-y'],
-  'travel.2': [],
-  'table.size.0': ['table-footprint', ...TRAVEL],
-  'table.size.1': ['table-footprint', ...TRAVEL],
+  'travel[0]': ['travel-x', 'index-clear'],
+  'travel[1]': ['travel-y', 'index-clear'],
+  'travel[2]': [],
+  'table.size[0]': SIZE,
+  'table.size[1]': SIZE,
   'table.height': [],
   'table.load': ['table-load'],
-  'table.slots.count': ['slot-match'],
+  'table.slots.count': ['slot-match', 'table-footprint'],
   'table.slots.width': ['slot-match'],
-  'table.slots.pitch': ['slot-match'],
+  'table.slots.pitch': ['slot-match', 'table-footprint'],
   'table.slots.center': ['slot-match'],
   'table.slots.along': ['slot-match'],
   noseToTable: REACH,
@@ -88,13 +102,13 @@ const OF_MACHINE: Readonly<Record<string, readonly string[]>> = {
   'features.*': ['budget'],
   'blocks.*': ['look-ahead'],
   acceleration: ['look-ahead'],
-  'clearance.*.price': ['budget'],
+  'clearance[*].price': ['budget'],
   price: ['budget'],
   ...Object.fromEntries(Object.entries(OF_TABLE).map(([path, checks]) => [`builtIn.${path}`, checks])),
   'builtIn.tiltAxis': TRAVEL,
   'builtIn.leans': TRAVEL,
-  'builtIn.reach.x': ['travel-x'],
-  'builtIn.reach.y': ['travel-y'],
+  'builtIn.reach.x': ['travel-x', 'index-clear'],
+  'builtIn.reach.y': ['travel-y', 'index-clear'],
   'builtIn.reach.noseToFace': REACH,
 };
 
@@ -105,7 +119,8 @@ export function missingValues(catalog: Catalog): readonly RowWithGaps[] {
     const { from, ...values } = row;
     const housing = row.housing === null ? 'unknown' : row.housing;
     const gaps = gapsOf({ ...values, housing }, OF_ROTARY);
-    const missing = row.tilt === null ? gaps.filter(({ path }) => !/tilt(?!ed)/i.test(path)) : gaps;
+    const missing =
+      row.tilt === null ? gaps.filter(({ path }) => !/tilt(?!ed)/i.test(path)) : gaps.map(withoutTailstock);
     return { row: `rotaries[${row.id}]`, from, missing };
   });
   const machines = catalog.machines.map(({ from, ...values }) => {
@@ -117,6 +132,11 @@ export function missingValues(catalog: Catalog): readonly RowWithGaps[] {
   return [...rotaries, ...machines].filter(({ missing }) => missing.length > 0);
 }
 
+/** Only a table that does not tilt works with a tailstock. */
+const withoutTailstock = ({ path, checks }: MissingValue): MissingValue => {
+  return { path, checks: checks.filter((check) => check !== 'tailstock') };
+};
+
 function gapsOf(row: object, checks: Readonly<Record<string, readonly string[]>>): readonly MissingValue[] {
   return unknownPaths(row, '').map((path) => ({ path, checks: checksOf(path, checks) }));
 }
@@ -124,20 +144,20 @@ function gapsOf(row: object, checks: Readonly<Record<string, readonly string[]>>
 function unknownPaths(value: unknown, path: string): readonly string[] {
   if (value === 'unknown') return [path];
   if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, each]) =>
-    unknownPaths(each, path === '' ? key : `${path}.${key}`),
-  );
+  return Object.entries(value).flatMap(([key, each]) => {
+    const step = Array.isArray(value) ? `[${key}]` : path === '' ? key : `.${key}`;
+    return unknownPaths(each, path + step);
+  });
 }
 
 /** A `*` in the table stands for any one step. */
 function checksOf(path: string, checks: Readonly<Record<string, readonly string[]>>): readonly string[] {
-  const exact = checks[path];
-  if (exact !== undefined) return exact;
-  const steps = path.split('.');
+  const steps = path.split(/[.[]/);
   const pattern = Object.keys(checks).find((each) => {
-    const parts = each.split('.');
+    const parts = each.split(/[.[]/);
     return (
-      parts.length === steps.length && parts.every((part, index) => part === '*' || part === steps[index])
+      parts.length === steps.length &&
+      parts.every((part, index) => part.startsWith('*') || part === steps[index])
     );
   });
   return pattern === undefined ? [] : (checks[pattern] ?? []);
