@@ -1,7 +1,8 @@
 import type { Answers } from '../questions/answers.ts';
 import type { Arrangement, CheckResult, Measures, Plate, Tried, Verdict } from './decision.ts';
 import { featuresOf } from './features.ts';
-import type { Judged } from './judged.ts';
+import type { FamilyVerdict, Judged } from './judged.ts';
+import { judgeFamily, PART_CHECKS } from './judging.ts';
 import { laterCost } from './later-cost.ts';
 import { shownItems } from './price.ts';
 import { groundOf, type World } from './setting.ts';
@@ -39,12 +40,24 @@ export function assembled(judged: Judged, undominated: boolean, answers: Answers
     later: laterCost(judged, answers),
     checks: [
       ...own.map((outcome): CheckResult => traced(outcome, null)),
-      ...families.flatMap(({ family, outcomes }) => outcomes.map((outcome) => traced(outcome, family.name))),
+      ...families.flatMap((each) => tracedFamily(world, judged, each)),
     ],
     undominated,
     dropped: dropOf(judged, world.shop.assume.leastCoverage),
     flips: [],
   };
+}
+
+/** The checks of one family; where its kinds are open, judged again over all of them. */
+function tracedFamily(
+  world: World,
+  { setUp }: Judged,
+  { family, outcomes }: FamilyVerdict,
+): readonly CheckResult[] {
+  const whole = outcomes.some(({ partial }) => partial)
+    ? judgeFamily(world, groundOf(world, setUp.candidate, setUp.setting), family, PART_CHECKS, true)
+    : outcomes;
+  return whole.map((outcome) => traced(outcome, family.name));
 }
 
 const finite = (value: number): number => (Number.isFinite(value) ? value : 0);

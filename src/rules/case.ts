@@ -1,9 +1,8 @@
 import type { Class, Machine, Mounting, Rotary } from '../catalog/catalog.ts';
 import type { Motion } from '../questions/answers.ts';
 import type { Assumed } from '../questions/assumptions.ts';
-import type { Gap } from './decision.ts';
 import type { Keys, Memo } from './memo.ts';
-import type { Value } from './value.ts';
+import type { Hanging, Value } from './value.ts';
 
 /** What a need or a have can depend on. Tools, assumptions and the shop are the same in a whole decision. */
 export type Room =
@@ -31,7 +30,7 @@ export interface PartCase {
   readonly interrupted: boolean;
   readonly approaches: readonly ApproachCase[];
   /** kinds that the user does not know */
-  readonly gaps: readonly Gap[];
+  readonly kinds: readonly Hanging[];
   /** the extent along X and Y as it stands and its height; round and upright: the diameter twice */
   readonly length: Value;
   readonly width: Value;
@@ -163,6 +162,8 @@ export interface Case {
   readonly rotary: RotaryCase;
   readonly mounting: Mounting | 'built-in';
   readonly part: PartCase | null;
+  /** the same case with each part that was put on it */
+  readonly withParts: Map<PartCase, Case>;
   /** by how much the clearance additions raise the nose above the table */
   readonly raised: Value;
   readonly plateThickness: Value;

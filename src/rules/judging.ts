@@ -1,10 +1,11 @@
+import { acrossKinds } from './across-kinds.ts';
 import type { Case, Room } from './case.ts';
 import type { Check } from './check.ts';
 import { CHECKS } from './checks/index.ts';
 import type { Verdict } from './decision.ts';
 import type { Family } from './family.ts';
 import { keyOf, once } from './memo.ts';
-import { acrossKinds, judge, nothingNeeded, type Outcome, worse } from './outcome.ts';
+import { judge, nothingNeeded, type Outcome, worse } from './outcome.ts';
 import { type World, withPart } from './setting.ts';
 
 /** What a check depends on: all that its sides are of, and the kinds of part, rotary and machine. */
@@ -36,31 +37,43 @@ const aboutStack = (check: Check): boolean =>
   ROOMS.get(check)?.some((room) => room === 'additions' || room === 'plates') ?? false;
 export const STACK_CHECKS = SETTING_CHECKS.filter(aboutStack);
 export const TURN_CHECKS = SETTING_CHECKS.filter((check) => !aboutStack(check));
+export const PART_CHECKS = [...FIXED_CHECKS, ...SETTING_CHECKS];
 /** Checks of the arrangement itself, but for those that wait for its price. */
 export const OWN_CHECKS = aboutArrangement.filter((check) => !needsPrice(check));
 export const PRICE_CHECKS = aboutArrangement.filter(needsPrice);
 
-/** The checks that apply to a family, judged on every kind that its answers leave open. */
+/**
+ * The checks that apply to a family, judged on every kind that its answers leave open; with `whole` so that
+ * needs and haves take in all of those kinds, as they are shown.
+ */
 export function judgeFamily(
   world: World,
   ground: Case,
   family: Family,
   checks: readonly Check[],
+  whole = false,
 ): readonly Outcome[] {
   const cases = family.cases.map((part) => withPart(ground, part));
-  const [only] = cases;
-  if (only !== undefined && cases.length === 1)
-    return checks.filter((check) => check.applies(only)).map((check) => judgedOnce(world, check, only));
-  const outcomes: Outcome[] = [];
+  const judgedBy = (check: Check) => (of: Case) =>
+    check.applies(of) ? judgedOnce(world, check, of) : nothingNeeded(check, of);
+  return checks
+    .filter((check) => cases.some((of) => check.applies(of)))
+    .map((check) => acrossKinds(cases, judgedBy(check), whole));
+}
+
+/** The worst verdict of these checks on a family; stops where nothing can be worse. */
+export function familyVerdict(world: World, ground: Case, family: Family, checks: readonly Check[]): Verdict {
+  const cases = family.cases.map((part) => withPart(ground, part));
+  let worst: Verdict = 'holds';
   for (const check of checks) {
-    const applying = cases.map((of) => check.applies(of));
-    if (!applying.includes(true)) continue;
-    const each = cases.map((of, index) =>
-      applying[index] === true ? judgedOnce(world, check, of) : nothingNeeded(check, of),
-    );
-    outcomes.push(acrossKinds(each));
+    if (!cases.some((of) => check.applies(of))) continue;
+    const judged = (of: Case): Outcome =>
+      check.applies(of) ? judgedOnce(world, check, of) : nothingNeeded(check, of);
+    const { advisory, verdict } = acrossKinds(cases, judged, false);
+    if (!advisory) worst = worse(worst, verdict);
+    if (worst === 'fails') return worst;
   }
-  return outcomes;
+  return worst;
 }
 
 /** The checks about the arrangement itself. */

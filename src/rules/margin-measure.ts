@@ -20,8 +20,10 @@ export function marginMeasure(
   let low = Number.POSITIVE_INFINITY;
   let high = Number.POSITIVE_INFINITY;
   for (const { outcomes } of families) {
-    for (const { check, comparison, verdict, margin, relativeMargin, advisory } of outcomes) {
+    for (const { check, comparison, verdict, margin, relativeMargin, advisory, partial } of outcomes) {
       if (check.categorical === true || comparison === null || advisory || verdict === 'holds if') continue;
+      if (partial) low = Number.NEGATIVE_INFINITY;
+      if (partial) continue;
       const share = check.marginOverTravel === true ? overTravel(margin, travel) : relativeMargin;
       low = Math.min(low, share.low);
       high = Math.min(high, share.high);

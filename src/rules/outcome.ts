@@ -4,7 +4,7 @@ import type { Check, Comparison, EasingRule, Sense } from './check.ts';
 import { compare, marginOf, relativeMarginOf } from './compare.ts';
 import type { Gap, MeasureToTake, Verdict } from './decision.ts';
 import { evaluateSide, type SideValue } from './side.ts';
-import { gapsOf } from './value.ts';
+import { type Hanging, hangingOn } from './value.ts';
 
 /** What one check says of one case: enough to rank by; the trace is made when somebody looks. */
 export interface Outcome {
@@ -18,8 +18,11 @@ export interface Outcome {
   readonly relativeMargin: Interval;
   readonly easing: MeasureToTake | null;
   readonly easingRule: EasingRule | null;
-  readonly gaps: readonly Gap[];
+  /** what leaves it open; nothing where it is not open */
+  readonly openOn: readonly Hanging[];
   readonly advisory: boolean;
+  /** not every kind of the part was looked at: once it is open, no further kind can settle it */
+  readonly partial: boolean;
   readonly of: Case;
 }
 
@@ -34,6 +37,9 @@ const ORDER: Readonly<Record<Verdict, number>> = {
 export const worse = (a: Verdict, b: Verdict): Verdict => (ORDER[a] >= ORDER[b] ? a : b);
 const isWorse = (a: Verdict, b: Verdict): boolean => ORDER[a] > ORDER[b];
 export const passes = (verdict: Verdict): boolean => verdict === 'holds' || verdict === 'holds if';
+
+/** Every unknown that leaves an outcome open, each once. */
+export const gapsOf = ({ openOn }: Outcome): readonly Gap[] => hangingOn(openOn).gaps;
 
 /** Judges one check on one case: its worst comparison, and among equals the one with the least margin. */
 export function judge(check: Check, of: Case): Outcome {
@@ -62,8 +68,8 @@ function judgeComparison(check: Check, comparison: Comparison, of: Case, onlyPer
   const eased = plain.surely ? null : bestEasing(check.sense, comparison, of);
   const verdict = verdictOf(plain.surely, plain.perhaps, eased, onlyPerhaps);
   const margin = marginOf(check.sense, need, have);
-  const gaps =
-    verdict === 'open' ? gapsOf([need, have, ...(eased?.sides ?? []), { gaps: of.part?.gaps ?? [] }]) : [];
+  const openOn: readonly Hanging[] =
+    verdict === 'open' ? [need, have, ...(eased?.sides ?? []), ...(of.part?.kinds ?? [])] : [];
   return {
     check,
     verdict,
@@ -74,8 +80,9 @@ function judgeComparison(check: Check, comparison: Comparison, of: Case, onlyPer
     relativeMargin: relativeMarginOf(margin, need),
     easing: verdict === 'holds if' || verdict === 'open' ? (eased?.rule.measure ?? null) : null,
     easingRule: eased?.rule ?? null,
-    gaps,
-    advisory: verdict === 'open' && isAdvisory(check, of, gaps),
+    openOn,
+    advisory: verdict === 'open' && isAdvisory(check, of, openOn),
+    partial: false,
     of,
   };
 }
@@ -88,8 +95,8 @@ function verdictOf(surely: boolean, perhaps: boolean, eased: Eased | null, onlyP
 }
 
 /** Open for want of a catalog value without which the rest still means something: the seller's to say. */
-const isAdvisory = (check: Check, of: Case, gaps: readonly Gap[]): boolean =>
-  check.advisory?.(of) === true || gaps.some((gap) => gap.ask === 'seller' && !gap.essential);
+const isAdvisory = (check: Check, of: Case, openOn: readonly Hanging[]): boolean =>
+  check.advisory?.(of) === true || openOn.some(({ forSeller }) => forSeller);
 
 interface Eased {
   readonly rule: EasingRule;
@@ -140,37 +147,8 @@ export const nothingNeeded = (check: Check, of: Case): Outcome => ({
   relativeMargin: PLENTY,
   easing: null,
   easingRule: null,
-  gaps: [],
+  openOn: [],
   advisory: false,
+  partial: false,
   of,
-});
-
-/**
- * One outcome for a family whose kinds are not all known: what every kind agrees on, else open. The need
- * and have shown take in all kinds.
- */
-export function acrossKinds(outcomes: readonly Outcome[]): Outcome {
-  const [first, ...rest] = outcomes;
-  if (first === undefined) throw new Error('no kind of the part to judge');
-  if (rest.length === 0) return first;
-  const agreed = outcomes.every((each) => each.verdict === first.verdict);
-  const allPass = outcomes.every((each) => passes(each.verdict));
-  const verdict: Verdict = agreed ? first.verdict : allPass ? 'holds if' : 'open';
-  const shown = outcomes.find((each) => each.verdict === verdict) ?? first;
-  return {
-    ...shown,
-    verdict,
-    need: span(outcomes.map((each) => each.need)),
-    have: span(outcomes.map((each) => each.have)),
-    margin: span(outcomes.map((each) => each.margin)),
-    relativeMargin: span(outcomes.map((each) => each.relativeMargin)),
-    gaps: verdict === 'open' ? gapsOf([...outcomes, { gaps: first.of.part?.gaps ?? [] }]) : [],
-    advisory:
-      verdict === 'open' && outcomes.filter((each) => each.verdict === 'open').some((each) => each.advisory),
-  };
-}
-
-const span = (all: readonly Interval[]): Interval => ({
-  low: Math.min(...all.map((each) => each.low)),
-  high: Math.max(...all.map((each) => each.high)),
 });

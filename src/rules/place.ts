@@ -10,7 +10,11 @@ export interface Range {
   readonly to: number;
 }
 
-const meet = (a: Range, b: Range): Range => ({ from: Math.max(a.from, b.from), to: Math.min(a.to, b.to) });
+/** Where both are. */
+export const meet = (a: Range, b: Range): Range => ({
+  from: Math.max(a.from, b.from),
+  to: Math.min(a.to, b.to),
+});
 const isEmpty = ({ from, to }: Range): boolean => from > to + 1e-9;
 const orAnywhere = (from: number, to: number): Range => ({
   from: Number.isFinite(from) ? from : Number.NEGATIVE_INFINITY,

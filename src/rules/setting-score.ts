@@ -2,7 +2,7 @@ import type { Case } from './case.ts';
 import type { Check } from './check.ts';
 import type { Verdict } from './decision.ts';
 import type { Family } from './family.ts';
-import { judgeFamily, judgeOwn, OWN_CHECKS, worstOf } from './judging.ts';
+import { familyVerdict, judgeOwn, OWN_CHECKS, worstOf } from './judging.ts';
 import { passes } from './outcome.ts';
 import { type Setting, type World, withPart } from './setting.ts';
 import { viseStations } from './vise-stations.ts';
@@ -36,7 +36,7 @@ export function scoreOf(
   let [musts, sureHours, openHours] = [0, 0, 0];
   const served: Family[] = [];
   for (const { family, fixed } of inPlay) {
-    const verdict = worstOf(judgeFamily(world, ground, family, checks));
+    const verdict = familyVerdict(world, ground, family, checks);
     if (verdict === 'fails') continue;
     served.push(family);
     openHours += family.hours.low;

@@ -4,6 +4,7 @@ import type { Case } from './case.ts';
 import type { Family } from './family.ts';
 import {
   FIXED_CHECKS,
+  familyVerdict,
   judgeFamily,
   judgeOwn,
   OWN_CHECKS,
@@ -12,8 +13,8 @@ import {
   TURN_CHECKS,
   worstOf,
 } from './judging.ts';
-import type { Outcome } from './outcome.ts';
-import { bestRange, nearestTo, placesInReach, placesOnTable, type Range } from './place.ts';
+import { type Outcome, passes } from './outcome.ts';
+import { bestRange, meet, nearestTo, placesInReach, placesOnTable, type Range } from './place.ts';
 import { BARE, groundOf, type Setting, type World, withPart } from './setting.ts';
 import { best, type InPlay, type Score, scoreOf } from './setting-score.ts';
 
@@ -79,7 +80,12 @@ function search(
 ): readonly [Score, ...Score[]] {
   const stands = [false, true].map((turned) => standOf(world, candidate, inPlay, turned));
   const worthwhile = stands.some(({ reached }) => canPass(all, reached, world.shop.assume.leastCoverage));
-  const most = Math.max(...stands.map(({ reached }) => sureHours(reached)));
+  const most = Math.max(
+    ...stands.map(({ reached }) => hoursOf(reached.filter(({ fixed }) => passes(fixed)))),
+  );
+  const mostOpen = Math.max(...stands.map(({ reached }) => hoursOf(reached)));
+  const winsAll = ({ ownPasses, sureHours, openHours }: Score): boolean =>
+    ownPasses === 2 && sureHours >= most - 1e-9 && openHours >= mostOpen - 1e-9;
   const tried: Score[] = [];
   const inTheMiddle = (given: Pick<Setting, 'additions' | 'plates'>): readonly Score[] =>
     (worthwhile ? stands : stands.slice(0, 1)).map((stand) =>
@@ -88,7 +94,7 @@ function search(
   stacks: for (const additions of worthwhile ? additionSets(candidate) : [[]]) {
     for (const plates of plateChoices(world, candidate, additions, worthwhile ? inPlay : [])) {
       tried.push(...inTheMiddle({ additions, plates }));
-      if (tried.some((score) => score.ownPasses === 2 && score.sureHours >= most - 1e-9)) break stacks;
+      if (tried.some(winsAll)) break stacks;
     }
   }
   const [first, ...rest] = tried;
@@ -114,9 +120,7 @@ function standOf(world: World, candidate: Candidate, inPlay: readonly InPlay[], 
     x,
     y,
     slack: { x: widthOf(x), y: widthOf(y) },
-    reached: inPlay.filter(
-      ({ family }) => worstOf(judgeFamily(world, there, family, TURN_CHECKS)) !== 'fails',
-    ),
+    reached: inPlay.filter(({ family }) => familyVerdict(world, there, family, TURN_CHECKS) !== 'fails'),
   };
 }
 
@@ -140,7 +144,7 @@ function canPass(all: readonly InPlay[], reached: readonly InPlay[], leastCovera
   return possible > 0 && possible / (possible + lost) >= leastCoverage - 1e-9;
 }
 
-const sureHours = (inPlay: readonly InPlay[]): number =>
+const hoursOf = (inPlay: readonly InPlay[]): number =>
   inPlay.reduce((sum, { family }) => sum + family.hours.low, 0);
 const widthOf = ({ from, to }: Range): number => Math.max(0, to - from);
 
@@ -148,11 +152,9 @@ const widthOf = ({ from, to }: Range): number => Math.max(0, to - from);
 const MUST = 1e6;
 
 function rangeOn(ground: Case, inPlay: readonly InPlay[], axis: 'x' | 'y'): Range {
-  const wishes = inPlay.flatMap(({ family }) =>
-    family.cases.map((part) => ({
-      range: placesInReach(withPart(ground, part), axis),
-      weight: (family.must ? MUST : 1) * family.hours.low,
-    })),
-  );
+  const wishes = inPlay.map(({ family }) => ({
+    range: family.cases.map((part) => placesInReach(withPart(ground, part), axis)).reduce(meet),
+    weight: (family.must ? MUST : 1) * family.hours.low,
+  }));
   return bestRange(placesOnTable(ground, axis), wishes).range;
 }

@@ -66,6 +66,7 @@ export function groundOf(
     rotary: candidate.rotary,
     mounting: candidate.mounting,
     part: null,
+    withParts: new Map(),
     raised: known(raised, 'clearance.raised'),
     plateThickness: known(plates, 'plates.thickness'),
     plateMass: plateMass(candidate, plates),
@@ -74,9 +75,15 @@ export function groundOf(
   };
 }
 
-/** The same with one part on it. */
-export const withPart = (ground: Case, part: PartCase): Case => ({
-  ...ground,
-  keys: { ...ground.keys, part: idOf(ground.memo, 'part', part.key) },
-  part,
-});
+/** The same with one part on it; made once for each part. */
+export function withPart(ground: Case, part: PartCase): Case {
+  const known = ground.withParts.get(part);
+  if (known !== undefined) return known;
+  const made: Case = {
+    ...ground,
+    keys: { ...ground.keys, part: idOf(ground.memo, 'part', part.key) },
+    part,
+  };
+  ground.withParts.set(part, made);
+  return made;
+}

@@ -1,9 +1,8 @@
 import type { Interval } from '../quantities/interval.ts';
 import type { Case, Room } from './case.ts';
-import type { Gap } from './decision.ts';
 import { keyOf, once } from './memo.ts';
-import { type Term, termEnds } from './term.ts';
-import { gapsOf, type Value } from './value.ts';
+import { type Term, termEnds, type Use } from './term.ts';
+import { type Hanging, hangingOn, type Value } from './value.ts';
 
 /**
  * One side of a comparison, the need or the have: the greatest or least over its terms, or the width
@@ -36,9 +35,7 @@ export const width = (of: readonly Room[], terms: Side['terms'], less: Side['ter
   less,
 });
 
-export interface SideValue extends Interval {
-  readonly gaps: readonly Gap[];
-}
+export interface SideValue extends Interval, Hanging {}
 
 /** A term with the values of its inputs, for the trace. */
 export interface EvaluatedTerm extends Interval {
@@ -56,23 +53,20 @@ function evaluateFresh(side: Side, of: Case): SideValue {
   const terms = side.terms(of).map((each) => evaluateTerm(each, of));
   if (side.fold !== 'width') {
     const { low, high } = folded(side.fold, terms);
-    return { low, high, gaps: gapsFrom(terms, low === high) };
+    return sideValue(low, high, terms);
   }
   const far = (side.less?.(of) ?? []).map((each) => evaluateTerm(each, of));
   const upper = folded('greatest', terms);
   const lower = folded('least', far);
-  return {
-    low: upper.low - lower.high,
-    high: upper.high - lower.low,
-    gaps: gapsFrom([...terms, ...far], false),
-  };
+  return sideValue(upper.low - lower.high, upper.high - lower.low, [...terms, ...far]);
 }
 
 /** A term's ends with the values that went in. */
 export function evaluateTerm(term: Term, of: Case): EvaluatedTerm {
   const values: Record<string, Value> = {};
-  for (const [key, use] of Object.entries(term.uses)) values[key] = use.input.read(of);
-  return { term, values, ...termEnds(term, values) };
+  for (const key in term.uses) values[key] = (term.uses[key] as Use).input.read(of);
+  const { low, high } = termEnds(term, values);
+  return { term, values, low, high };
 }
 
 /** The greatest (least) over terms: each end is the greatest (least) of the ends. */
@@ -108,7 +102,18 @@ function pickOne(
   return [terms.reduce((best, each) => (better(each, best) ? each : best), first)];
 }
 
-/** What its unknowns are; a side that comes out exact hangs on none. */
-function gapsFrom(terms: readonly EvaluatedTerm[], exact: boolean): readonly Gap[] {
-  return exact ? [] : gapsOf(terms.flatMap((each) => Object.values(each.values)));
+const NOTHING_OPEN: Hanging = { gaps: [], forSeller: false };
+
+/** Its ends and what they hang on; a side that comes out exact hangs on nothing. */
+function sideValue(low: number, high: number, terms: readonly EvaluatedTerm[]): SideValue {
+  const hanging =
+    low === high ? NOTHING_OPEN : hangingOn(terms.flatMap((each) => Object.values(each.values)));
+  return {
+    low,
+    high,
+    forSeller: hanging.forSeller,
+    get gaps() {
+      return hanging.gaps;
+    },
+  };
 }

@@ -108,21 +108,15 @@ export function termEnds(of: Term, values: Readonly<Record<string, Interval>>): 
   const atHigh: Record<string, number> = {};
   const atLow: Record<string, number> = {};
   let exact = true;
-  for (const [key, use] of Object.entries(of.uses)) {
-    const value = values[key] as Interval;
-    if (value.low === value.high) {
-      atHigh[key] = value.low;
-      atLow[key] = value.low;
-      continue;
-    }
+  for (const key in of.uses) {
+    const { direction } = of.uses[key] as Use;
+    const { low, high } = values[key] as Interval;
+    const [lowest, highest] = direction === 'falls' ? [high, low] : [low, high];
+    atLow[key] = lowest;
+    atHigh[key] = highest;
+    if (low === high) continue;
     exact = false;
-    if (use.direction === 'rises') {
-      atHigh[key] = value.high;
-      atLow[key] = value.low;
-    } else if (use.direction === 'falls') {
-      atHigh[key] = value.low;
-      atLow[key] = value.high;
-    } else free.push(key);
+    if (direction !== 'rises' && direction !== 'falls') free.push(key);
   }
   if (exact) {
     const only = of.formula(atHigh);

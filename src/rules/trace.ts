@@ -1,6 +1,6 @@
 import type { Interval } from '../quantities/interval.ts';
 import type { Bounded, CheckResult, Easing } from './decision.ts';
-import type { Outcome } from './outcome.ts';
+import { gapsOf, type Outcome } from './outcome.ts';
 import { bindingTerms, evaluateSide } from './side.ts';
 import { bounded } from './value.ts';
 
@@ -33,7 +33,7 @@ export function traced(outcome: Outcome, part: string | null): CheckResult {
     formula: check.formula,
     source: check.source,
     easing: easingOf(outcome),
-    gaps: outcome.gaps,
+    gaps: gapsOf(outcome),
     categorical: check.categorical === true,
   };
 }

@@ -1,7 +1,7 @@
 import type { CheckId } from './checks/ids.ts';
 import type { Gap, Unknown } from './decision.ts';
 import type { Judged } from './judged.ts';
-import type { Outcome } from './outcome.ts';
+import { gapsOf, type Outcome } from './outcome.ts';
 
 interface Found {
   readonly gap: Gap;
@@ -47,12 +47,12 @@ export function unknownsOf(
 }
 
 function noteOutcome(
-  { verdict, advisory, gaps, check }: Outcome,
+  outcome: Outcome,
   mayWin: boolean,
   note: (gap: Gap, decides: boolean, check: CheckId) => void,
 ): void {
-  if (verdict !== 'open') return;
-  for (const gap of gaps) note(gap, mayWin && !advisory, check.id);
+  if (outcome.verdict !== 'open') return;
+  for (const gap of gapsOf(outcome)) note(gap, mayWin && !outcome.advisory, outcome.check.id);
 }
 
 const byWeight = (a: Found, b: Found): number =>

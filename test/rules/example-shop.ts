@@ -1,5 +1,6 @@
 import type { Catalog, Machine, Rotary } from '../../src/catalog/catalog.ts';
 import { type Answers, MEASURES, type Part } from '../../src/questions/answers.ts';
+import { acrossKinds } from '../../src/rules/across-kinds.ts';
 import type { Candidate } from '../../src/rules/candidates.ts';
 import type { Case } from '../../src/rules/case.ts';
 import type { Check } from '../../src/rules/check.ts';
@@ -9,7 +10,7 @@ import { partCases } from '../../src/rules/facts/part-facts.ts';
 import { builtInCase, rotaryCase } from '../../src/rules/facts/rotary-facts.ts';
 import { shopCase } from '../../src/rules/facts/shop-facts.ts';
 import { freshMemo } from '../../src/rules/memo.ts';
-import { acrossKinds, judge, nothingNeeded, type Outcome } from '../../src/rules/outcome.ts';
+import { judge, nothingNeeded, type Outcome } from '../../src/rules/outcome.ts';
 import { groundOf, withPart } from '../../src/rules/setting.ts';
 import { known } from '../../src/rules/value.ts';
 
@@ -225,5 +226,5 @@ export function exampleWorld(given: ExampleGiven): ExampleWorld {
 /** What a check says of an example, over every kind that it leaves open. */
 export function judgeExample(check: Check, given: ExampleGiven): Outcome {
   const { cases } = exampleWorld(given);
-  return acrossKinds(cases.map((of) => (check.applies(of) ? judge(check, of) : nothingNeeded(check, of))));
+  return acrossKinds(cases, (of) => (check.applies(of) ? judge(check, of) : nothingNeeded(check, of)), true);
 }

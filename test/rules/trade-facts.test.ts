@@ -39,7 +39,7 @@ test('two 6 in vises stand on a built-in faceplate of 500 mm, not on one of 450 
   const stations = (faceplate: number): number | undefined => {
     const [of] = exampleWorld({ work: { vise: { width: 152, length: 450 } } }).cases;
     if (of === undefined) throw new Error('no case');
-    const plate = { low: faceplate, high: faceplate, path: 'faceplate', gaps: [] };
+    const plate = { low: faceplate, high: faceplate, path: 'faceplate', gaps: [], forSeller: false };
     const ground = {
       ...of,
       machine: { ...of.machine, builtIn: true },

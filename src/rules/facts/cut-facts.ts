@@ -15,8 +15,7 @@ import { hull, type Interval } from '../../quantities/interval.ts';
 import { type Choice, CUT_SIZES, type Cut, type CutDetail, type CutSize } from '../../questions/answers.ts';
 import { NOT_SURE } from '../../questions/ranges.ts';
 import type { CutCase } from '../case.ts';
-import type { Gap } from '../decision.ts';
-import { answered, derived, openAnswer, type Value } from '../value.ts';
+import { answered, derived, type Hanging, openAnswer, type Value } from '../value.ts';
 import { corners } from './corners.ts';
 
 /** Depth and width of an assumed cut, in tool diameters; the tool itself is at most 20 mm with four teeth. */
@@ -101,7 +100,7 @@ function describedCut(
 function facts(
   cases: readonly (readonly [MaterialRow, CutEnds])[],
   path: string,
-  from: readonly { readonly gaps: readonly Gap[] }[],
+  from: readonly Hanging[],
 ): CutCase {
   const over = (name: string, read: (row: MaterialRow, cut: Numbers) => number): Value =>
     derived(

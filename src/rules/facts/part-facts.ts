@@ -5,8 +5,7 @@ import { hull, type Interval } from '../../quantities/interval.ts';
 import type { Approach, Part } from '../../questions/answers.ts';
 import { NOT_SURE, type NotSureKey } from '../../questions/ranges.ts';
 import type { ApproachCase, PartCase, ShopCase } from '../case.ts';
-import type { Gap } from '../decision.ts';
-import { answered, derived, known, openAnswer, type Value } from '../value.ts';
+import { answered, derived, type Hanging, known, openAnswer, type Value } from '../value.ts';
 import { corners } from './corners.ts';
 import { cutFacts } from './cut-facts.ts';
 import { type Kinds, kindsOf } from './part-kinds.ts';
@@ -32,7 +31,7 @@ function partCase(part: Part, kinds: Kinds, shop: ShopCase, root: string, index:
     heldByCollet: kinds.heldByCollet,
     interrupted: typeof part.cut === 'object' && part.cut.interrupted,
     approaches,
-    gaps: kinds.gaps,
+    kinds: kinds.open,
     ...size,
     planRadius: planRadius(kinds, size, root),
     eccentricity: read(part.eccentricity, 'eccentricity', 'parts.eccentricity'),
@@ -158,8 +157,7 @@ function drillFacts(part: Part, root: string): Pick<PartCase, 'drillThrust' | 'd
       corners([diameter, feed], ([d = 0, f = 0]) => drillThrust({ ...row, diameter: d, feed: f })),
     ),
   );
-  const gaps: readonly { readonly gaps: readonly Gap[] }[] =
-    part.material === 'unknown' ? openAnswer(`${root}.material`) : [];
+  const gaps: readonly Hanging[] = part.material === 'unknown' ? openAnswer(`${root}.material`) : [];
   return {
     drillThrust: derived(thrust, `${at}.thrust`, [diameter, feed, ...gaps]),
     drillOffset: answered(part.drill.offset, `${at}.offset`, NOT_SURE['parts.drill.offset']),

@@ -1,5 +1,5 @@
-import { type Approach, MOTIONS, type Motion, type Part } from '../../questions/answers.ts';
-import type { Gap } from '../decision.ts';
+import type { Approach, Motion, Part } from '../../questions/answers.ts';
+import { type Hanging, openAnswer } from '../value.ts';
 
 /** One choice among the kinds that a family's answers name. */
 export interface Kinds {
@@ -8,7 +8,7 @@ export interface Kinds {
   readonly motion: Motion;
   readonly heldByCollet: boolean;
   readonly approaches: readonly Approach[];
-  readonly gaps: readonly Gap[];
+  readonly open: readonly Hanging[];
 }
 
 /** The sides that a family may need where nobody knows: each of these is judged. */
@@ -20,38 +20,40 @@ const POSSIBLE_APPROACHES: readonly (readonly Approach[])[] = [
   ['top', 'sides', { undercut: 'unknown' }],
 ];
 
-/** Every choice that the answers leave open: one where all kinds are known. */
+/**
+ * Every choice that the answers leave open: one where all kinds are known. Round or not, moving axes and
+ * approaches change the same needs and are taken together. That a part is held by a collet, or that it is a
+ * surface cut with the tilt fixed, changes checks of its own only, so one kind of each is enough.
+ */
 export function kindsOf(part: Part, root: string): readonly Kinds[] {
-  const gaps: Gap[] = [];
-  const open = (name: string): void => {
-    gaps.push({ path: `${root}.${name}`, ask: 'user', essential: true });
+  const open: Hanging[] = [];
+  const note = (name: string): void => {
+    open.push(...openAnswer(`${root}.${name}`));
   };
   // a shape that nobody knows is covered by the block: its radius and faces take in those of a round part
-  if (part.shape === 'unknown') open('shape');
+  if (part.shape === 'unknown') note('shape');
   const rounds =
     part.shape !== 'round'
       ? [false]
       : part.stands === 'unknown'
         ? [true, false]
         : [part.stands === 'upright'];
-  if (rounds.length > 1) open('stands');
-  if (part.motion === 'unknown') open('motion');
-  const motions = part.motion === 'unknown' ? MOTIONS : [part.motion];
-  if (part.holding.by === 'unknown') open('holding.by');
-  const collets = part.holding.by === 'unknown' ? [false, true] : [part.holding.by === 'collet'];
-  if (part.approaches === 'unknown') open('approaches');
-  const approaches = part.approaches === 'unknown' ? POSSIBLE_APPROACHES : [part.approaches];
-  return rounds.flatMap((round) =>
+  if (rounds.length > 1) note('stands');
+  if (part.motion === 'unknown') note('motion');
+  if (part.holding.by === 'unknown') note('holding.by');
+  if (part.approaches === 'unknown') note('approaches');
+  const motions: readonly Motion[] =
+    part.motion === 'unknown' ? ['positional', 'simultaneous'] : [part.motion];
+  const choices = part.approaches === 'unknown' ? POSSIBLE_APPROACHES : [part.approaches];
+  const heldByCollet = part.holding.by === 'collet';
+  const together = rounds.flatMap((round) =>
     motions.flatMap((motion) =>
-      collets.flatMap((heldByCollet) =>
-        approaches.map((each) => ({
-          round,
-          motion,
-          heldByCollet,
-          approaches: each,
-          gaps,
-        })),
-      ),
+      choices.map((approaches) => ({ round, motion, heldByCollet, approaches, open })),
     ),
   );
+  return together.flatMap((kind, index): readonly Kinds[] => [
+    kind,
+    ...(index === 0 && part.motion === 'unknown' ? [{ ...kind, motion: 'surfaces' as const }] : []),
+    ...(index === 0 && part.holding.by === 'unknown' ? [{ ...kind, heldByCollet: true }] : []),
+  ]);
 }
