@@ -70,7 +70,7 @@ export type Field =
 export type Value = Uncertain | boolean | string | readonly string[] | readonly Uncertain[];
 
 /** What 'not sure' stands for. */
-export type Unsure =
+type Unsure =
   /** any value of this range */
   | { readonly as: 'range'; readonly range: Interval }
   /** each of the kinds is considered */
@@ -81,13 +81,13 @@ export type Unsure =
   | { readonly as: 'value'; readonly value: Value; readonly words: string };
 
 /** What is taken, and shown as taken, while the question has no answer. */
-export interface Preset {
+interface Preset {
   readonly value: Value;
   readonly words: string;
 }
 
 /** What a question's text may speak of. */
-export interface About {
+interface About {
   /** the part's name, or 'the part' while it has none */
   readonly part: string;
   readonly units: 'mm' | 'inch';

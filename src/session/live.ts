@@ -19,7 +19,7 @@ export interface Live {
 }
 
 /** An arrangement by the names in the catalog; without a rotary where the table is built in. */
-export interface Leader {
+interface Leader {
   readonly machine: string;
   readonly rotary: string | null;
 }

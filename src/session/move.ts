@@ -23,7 +23,7 @@ export const detour = (session: Session, place: Place): Session =>
   arrive({ ...session, detours: detoursTo(session, place) }, place);
 
 /** The detours once one goes to `place`: a place that is on the way back already is simply gone back to. */
-export function detoursTo({ detours, at, kept }: Session, place: Place): readonly Detour[] {
+function detoursTo({ detours, at, kept }: Session, place: Place): readonly Detour[] {
   const known = detours.findIndex((each) => samePlace(each.from, place));
   if (known >= 0) return detours.slice(0, known);
   return samePlace(at, place) ? detours : [...detours, { from: at, to: place, kept }];

@@ -88,7 +88,7 @@ export function replyAtRemove(session: Session, part: number, text: string, worl
 const arrivedAnew = (session: Session): Session => arrive(session, session.at);
 
 /** A part by its number or its name; the only one needs neither. */
-export function partNamed(kept: Kept, world: World, text: string): number | null {
+function partNamed(kept: Kept, world: World, text: string): number | null {
   const { parts } = world.survey(kept).answers;
   if (text === '') return parts.length === 1 ? 0 : null;
   if (/^\d+$/.test(text)) return Number(text) >= 1 && Number(text) <= parts.length ? Number(text) - 1 : null;

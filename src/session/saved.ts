@@ -1,7 +1,7 @@
 import type { Given, GivenAnswers, Kept } from './kept.ts';
 import type { Place, Session } from './session.ts';
 
-export const SESSION_FORMAT = 'fivesides-session/1';
+const SESSION_FORMAT = 'fivesides-session/1';
 
 /** An interview as it is kept in a file. */
 export interface Saved {
@@ -22,7 +22,7 @@ export interface Migration {
 }
 
 /** There is only one format yet. */
-export const MIGRATIONS: readonly Migration[] = [];
+const MIGRATIONS: readonly Migration[] = [];
 
 export type SavedReading =
   | { readonly ok: true; readonly saved: Saved }

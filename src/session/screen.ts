@@ -12,7 +12,7 @@ import { itemAt, samePlace, walkOf } from './walk.ts';
 import { unitsOf, type World } from './world.ts';
 
 /** What a question takes, for a shell to offer. */
-export type Input =
+type Input =
   | { readonly kind: 'choice' | 'list' | 'order'; readonly options: readonly Option[] }
   | { readonly kind: 'yes-no' }
   | { readonly kind: 'text' }
@@ -61,7 +61,7 @@ export type Screen = (
   Feedback;
 
 /** What the last event brought about; the same on every screen. */
-export interface Feedback {
+interface Feedback {
   /** the answer that was taken, in words and in both systems of units */
   readonly accepted: { readonly title: string; readonly words: string } | null;
   readonly error: { readonly typed: string; readonly why: string } | null;

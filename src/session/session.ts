@@ -21,7 +21,7 @@ export type Place =
 export type Written = 'answers' | 'report';
 
 /** What the last event brought about, for the shell to say. */
-export type Note =
+type Note =
   | {
       readonly kind: 'accepted';
       readonly id: string;

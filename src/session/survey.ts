@@ -73,7 +73,7 @@ function knownGiven(kept: Kept, subject: Subject, question: Question, offer: Off
 }
 
 /** The value that an answer stands for. Example: 'not sure' whether a part must be held → false. */
-export function standsFor(question: Question, given: Given): Value {
+function standsFor(question: Question, given: Given): Value {
   if (given.from !== 'not sure') return given.value;
   return question.unsure.as === 'value' ? question.unsure.value : 'unknown';
 }

@@ -26,7 +26,7 @@ export interface Surroundings {
   readonly resultText: (session: Session) => string;
 }
 
-export type Ending =
+type Ending =
   | { readonly how: 'finished' | 'quit' | 'input' }
   | { readonly how: 'signal'; readonly signal: EndingSignal };
 
@@ -97,7 +97,9 @@ async function show(
   say(feedbackLines(screen, width), around);
   const live = liveOf(session, world);
   if (live !== null) say(paragraph(liveLine(live), width), around);
-  // deciding may have taken a while: what was typed meanwhile is there now, and is told from what answers the prompt
+  // What was typed while this was worked out is read now, and so told from what answers the prompt. The first turn
+  // ends the one that is running, the second has looked for input.
+  await nextTurn();
   await nextTurn();
   const isSame = before !== null && JSON.stringify(before) === JSON.stringify(session.at);
   if (!isSame || screen.error === null) {

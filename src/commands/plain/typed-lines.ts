@@ -3,11 +3,11 @@ import type { Readable } from 'node:stream';
 import { printable } from '../../documents/printable.ts';
 
 /** Why there are no more lines. */
-export type End = { readonly end: 'input' } | { readonly end: 'signal'; readonly signal: EndingSignal };
+type End = { readonly end: 'input' } | { readonly end: 'signal'; readonly signal: EndingSignal };
 /** Signals that end the interview. */
 export type EndingSignal = 'SIGINT' | 'SIGTERM' | 'SIGHUP';
 /** `early`: typed before it was asked for. */
-export type Typed = { readonly line: string; readonly early: boolean } | End;
+type Typed = { readonly line: string; readonly early: boolean } | End;
 
 export interface TypedLines {
   /** The next line, as soon as there is one; lines that came early wait. */
