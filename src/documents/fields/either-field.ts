@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { quoted } from '../printable.ts';
-import { report } from './fault.ts';
+import { faultIn, report } from './fault.ts';
 import { jsonFormOf, withJsonForm } from './json-form.ts';
 import { isMap } from './strict-map.ts';
 
@@ -35,8 +35,12 @@ export function eitherField<Text = never, List = never, Group = never>(
     }
     const result = branch.safeParse(raw);
     if (result.success) return result.data;
-    for (const issue of result.error.issues)
-      context.issues.push({ ...issue, input: raw } as z.core.$ZodRawIssue);
+    for (const issue of result.error.issues) {
+      const fault = branch === text ? faultIn(issue) : undefined;
+      // a word that is none of its own: what could stand here instead is more than words
+      if (fault !== undefined) report(context, { ...fault, expected });
+      else context.issues.push({ ...issue, input: raw } as z.core.$ZodRawIssue);
+    }
     return z.NEVER;
   });
   return withJsonForm(field, () => ({
