@@ -8,10 +8,16 @@ import { build } from 'esbuild';
 export const emptyFolder = (): string => mkdtempSync(join(tmpdir(), 'fivesides-test-'));
 
 /** The interview on a small catalog and an engine that stands in for the rules, as a program of its own. */
-export async function buildProgram(): Promise<string> {
+export const buildProgram = (): Promise<string> => bundled('test/journeys/interview-entry.ts');
+
+/** The whole program as it is shipped. */
+export const buildRealProgram = (): Promise<string> => bundled('src/main.ts');
+
+async function bundled(entry: string): Promise<string> {
   const outfile = join(emptyFolder(), 'interview.mjs');
   await build({
-    entryPoints: ['test/journeys/interview-entry.ts'],
+    entryPoints: [entry],
+    define: { FIVESIDES_VERSION: '"0"' },
     outfile,
     bundle: true,
     format: 'esm',
@@ -38,6 +44,8 @@ export interface RunOptions {
   /** piped in line by line; null: nothing is piped, standard input is closed at once */
   readonly lines: readonly string[] | null;
   readonly env?: Readonly<Record<string, string>>;
+  /** how long it may take, in ms */
+  readonly longest?: number;
   /** sent as soon as so many characters, or this text, came out; the lines are all written before, and standard input stays open */
   readonly kill?: { readonly signal: NodeJS.Signals; readonly after: number | string };
 }
@@ -48,7 +56,10 @@ const isReached = (text: string, after: number | string): boolean =>
   typeof after === 'number' ? text.length >= after : text.includes(after);
 
 /** Runs the program to its end. It is stopped, and the run fails, when it hangs. */
-export function run(program: string, { args, cwd, lines, env = {}, kill }: RunOptions): Promise<Run> {
+export function run(
+  program: string,
+  { args, cwd, lines, env = {}, kill, longest = LONGEST_MS }: RunOptions,
+): Promise<Run> {
   return new Promise((resolve, reject) => {
     const { CI: _, ...own } = process.env;
     const child = spawn(process.execPath, [program, ...args], {
@@ -60,7 +71,7 @@ export function run(program: string, { args, cwd, lines, env = {}, kill }: RunOp
     const timer = setTimeout(() => {
       child.kill('SIGKILL');
       reject(new Error(`the program hangs; it said:\n${stdout}\n${stderr}`));
-    }, LONGEST_MS);
+    }, longest);
     child.stdout.setEncoding('utf8').on('data', (chunk: string) => {
       stdout += chunk;
       if (kill === undefined || killed || !isReached(stdout, kill.after)) return;

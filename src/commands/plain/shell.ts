@@ -115,7 +115,10 @@ const say = (lines: readonly string[], around: Surroundings): void => {
 };
 
 /** Without signs, boxes and blocks, which are read aloud badly: the words beside them say the same. */
-const readAloud = (line: string): string => printable(line).replace(/[\u2500-\u28ff] ?/g, '');
+const readAloud = (line: string): string =>
+  printable(line)
+    .replace(/[\u2500-\u28ff] ?/g, '')
+    .trimEnd();
 
 const lineByLine = (text: string): readonly string[] => [...text.trimEnd().split('\n'), ''];
 
