@@ -81,8 +81,10 @@ function currencyOf({ document }: ParsedFile): unknown {
 function missingRotaries(files: readonly ParsedFile[]): readonly Problem[] {
   const ids = new Set(rowsOf(files, 'rotaries').map(({ row }) => row.id));
   return rowsOf(files, 'machines').flatMap(({ at, row, path }) => {
-    const { rotaryIncluded } = row;
-    if (typeof rotaryIncluded !== 'string' || rotaryIncluded === 'none' || ids.has(rotaryIncluded)) return [];
+    const { kind, rotaryIncluded } = row;
+    // with a machine of another kind it is wrong in itself
+    if (kind !== 'convertible' || typeof rotaryIncluded !== 'string') return [];
+    if (rotaryIncluded === 'none' || ids.has(rotaryIncluded)) return [];
     const found = `is ${quoted(rotaryIncluded)}, which no rotary of the catalog has as its id`;
     const fault = { path: [...path, 'rotaryIncluded'], found, expected: 'expected the id of a rotary' };
     return [problemAt(fault, at.document, at.file)];

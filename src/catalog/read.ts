@@ -17,15 +17,17 @@ import { filesCrossChecked, type ParsedFile } from './files-cross-checks.ts';
 export function readCatalog(folders: readonly string[]): Reading<Catalog> {
   const problems: Problem[] = [];
   const parsed: ParsedFile[] = [];
+  const order: string[] = [];
   for (const folder of folders) {
     const found = readFolder(folder);
+    order.push(...found.files);
     parsed.push(...found.parsed);
     problems.push(...found.problems);
   }
   problems.push(...filesCrossChecked(parsed, problems.length === 0));
   const rows = parsed.map((each) => readRows(each));
   for (const each of rows) if (!each.ok) problems.push(...each.problems);
-  if (problems.length > 0) return { ok: false, problems: inOrder(problems) };
+  if (problems.length > 0) return { ok: false, problems: inOrder(problems, order) };
   const files = rows.flatMap((each) => (each.ok ? [each.value] : []));
   return {
     ok: true,
@@ -40,29 +42,30 @@ export function readCatalog(folders: readonly string[]): Reading<Catalog> {
 }
 
 interface FolderReading {
+  readonly files: readonly string[];
   readonly parsed: readonly ParsedFile[];
   readonly problems: readonly Problem[];
 }
 
 function readFolder(folder: string): FolderReading {
   const names = catalogFiles(folder);
-  if (!names.ok) return { parsed: [], problems: names.problems };
+  if (!names.ok) return { files: [], parsed: [], problems: names.problems };
   const parsed: ParsedFile[] = [];
   const problems: Problem[] = [];
-  for (const name of names.value) {
-    const file = join(folder, name);
+  const files = names.value.map((name) => join(folder, name));
+  for (const file of files) {
     const text = readFileText(file);
     const document = text.ok ? parseDocument(text.value, file) : text;
     if (!document.ok) problems.push(...document.problems);
     else if (!isAnswersFile(document.value.value)) parsed.push({ file, document: document.value });
   }
-  if (parsed.length > 0 || problems.length > 0) return { parsed, problems };
+  if (parsed.length > 0 || problems.length > 0) return { files, parsed, problems };
   const none = wholeFile(
     folder,
     'the folder holds no catalog file',
     'expected a .yaml, .yml or .json file in it',
   );
-  return { parsed, problems: none.ok ? [] : none.problems };
+  return { files, parsed, problems: none.ok ? [] : none.problems };
 }
 
 /** Names of the files that may hold rows, in the order of their names. */

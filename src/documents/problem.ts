@@ -26,10 +26,10 @@ export function describeProblem(problem: Problem): string {
   return printable(`${file}:${line}:${column}: ${found}, ${expected}${hint}`);
 }
 
-/** Problems in the order of the lines, file by file in the order in which the files come first. */
-export function inOrder(problems: readonly Problem[]): readonly Problem[] {
-  const files = [...new Set(problems.map((each) => each.file))];
-  return files.flatMap((file) =>
+/** Problems file by file, in the order of `files` and then as they come, each in the order of its lines. */
+export function inOrder(problems: readonly Problem[], files: readonly string[] = []): readonly Problem[] {
+  const order = [...new Set([...files, ...problems.map((each) => each.file)])];
+  return order.flatMap((file) =>
     problems
       .filter((each) => each.file === file)
       .sort((one, other) => one.line - other.line || one.column - other.column),
