@@ -18,6 +18,7 @@ export function questionLines(screen: QuestionScreen, width: number): readonly s
 /** More options than this are listed in a running text, so that the question stays in sight. */
 const MOST_LINES = 12;
 const MOST_NAMES = 60;
+const NO_BREAK = '\u00a0';
 
 /** Each option with its number; very many are left to their names. */
 export function optionLines(options: readonly Option[], width: number): readonly string[] {
@@ -26,10 +27,13 @@ export function optionLines(options: readonly Option[], width: number): readonly
       paragraph(about === '' ? label : `${label}: ${about}`, width, `${String(index + 1).padStart(3)}  `),
     );
   }
-  const names = options.slice(0, MOST_NAMES).map(({ label }, index) => `${index + 1} ${label}`);
+  // a number stays on the line of its name
+  const names = options
+    .slice(0, MOST_NAMES)
+    .map(({ label }, index) => `${index + 1} ${label}`.replaceAll(' ', NO_BREAK));
   const rest = options.length - names.length;
   const more = rest === 0 ? '.' : `, and ${rest} more: type the beginning of a name.`;
-  return paragraph(`${names.join(', ')}${more}`, width, '  ');
+  return paragraph(`${names.join(', ')}${more}`, width, '  ').map((line) => line.replaceAll(NO_BREAK, ' '));
 }
 
 /** What 'not sure' stands for and what Enter takes, in one sentence where that is the same. */

@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import { type LiveNumbers, liveLine } from '../../src/report/live-line.ts';
+
+const SAME: LiveNumbers = {
+  left: 41,
+  total: 96,
+  leftBefore: 41,
+  dropped: null,
+  newLeader: null,
+  deciding: 9,
+  decidingBefore: 9,
+};
+
+test.each([
+  ['the first judgment', { leftBefore: null, decidingBefore: null }, '41 of 96 arrangements left.'],
+  [
+    'what dropped most',
+    { leftBefore: 53, dropped: { check: 'swing', count: 12 } },
+    '41 of 96 arrangements left; swing dropped 12.',
+  ],
+  [
+    'who is ahead now',
+    {
+      leftBefore: 53,
+      dropped: { check: 'tilt-moment', count: 12 },
+      newLeader: { machine: 'Rowan', rotary: 'Wren' },
+    },
+    '41 of 96 arrangements left; moment on the tilt axis dropped 12; ahead now: Rowan with Wren.',
+  ],
+  ['more than before', { leftBefore: 30 }, '41 of 96 arrangements left, 11 more than before.'],
+  ['no change', {}, 'Still 41 of 96 arrangements left.'],
+  [
+    'fewer unknown values',
+    { deciding: 1, decidingBefore: 2 },
+    'Still 41 of 96 arrangements left; 1 unknown value can still decide, 2 before.',
+  ],
+  [
+    'no unknown value',
+    { deciding: 0 },
+    'Still 41 of 96 arrangements left; nothing unknown decides any more.',
+  ],
+  [
+    'a machine with its own table ahead',
+    { newLeader: { machine: 'Yew', rotary: null } },
+    'Still 41 of 96 arrangements left; ahead now: Yew.',
+  ],
+  ['one arrangement', { left: 1, total: 1, leftBefore: 1 }, 'Still 1 of 1 arrangement left.'],
+] as const satisfies readonly (readonly [string, Partial<LiveNumbers>, string])[])(
+  'says in one line: %s',
+  (_, change, expected) => expect(liveLine({ ...SAME, ...change })).toBe(expected),
+);
