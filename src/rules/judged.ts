@@ -1,6 +1,7 @@
-import type { Interval } from '../quantities/interval.ts';
+import { anything, hull, type Interval } from '../quantities/interval.ts';
 import type { Measure } from '../questions/answers.ts';
 import type { Candidate } from './candidates.ts';
+import type { Case } from './case.ts';
 import { coverageOf } from './coverage.ts';
 import type { Verdict } from './decision.ts';
 import type { Family } from './family.ts';
@@ -42,18 +43,12 @@ export function judgeCandidate(
   owned: string,
 ): Judged {
   const setUp = setUpBest(world, candidate, families);
-  const verdicts = setUp.families.map((each) => ({ ...each, verdict: worstOf(each.outcomes) }));
+  const verdicts = setUp.families.map((each) => ({ ...each, verdict: verdictWithin(setUp, each) }));
   const covered = verdicts.filter(({ verdict }) => verdict !== 'fails');
-  const priced = priceOf(
-    setUp,
-    covered.flatMap(({ outcomes }) => outcomes),
-    owned,
-    world.shop.platePrice,
-  );
-  const own = [
-    ...setUp.own,
-    ...judgeOwn(world, groundOf(world, candidate, setUp.setting, priced.total), PRICE_CHECKS),
-  ];
+  const outcomes = covered.flatMap((each) => each.outcomes);
+  const priced = priceOf(setUp, outcomes, owned, world.shop.platePrice);
+  const ground = groundOf(world, candidate, setUp.setting, priced.total);
+  const own = [...setUp.own, ...judgeOwn(world, ground, PRICE_CHECKS)];
   const coverage = coverageOf(verdicts);
   return {
     id: candidate.id,
@@ -66,15 +61,33 @@ export function judgeCandidate(
     priced,
     measures: {
       coverage,
-      viseStations: stationsOf(world, setUp, covered),
+      viseStations: setUp.unsettled ? anyStations(setUp) : stationsOf(ground, covered),
       payback: null,
       price: priced.total,
       floorArea: floorArea(candidate),
       swapHours: null,
-      margin: marginMeasure(covered, world, setUp),
+      margin: setUp.unsettled ? anything : marginMeasure(covered, world, setUp),
     },
   };
 }
+
+/** While something is open, a family that fails as it is set up now may still hold with another setting. */
+function verdictWithin(
+  { unsettled, possible }: SetUp,
+  { family, outcomes }: Omit<FamilyVerdict, 'verdict'>,
+): Verdict {
+  const verdict = worstOf(outcomes);
+  return verdict === 'fails' && unsettled && possible.has(family) ? 'open' : verdict;
+}
+
+/** Stations of every setting that was tried: any of them may turn out to be the best. */
+const anyStations = ({ tried }: SetUp): Interval => hull(tried.map(({ stations }) => stations));
+
+const stationsOf = (ground: Case, covered: readonly FamilyVerdict[]): Interval | null =>
+  viseStations(
+    ground,
+    covered.flatMap(({ family }) => family.cases.map((part) => withPart(ground, part))),
+  );
 
 /** Its own checks hold, so do the families it must hold, and enough hours are covered. */
 function passesWhen(
@@ -86,18 +99,6 @@ function passesWhen(
   const musts = [worstOf(own), ...families.filter(({ family }) => family.must).map(({ verdict }) => verdict)];
   if (musts.includes('fails') || coverage.high < least - 1e-9) return 'no';
   return musts.every(passes) && coverage.low >= least - 1e-9 ? 'yes' : 'open';
-}
-
-function stationsOf(
-  world: World,
-  { candidate, setting }: SetUp,
-  covered: readonly FamilyVerdict[],
-): Interval | null {
-  const ground = groundOf(world, candidate, setting);
-  return viseStations(
-    ground,
-    covered.flatMap(({ family }) => family.cases.map((part) => withPart(ground, part))),
-  );
 }
 
 const SQUARE_MM_PER_SQUARE_M = 1e6;

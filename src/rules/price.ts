@@ -53,7 +53,42 @@ export function priceOf(setUp: SetUp, covered: readonly Outcome[], owned: string
   if (!machine.builtIn) items.push(...drives(setUp, money));
   if (setUp.setting.plates > 0) items.push({ item: 'plates', which: '', price: platePrice });
   items.push(...ordered(setUp, covered, money));
-  return { items, total: totalOf(items.map(({ price }) => price)) };
+  const total = totalOf(items.map(({ price }) => price));
+  return { items, total: setUp.unsettled ? unsettledTotal(setUp, total, items, platePrice, money) : total };
+}
+
+/**
+ * While something is open, another setting may turn out to be the best: at the least without additions,
+ * plates and features, at the most with all that is on offer.
+ */
+function unsettledTotal(
+  { candidate: { machine, rotary } }: SetUp,
+  total: Value,
+  items: Priced['items'],
+  platePrice: Value,
+  money: Money,
+): Value {
+  const least = items.filter(({ item }) => item === 'machine' || item === 'rotary' || item === 'axis-drives');
+  const { row } = machine;
+  const offered = [
+    ...row.clearance.map(({ price }) => money(price, `machines[${row.id}].clearance.price`)),
+    ...Object.values(FEATURE_OF).flatMap((feature) => {
+      const price = row.features[feature];
+      return price === undefined || price === 'standard'
+        ? []
+        : [money(price, `machines[${row.id}].features.${feature}`)];
+    }),
+    ...(rotary.row?.tailstock == null
+      ? []
+      : [money(rotary.row.tailstock.price, `rotaries[${rotary.key}].tailstock.price`)]),
+    ...(machine.builtIn ? [] : [platePrice]),
+  ];
+  const most = totalOf([...least.map(({ price }) => price), ...offered]);
+  return derived(
+    { low: totalOf(least.map(({ price }) => price)).low, high: Math.max(most.high, total.high) },
+    'price',
+    [total],
+  );
 }
 
 type Money = (price: Stated, path: string) => Value;

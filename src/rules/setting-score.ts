@@ -1,3 +1,4 @@
+import type { Interval } from '../quantities/interval.ts';
 import type { Case } from './case.ts';
 import type { Check } from './check.ts';
 import type { Verdict } from './decision.ts';
@@ -15,7 +16,7 @@ export interface Score {
   readonly musts: number;
   readonly sureHours: number;
   readonly openHours: number;
-  readonly stations: number;
+  readonly stations: Interval;
 }
 
 /** A family with the verdict that holds whatever the setting is. */
@@ -56,11 +57,12 @@ export function scoreOf(
   };
 }
 
-const stationsWith = (ground: Case, families: readonly Family[]): number =>
+const NO_STATIONS: Interval = { low: 0, high: 0 };
+const stationsWith = (ground: Case, families: readonly Family[]): Interval =>
   viseStations(
     ground,
     families.flatMap(({ cases }) => cases.map((part) => withPart(ground, part))),
-  )?.low ?? 0;
+  ) ?? NO_STATIONS;
 
 /**
  * The order in which settings are preferred: its own checks, the families it must hold, hours that surely
@@ -74,7 +76,7 @@ function isBetter(a: Score, b: Score): boolean {
     nearly(a.openHours - b.openHours),
     b.setting.additions.length - a.setting.additions.length,
     b.setting.plates - a.setting.plates,
-    a.stations - b.stations,
+    a.stations.low - b.stations.low,
     nearly(Math.abs(b.setting.place.x) - Math.abs(a.setting.place.x)),
   ];
   return (differences.find((difference) => difference !== 0) ?? 0) > 0;

@@ -27,6 +27,10 @@ export interface SetUp {
   readonly families: readonly { readonly family: Family; readonly outcomes: readonly Outcome[] }[];
   /** every addition and plate that was tried, with the hours that surely hold */
   readonly tried: readonly Score[];
+  /** something in play is open, so that once it is known another setting may turn out to be the best */
+  readonly unsettled: boolean;
+  /** the families that may hold with some setting or other */
+  readonly possible: ReadonlySet<Family>;
 }
 
 /**
@@ -40,8 +44,8 @@ export function setUpBest(world: World, candidate: Candidate, families: readonly
     return { family, outcomes, fixed: worstOf(outcomes) };
   });
   const inPlay = judged.filter(({ fixed }) => fixed !== 'fails');
-  const tried = candidate.machine.builtIn
-    ? ([scoreOf(world, bare, BARE, { x: 0, y: 0 }, inPlay, SETTING_CHECKS)] as const)
+  const { tried, possible } = candidate.machine.builtIn
+    ? onItsOwnTable(world, bare, inPlay)
     : search(world, candidate, judged, inPlay);
   const chosen = best(tried);
   const ground = groundOf(world, candidate, chosen.setting);
@@ -55,6 +59,26 @@ export function setUpBest(world: World, candidate: Candidate, families: readonly
       outcomes: [...outcomes, ...judgeFamily(world, ground, family, SETTING_CHECKS)],
     })),
     tried,
+    unsettled: tried.some(({ sureHours, openHours, ownPasses }) => openHours > sureHours || ownPasses === 1),
+    possible,
+  };
+}
+
+interface Search {
+  readonly tried: readonly [Score, ...Score[]];
+  readonly possible: ReadonlySet<Family>;
+}
+
+/** A built-in table stands where it stands. */
+function onItsOwnTable(world: World, ground: Case, inPlay: readonly InPlay[]): Search {
+  const score = scoreOf(world, ground, BARE, { x: 0, y: 0 }, inPlay, SETTING_CHECKS);
+  return {
+    tried: [score],
+    possible: new Set(
+      inPlay
+        .map(({ family }) => family)
+        .filter((family) => familyVerdict(world, ground, family, SETTING_CHECKS) !== 'fails'),
+    ),
   };
 }
 
@@ -77,7 +101,7 @@ function search(
   candidate: Candidate,
   all: readonly InPlay[],
   inPlay: readonly InPlay[],
-): readonly [Score, ...Score[]] {
+): Search {
   const stands = [false, true].map((turned) => standOf(world, candidate, inPlay, turned));
   const worthwhile = stands.some(({ reached }) => canPass(all, reached, world.shop.assume.leastCoverage));
   const most = Math.max(
@@ -107,7 +131,10 @@ function search(
           .map((x) => placed(world, candidate, stand, stack, x)),
       )
     : [];
-  return [first, ...rest, ...toTheEnds];
+  return {
+    tried: [first, ...rest, ...toTheEnds],
+    possible: new Set(stands.flatMap(({ reached }) => reached.map(({ family }) => family))),
+  };
 }
 
 function standOf(world: World, candidate: Candidate, inPlay: readonly InPlay[], turned: boolean): Stand {

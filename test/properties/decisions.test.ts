@@ -4,7 +4,7 @@ import type { Catalog, Machine, Rotary } from '../../src/catalog/catalog.ts';
 import type { Answers, Part } from '../../src/questions/answers.ts';
 import { decide } from '../../src/rules/decide.ts';
 import { EXAMPLE_ANSWERS, EXAMPLE_CATALOG } from '../rules/example-shop.ts';
-import { anyMachine, anyPart, anyRotary } from './random-shop.ts';
+import { anyPart, anyRotary, strongMachine, strongRotary } from './random-shop.ts';
 
 const RUNS = { numRuns: 40, seed: 20260103 };
 
@@ -26,37 +26,6 @@ const smallPart: fc.Arbitrary<Part> = anyPart.map((part) => ({
   contourCut: 'light' as const,
   drill: null,
 }));
-
-/** Strong enough that what decides is what is left random: size of table, travel, nose, price. */
-const strongRotary = anyRotary.map(
-  (row): Rotary => ({
-    ...row,
-    class: row.class === 'collet-indexer' ? 'single-support' : row.class,
-    faceplate: 200,
-    swing: 300,
-    tilt: [-30, 120],
-    tiltClearRadius: 250,
-    payload: { level: 90, tilted: 60 },
-    tiltMoment: 300,
-    brakeTorque: { rotary: 2000, tilt: 3000 },
-    driveTorque: { rotary: 900, tilt: 1500 },
-    accuracy: { rotary: 8, tilt: 8 },
-    centerHeight: 130 + Number(row.mass) / 10,
-    faceOffset: Number(row.faceOffset) / 3,
-    housing: [],
-    speed: { rotary: 150, tilt: 80 },
-  }),
-);
-const strongMachine = anyMachine.map(
-  (row): Machine => ({
-    ...row,
-    travel: [700, 500, 600],
-    spindleDrive: { power: 20, torque: 100, speed: 24000, taper: 'unknown' },
-    axisDrives: { fitted: 0, offered: 2, priceEach: 4000 },
-    throat: 800,
-    blocks: { standard: 5000, lookAhead: 9000, ahead: 500, aheadWithLookAhead: 900 },
-  }),
-);
 
 const anyShop = fc.record({
   parts: fc.array(smallPart, { minLength: 1, maxLength: 4 }),
