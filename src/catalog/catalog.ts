@@ -3,7 +3,7 @@
  * null is a plain "has none". The reader fills both in, so nothing here is optional.
  */
 export type Stated = number | 'unknown';
-export type Pair = readonly [low: number, high: number];
+type Pair = readonly [low: number, high: number];
 export type StatedPair = Pair | 'unknown';
 
 export const ROTARY_CLASSES = ['collet-indexer', 'single-axis', 'single-support', 'trunnion'] as const;

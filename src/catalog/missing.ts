@@ -1,7 +1,7 @@
 import type { Catalog, Provenance } from './catalog.ts';
 
 /** A value that a row lacks, and the checks that stay open for the lack of it. */
-export interface MissingValue {
+interface MissingValue {
   /** within the row, e.g. `payload.tilted` */
   readonly path: string;
   /** ids of checks; none: only measures, or checks that need it for other work than yours */

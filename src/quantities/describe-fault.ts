@@ -38,7 +38,7 @@ const NOUNS: Readonly<Record<QuantityKind, string>> = {
 };
 
 /** Units of a kind as a list for people: `mm, cm, m, µm, in, ft, thou`; empty where it has none. */
-export const unitSymbols = (kind: QuantityKind): readonly string[] =>
+const unitSymbols = (kind: QuantityKind): readonly string[] =>
   UNITS[kind].map((each) => each.symbol).filter((symbol) => symbol !== 'share' && symbol !== 'years');
 
 /** What may be written for a kind, e.g. `a length in mm, cm, m, µm, in, ft or thou`. */

@@ -34,7 +34,6 @@ export const BASE_UNITS = {
 } as const;
 
 export type QuantityKind = keyof typeof BASE_UNITS;
-export type BaseUnit = (typeof BASE_UNITS)[QuantityKind];
 
 /** Whose units a bare number is in, and which ones are shown. */
 export type LengthUnits = 'mm' | 'inch';

@@ -10,7 +10,7 @@ import { mattersField } from './answers-schema-matters.ts';
 import { partField } from './answers-schema-part.ts';
 import { controlField, moneyField, shopField, toolsField, workField } from './answers-schema-shop.ts';
 
-export const ANSWERS_FORMAT = 'fivesides-answers/1' as const;
+const ANSWERS_FORMAT = 'fivesides-answers/1' as const;
 
 /**
  * An answers file whose bare numbers are in these units, read into answers in mm, kg, N·m, degrees: everything that

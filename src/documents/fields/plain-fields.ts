@@ -27,7 +27,7 @@ export const requiredChoiceField = <const Word extends string>(
   requiredField({ description: means, type: 'string', enum: words }, (raw) => readChoice(raw, words));
 
 /** One of a few words; says which, and which one was near. */
-export function readChoice<Word extends string>(raw: unknown, words: readonly Word[]): Read<Word> {
+function readChoice<Word extends string>(raw: unknown, words: readonly Word[]): Read<Word> {
   const found = words.find((word) => word === raw);
   if (found !== undefined) return accepted(found);
   return refused({
@@ -114,7 +114,7 @@ function readText(raw: unknown, { fits, expected, longest, means }: TextOf): Rea
 }
 
 /** `a, b or c` */
-export function wordsListed(words: readonly string[]): string {
+function wordsListed(words: readonly string[]): string {
   const last = words.at(-1) ?? '';
   return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} or ${last}`;
 }
