@@ -12,7 +12,13 @@ import { traced } from './trace.ts';
 import { bounded } from './value.ts';
 
 /** An arrangement as the decision shows it, every check traced. */
-export function assembled(judged: Judged, undominated: boolean, answers: Answers, world: World): Arrangement {
+export function assembled(
+  judged: Judged,
+  undominated: boolean,
+  answers: Answers,
+  world: World,
+  traces: boolean,
+): Arrangement {
   const { setUp, own, families } = judged;
   const { candidate, setting } = setUp;
   const { place } = setting;
@@ -38,10 +44,12 @@ export function assembled(judged: Judged, undominated: boolean, answers: Answers
     prices: shownItems(judged.priced),
     features: featuresOf(judged),
     later: laterCost(judged, answers),
-    checks: [
-      ...own.map((outcome): CheckResult => traced(outcome, null)),
-      ...families.flatMap((each) => tracedFamily(world, judged, each)),
-    ],
+    checks: traces
+      ? [
+          ...own.map((outcome): CheckResult => traced(outcome, null)),
+          ...families.flatMap((each) => tracedFamily(world, judged, each)),
+        ]
+      : [],
     undominated,
     dropped: dropOf(judged, world.shop.assume.leastCoverage),
     flips: [],

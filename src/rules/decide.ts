@@ -24,6 +24,8 @@ export interface DecideOptions {
   /** list every arrangement, not only the ones worth reading */
   readonly all?: boolean;
   readonly shownIn?: 'mm' | 'inch';
+  /** false: no traces of checks, for a quick look at what is left */
+  readonly traces?: boolean;
 }
 
 /** Measures on which arrangements beat each other; *margin* orders but does not dominate. */
@@ -70,7 +72,9 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     outcome,
     recommended: ranking.winner,
     contenders: ranking.contenders,
-    arrangements: listed.map((each) => assembled(each, undominated.has(each.id), answers, world)),
+    arrangements: listed.map((each) =>
+      assembled(each, undominated.has(each.id), answers, world, options.traces !== false),
+    ),
     count: judged.length,
     stages: stageCounts(judged.map((each) => dropOf(each, shop.assume.leastCoverage))),
     envelope: envelopeOf(fiveAxis, catalog, shop.assume.kneeShare),

@@ -9,7 +9,7 @@ import { type Setting, type Survey, surveyOf } from './survey.ts';
 export type Decide = (
   answers: Answers,
   catalog: Catalog,
-  options: { readonly shownIn: LengthUnits },
+  options: { readonly shownIn: LengthUnits; readonly traces: boolean },
 ) => Decision;
 
 /** All that the session reads besides itself. Everything in it is worked out once for the same answers. */
@@ -18,7 +18,7 @@ export interface World {
   readonly survey: (kept: Kept) => Survey;
   /** The decision on all answers; null while no part has a size. */
   readonly decision: (kept: Kept) => Decision | null;
-  /** The same on the parts that have a size so far: what is being entered now is left out. */
+  /** The same without the traces of its checks, on the parts that have a size: what is being entered is left out. */
   readonly liveDecision: (kept: Kept) => Decision | null;
 }
 
@@ -31,15 +31,16 @@ export function createWorld(catalog: Catalog, decide: Decide): World {
   const survey = remembered((kept: Kept) => surveyOf(kept, setting));
   // An answer that only says what was taken anyway changes nothing, and needs no deciding again.
   let last: { readonly question: string; readonly decision: Decision } | null = null;
-  const judged = (kept: Kept, parts: readonly Part[]): Decision | null => {
+  const judged = (kept: Kept, parts: readonly Part[], traces: boolean): Decision | null => {
     if (!parts.some(hasSize)) return null;
     const answers = { ...survey(kept).answers, parts };
     const shownIn = unitsOf(kept);
-    const question = JSON.stringify([answers, shownIn]);
-    if (last?.question !== question) last = { question, decision: decide(answers, catalog, { shownIn }) };
+    const question = JSON.stringify([answers, shownIn, traces]);
+    if (last?.question !== question)
+      last = { question, decision: decide(answers, catalog, { shownIn, traces }) };
     return last.decision;
   };
-  const decision = remembered((kept: Kept) => judged(kept, survey(kept).answers.parts));
+  const decision = remembered((kept: Kept) => judged(kept, survey(kept).answers.parts, true));
   return {
     setting,
     survey,
@@ -51,12 +52,11 @@ export function createWorld(catalog: Catalog, decide: Decide): World {
           .filter(({ question, applies, given }) => applies && SIZES.has(question.id) && given === undefined)
           .map(({ subject }) => subject),
       );
-      return waiting.size === 0
-        ? decision(kept)
-        : judged(
-            kept,
-            answers.parts.filter((_, index) => !waiting.has(index)),
-          );
+      return judged(
+        kept,
+        answers.parts.filter((_, index) => !waiting.has(index)),
+        false,
+      );
     }),
   };
 }
