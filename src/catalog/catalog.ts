@@ -122,7 +122,7 @@ export interface Machine {
   readonly id: string;
   readonly name: string;
   readonly kind: MachineKind;
-  readonly spindle: 'vertical' | 'horizontal';
+  readonly spindle: 'vertical' | 'horizontal' | 'unknown';
   readonly travel: readonly [Stated, Stated, Stated];
   /** null on a machine whose table is built in */
   readonly table: {

@@ -42,7 +42,7 @@ export function machineField(units: LengthUnits): z.ZodType<MachineRow> {
       id: idField(),
       name: nameField(),
       kind: requiredChoiceField(MACHINE_KINDS, 'what kind of machine it is'),
-      spindle: choiceField(['vertical', 'horizontal'], 'direction of the spindle', 'vertical'),
+      spindle: choiceField(['vertical', 'horizontal'], 'direction of the spindle', 'unknown'),
       travel: statedListField(size('travel'), ['X', 'Y', 'Z']),
       table: tableField(units),
       noseToTable: pairField(

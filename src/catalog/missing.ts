@@ -76,6 +76,8 @@ const OF_ROTARY: Readonly<Record<string, readonly string[]>> = {
 };
 
 const OF_MACHINE: Readonly<Record<string, readonly string[]>> = {
+  // judged as vertical while nobody says so
+  spindle: [],
   'travel[0]': ['travel-x', 'index-clear'],
   'travel[1]': ['travel-y', 'index-clear'],
   'travel[2]': [],

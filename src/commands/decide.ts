@@ -12,8 +12,8 @@ import { problemsBesideCatalog } from './beside-catalog.ts';
 import { demoCatalog } from './demo-catalog.ts';
 import { OUTCOME_CODES, UNUSABLE } from './outcome-codes.ts';
 
-export const FORMATS = ['text', 'json', 'markdown'] as const;
-export type Format = (typeof FORMATS)[number];
+const FORMATS = ['text', 'json', 'markdown'] as const;
+type Format = (typeof FORMATS)[number];
 
 export interface DecideCommandOptions {
   /** folders; none: the demo catalog */

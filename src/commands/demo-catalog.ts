@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /** The folder of the demo catalog: beside the program, wherever that was installed. */
@@ -7,7 +7,8 @@ export function demoCatalog(): string {
   let folder = dirname(fileURLToPath(import.meta.url));
   for (;;) {
     const candidate = join(folder, 'catalog-demo');
-    if (existsSync(candidate)) return candidate;
+    // as seen from here, so that what is printed does not hang on where the program lies
+    if (existsSync(candidate)) return relative(process.cwd(), candidate);
     const parent = dirname(folder);
     if (parent === folder) throw new Error('the demo catalog is missing from the installation');
     folder = parent;

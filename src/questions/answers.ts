@@ -36,8 +36,8 @@ export type Motion = (typeof MOTIONS)[number];
 export type HoldingKind = (typeof HOLDINGS)[number];
 export type CutSize = (typeof CUT_SIZES)[number];
 export type Loading = (typeof LOADINGS)[number];
-export type Swap = (typeof SWAPS)[number];
-export type Cam = (typeof CAMS)[number];
+type Swap = (typeof SWAPS)[number];
+type Cam = (typeof CAMS)[number];
 /** What arrangements are compared on and the user can put in order. */
 export type Measure = (typeof MEASURES)[number];
 
@@ -77,14 +77,14 @@ export interface Contour {
   readonly chordError: Uncertain;
 }
 
-export interface Holding {
+interface Holding {
   readonly by: Choice<HoldingKind>;
   readonly diameter: Uncertain;
   readonly height: Uncertain;
   readonly mass: Uncertain;
 }
 
-export interface Yearly {
+interface Yearly {
   readonly quantity: Uncertain;
   readonly lots: Uncertain;
   readonly setups: Uncertain;

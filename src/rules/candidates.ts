@@ -13,12 +13,13 @@ export interface Candidate {
 
 /**
  * Every arrangement that the catalog allows, in its order: machine × rotary × mounting, and each built-in
- * table. Horizontal spindles are not enumerated yet, and a bare mill is no arrangement.
+ * table. Horizontal spindles are not enumerated yet, one that is not stated is judged as vertical (and the
+ * report says so), and a bare mill is no arrangement.
  */
 export function candidatesOf(catalog: Catalog): readonly Candidate[] {
   const rotaries = catalog.rotaries.map(rotaryCase);
   return catalog.machines
-    .filter((row) => row.spindle === 'vertical')
+    .filter((row) => row.spindle !== 'horizontal')
     .flatMap((row): readonly Candidate[] => {
       const machine = machineCase(row);
       if (row.builtIn !== null)

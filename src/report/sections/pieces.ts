@@ -18,7 +18,11 @@ function machineLine(decision: Decision, { arrangement, path }: ArrangementAt): 
   const name = machineName(decision, arrangement.machine, [...path, 'machine']);
   const row = decision.inputs.catalog.machines.find(({ id }) => id === arrangement.machine);
   if (row === undefined) return say`Machine: ${name}.`;
-  return say`Machine: ${name}, ${words(`${row.spindle} ${MACHINE_KIND_WORDS[row.kind]}`)}.`;
+  return say`Machine: ${name}, ${words(
+    row.spindle === 'unknown'
+      ? `${MACHINE_KIND_WORDS[row.kind]}, taken as vertical`
+      : `${row.spindle} ${MACHINE_KIND_WORDS[row.kind]}`,
+  )}.`;
 }
 
 function rotaryLine(decision: Decision, { arrangement, path }: ArrangementAt): readonly Line[] {
