@@ -3,9 +3,12 @@ import { outcome } from '../sections/outcome.ts';
 import { shortReport } from '../whole-report.ts';
 import { type TextLook, textLines } from './text-blocks.ts';
 
-/** The decision in short, for a terminal of the given width. Ends with one line break. */
+/**
+ * The decision in short, for a terminal of the given width. It ends with the answer once more, because the top of
+ * it has left the screen by then.
+ */
 export const textReport = (decision: Decision, look: TextLook): string =>
-  `${textLines(shortReport(decision), decision, look).join('\n').trimEnd()}\n`;
+  `${textLines(shortReport(decision), decision, look).join('\n').trimEnd()}\n\nIN SHORT\n\n${answerReport(decision, look)}`;
 
 /** The answer alone, in a sentence or two: what is said beside a report that goes to a file. */
 export const answerReport = (decision: Decision, look: TextLook): string => {
