@@ -69,6 +69,12 @@ export const ASSUMPTIONS = {
   tailstockRatio: assumption(2.5, '', [0.5, 20], 'longest overhang in diameters without a tailstock'),
   longestTool: assumption(300, 'mm', [50, 1000], 'longest gauge length that can ordinarily be bought'),
   plateThickness: assumption(30, 'mm', [5, 200], 'thickness of an adapter plate'),
+  platePrice: assumption(
+    900,
+    'money',
+    [0, 100000],
+    'price of a plate under the rotary where the shop named none',
+  ),
   riserStep: assumption(5, 'mm', [1, 100], 'risers come in steps of this'),
   weeks: assumption(48, '', [1, 53], 'working weeks in a year'),
   ceilingRoom: assumption(300, 'mm', [0, 3000], 'room above a machine'),

@@ -43,7 +43,7 @@ export function assembled(
     measures: measuresOf(judged),
     prices: shownItems(judged.priced),
     features: featuresOf(judged),
-    later: laterCost(judged, answers),
+    later: laterCost(judged, answers, world.shop.platePrice),
     checks: traces
       ? [
           ...own.map((outcome): CheckResult => traced(outcome, null)),

@@ -1,4 +1,5 @@
 import type { Class, Machine, Mounting, Rotary } from '../catalog/catalog.ts';
+import type { Interval } from '../quantities/interval.ts';
 import type { Motion } from '../questions/answers.ts';
 import type { Assumed } from '../questions/assumptions.ts';
 import type { Keys, Memo } from './memo.ts';
@@ -142,6 +143,8 @@ export interface ShopCase {
   readonly viseWidth: Value;
   readonly viseLength: Value;
   readonly byHand: Value;
+  /** vises beside the rotary; nobody says how many: each one counts */
+  readonly visesWanted: Interval;
   readonly budget: Value;
   readonly platePrice: Value;
 }

@@ -1,9 +1,11 @@
 import type { Catalog } from '../catalog/catalog.ts';
 import { MATERIALS } from '../mechanics/forces/materials.ts';
+import type { Interval } from '../quantities/interval.ts';
 import { type Answers, MEASURES, type Measure } from '../questions/answers.ts';
 import { NOT_SURE } from '../questions/ranges.ts';
 import { assembled } from './assemble.ts';
 import { candidatesOf } from './candidates.ts';
+import type { ShopCase } from './case.ts';
 import { cautionsFor } from './cautions-for.ts';
 import type { Decision, RankStep, RunnerUp } from './decision.ts';
 import { envelopeOf } from './envelope.ts';
@@ -43,7 +45,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
   const judged = candidatesOf(catalog)
     .map((candidate) => judgeCandidate(world, candidate, fiveAxis, answers.shop.machine))
     .sort((a, b) => (a.id < b.id ? -1 : 1));
-  const running = judged.filter(({ passes }) => passes !== 'no').map(rankedOf);
+  const running = judged.filter(({ passes }) => passes !== 'no').map((each) => rankedOf(each, shop));
   const ranking = rankBy(answers.matters, shop.assume.band, running);
   const undominated = undominatedIds(running);
   const misses = nearestMisses(judged, shop.assume.leastCoverage);
@@ -82,7 +84,9 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     threeAxis: threeAxis.map(({ name }) => name),
     ranking: ranking.steps.map(shownStep),
     runnersUp:
-      winner === null ? [] : order.map((id) => runnerUp(winner, byId(judged, id), ranking, answers.matters)),
+      winner === null
+        ? []
+        : order.map((id) => runnerUp(byId(running, winner.id), byId(running, id), ranking, answers.matters)),
     nearestMisses: misses.map(({ id }) => id),
     classes: [],
     features: winner === null ? [] : featuresOf(winner),
@@ -99,7 +103,17 @@ const NOT_SURE_SHOWN = Object.fromEntries(
   ]),
 );
 
-const rankedOf = ({ id, passes, measures }: Judged): Ranked => ({ id, surely: passes === 'yes', measures });
+/** Vises beyond those that the shop wants count for nothing: bigger is never better by itself. */
+const rankedOf = ({ id, passes, measures }: Judged, { visesWanted }: ShopCase): Ranked => ({
+  id,
+  surely: passes === 'yes',
+  measures: { ...measures, viseStations: atMostWanted(measures.viseStations, visesWanted) },
+});
+
+const atMostWanted = (stations: Interval | null, wanted: Interval): Interval | null =>
+  stations === null
+    ? null
+    : { low: Math.min(stations.low, wanted.low), high: Math.min(stations.high, wanted.high) };
 
 function undominatedIds(running: readonly Ranked[]): ReadonlySet<string> {
   const sure = running.filter(({ surely }) => surely);
@@ -121,8 +135,8 @@ function runnersInOrder(
   return inOrder(answers.matters, band, others, MOST_RUNNERS_UP);
 }
 
-function byId(judged: readonly Judged[], id: string): Judged {
-  const found = judged.find((each) => each.id === id);
+function byId(running: readonly Ranked[], id: string): Ranked {
+  const found = running.find((each) => each.id === id);
   if (found === undefined) throw new Error(`no arrangement ${id}`);
   return found;
 }
@@ -135,7 +149,7 @@ const shownStep = ({ measure, best, stays, drops }: Ranking['steps'][number]): R
 });
 
 /** Where a runner-up fell behind, and what the winner gives up against it. */
-function runnerUp(winner: Judged, other: Judged, { steps }: Ranking, order: readonly Measure[]): RunnerUp {
+function runnerUp(winner: Ranked, other: Ranked, { steps }: Ranking, order: readonly Measure[]): RunnerUp {
   const lost = steps.find(({ drops }) => drops.some(({ id }) => id === other.id));
   const gives = order.flatMap((measure) => {
     const [mine, its] = [winner.measures[measure], other.measures[measure]];

@@ -4,13 +4,13 @@ import type { LaterCost } from './decision.ts';
 import { corners } from './facts/corners.ts';
 import type { Judged } from './judged.ts';
 import { raisedBy } from './setting.ts';
-import { answered, bounded } from './value.ts';
+import { answered, bounded, type Value } from './value.ts';
 
 /**
  * What clearance additions cost once the rotary is off again: the nose no longer comes as far down, so the
  * shortest tool needs the work in the vise raised by max(0, lowest nose + raised − shortest tool − vise bed).
  */
-export function laterCost({ setUp }: Judged, answers: Answers): LaterCost | null {
+export function laterCost({ setUp }: Judged, answers: Answers, plates: Value): LaterCost | null {
   const raised = raisedBy(setUp.setting);
   if (raised === 0) return null;
   const shortest = answered(answers.tools.shortest, 'tools.shortest', NOT_SURE['tools.shortest']);
@@ -19,7 +19,6 @@ export function laterCost({ setUp }: Judged, answers: Answers): LaterCost | null
     [setUp.candidate.machine.noseBottom, shortest, bed],
     ([nose = 0, tool = 0, vise = 0]) => Math.max(0, nose + raised - tool - vise),
   );
-  const plates = answered(answers.money.plates, 'money.plates', NOT_SURE['money.plates']);
   const price = { low: subplate.low > 0 ? plates.low : 0, high: subplate.high > 0 ? plates.high : 0 };
   return { raised, subplate: bounded(subplate), price: bounded(price) };
 }

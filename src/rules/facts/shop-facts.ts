@@ -1,4 +1,5 @@
-import type { Answers } from '../../questions/answers.ts';
+import type { Interval } from '../../quantities/interval.ts';
+import type { Answers, Uncertain } from '../../questions/answers.ts';
 import { assumed } from '../../questions/assumptions.ts';
 import { NOT_SURE } from '../../questions/ranges.ts';
 import type { ShopCase } from '../case.ts';
@@ -13,7 +14,7 @@ export function shopCase(answers: Answers): ShopCase {
     toolShortest: answered(tools.shortest, 'tools.shortest', NOT_SURE['tools.shortest']),
     toolLongest: answered(tools.longest, 'tools.longest', NOT_SURE['tools.longest']),
     largestCutter: answered(tools.largestCutter, 'tools.largestCutter', NOT_SURE['tools.largestCutter']),
-    // a shop that names no vise is shown what an ordinary one takes
+    // a shop that names no vise and no price of a plate is shown what is ordinary
     viseWidth:
       work.vise.width === 'unknown'
         ? known(assume.viseWidth, 'assume.viseWidth')
@@ -23,9 +24,20 @@ export function shopCase(answers: Answers): ShopCase {
         ? known(assume.viseLength, 'assume.viseLength')
         : answered(work.vise.length, 'work.vise.length', NOT_SURE['work.vise.length']),
     byHand: byHand(work.loading),
+    visesWanted: visesWanted(work.visesWanted),
     budget: answered(money.budget, 'money.budget', NOT_SURE['money.budget']),
-    platePrice: answered(money.plates, 'money.plates', NOT_SURE['money.plates']),
+    platePrice:
+      money.plates === 'unknown'
+        ? known(assume.platePrice, 'assume.platePrice')
+        : answered(money.plates, 'money.plates', NOT_SURE['money.plates']),
   };
+}
+
+/** Vises that count in the ranking; where nobody says how many are wanted, every one does. */
+function visesWanted(wanted: Uncertain): Interval {
+  const most = Number.POSITIVE_INFINITY;
+  if (wanted === 'unknown') return { low: most, high: most };
+  return typeof wanted === 'number' ? { low: wanted, high: wanted } : { low: wanted[0], high: wanted[1] };
 }
 
 function byHand(loading: Answers['work']['loading']): Value {
