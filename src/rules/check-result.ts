@@ -26,6 +26,34 @@ export const MEASURES_TO_TAKE = [
 ] as const;
 export type MeasureToTake = (typeof MEASURES_TO_TAKE)[number];
 
+/** What can be changed so that a failing check holds. */
+export const REMEDIES = [
+  'larger-rotary',
+  'smaller-part',
+  'lighter-fixture',
+  'lighter-cut',
+  'shorter-tools',
+  'longer-tools',
+  'lowered-table',
+  'column-spacer',
+  'riser',
+  'adapter-plate',
+  'other-mounting',
+  'larger-machine',
+  'spindle-probe',
+  'lower-fixture',
+  'raise-fixture',
+  'centered-part',
+  'other-class',
+  'slower-feed',
+  'ask-the-seller',
+  'stronger-spindle',
+  'tailstock',
+  'other-control',
+  'more-budget',
+] as const;
+export type Remedy = (typeof REMEDIES)[number];
+
 export interface Easing {
   readonly measure: MeasureToTake;
   /** how much of it, e.g. the length of the tool */
@@ -67,5 +95,7 @@ export interface CheckResult {
   /** a yes or no in numbers: never among the tightest checks */
   readonly categorical?: boolean;
   readonly easing: Easing | null;
+  /** of a check that fails: what can be changed, the easiest first */
+  readonly remedies: readonly Remedy[];
   readonly gaps: readonly Gap[];
 }

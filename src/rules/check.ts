@@ -1,7 +1,7 @@
 import type { Case } from './case.ts';
 import type { CheckExample } from './checks/example.ts';
 import type { CheckId } from './checks/ids.ts';
-import type { MeasureToTake } from './decision.ts';
+import type { MeasureToTake, Remedy } from './decision.ts';
 import type { Side } from './side.ts';
 import type { StageId } from './stages/index.ts';
 
@@ -36,32 +36,6 @@ export interface Comparison {
   readonly secondary?: boolean;
 }
 
-/** What can be changed so that the check holds: named, so that a failing check can say it. */
-type Remedy =
-  | 'larger-rotary'
-  | 'smaller-part'
-  | 'lighter-fixture'
-  | 'lighter-cut'
-  | 'shorter-tools'
-  | 'longer-tools'
-  | 'lowered-table'
-  | 'column-spacer'
-  | 'riser'
-  | 'adapter-plate'
-  | 'other-mounting'
-  | 'larger-machine'
-  | 'spindle-probe'
-  | 'lower-fixture'
-  | 'raise-fixture'
-  | 'centered-part'
-  | 'other-class'
-  | 'slower-feed'
-  | 'ask-the-seller'
-  | 'stronger-spindle'
-  | 'tailstock'
-  | 'other-control'
-  | 'more-budget';
-
 export interface Check {
   readonly id: CheckId;
   readonly stage: StageId;
@@ -79,6 +53,7 @@ export interface Check {
   readonly marginOverTravel?: boolean;
   readonly formula: string;
   readonly source: string;
+  /** what can be changed so that it holds, the easiest first */
   readonly remedies: readonly Remedy[];
   readonly examples: readonly CheckExample[];
 }

@@ -34,9 +34,14 @@ export function nearestMisses(all: readonly Judged[], leastCoverage: number): re
         nearly(b.judged.coverage.high - a.judged.coverage.high) ||
         (a.judged.id < b.judged.id ? -1 : 1),
     )
-    .slice(0, MOST)
-    .map(({ judged }) => judged);
+    .map(({ judged }) => judged)
+    .filter(isFirstOfItsRotary)
+    .slice(0, MOST);
 }
+
+/** The same rotary on the next machine mostly misses for the same reason: the nearest of them is enough. */
+const isFirstOfItsRotary = (judged: Judged, at: number, all: readonly Judged[]): boolean =>
+  all.findIndex(({ setUp }) => setUp.candidate.rotary.key === judged.setUp.candidate.rotary.key) === at;
 
 /** Sums in another order leave noise in the last digits: the order of the families must not matter. */
 const nearly = (difference: number): number => (Math.abs(difference) < 1e-9 ? 0 : difference);

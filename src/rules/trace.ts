@@ -33,6 +33,7 @@ export function traced(outcome: Outcome, part: string | null): CheckResult {
     formula: check.formula,
     source: check.source,
     easing: easingOf(outcome),
+    remedies: outcome.verdict === 'fails' ? check.remedies : [],
     gaps: gapsOf(outcome),
     categorical: check.categorical === true,
   };

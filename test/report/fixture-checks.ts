@@ -16,6 +16,7 @@ export const check = (given: Partial<CheckResult> & Pick<CheckResult, 'check' | 
   formula: '2·max(r + e, F/2) ≤ swing',
   source: 'geometry; common practice, no source',
   easing: null,
+  remedies: [],
   gaps: [],
   ...given,
 });

@@ -64,6 +64,7 @@ const ORDER = {
     'formula',
     'source',
     'easing',
+    'remedies',
     'gaps',
     'categorical',
   ],

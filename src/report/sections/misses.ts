@@ -14,11 +14,14 @@ import { arrangementName, partName } from '../names.ts';
 import { valueName } from '../value-name.ts';
 import { valueUnit } from '../value-words.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
+import { REMEDY_WORDS } from '../wording/remedies.ts';
 import { sentenceCase } from '../wording/sentence-case.ts';
 import { STAGE_WORDS } from '../wording/stages.ts';
 
 /** More reasons than this are not read; the decision file has them all. */
 const MOST_CHECKS = 3;
+/** Of one check; the first is the easiest. */
+const MOST_REMEDIES = 2;
 
 /** What came closest without passing: what stopped it, by how much, and what would let it through. */
 export function misses(decision: Decision): readonly Block[] {
@@ -48,7 +51,18 @@ export function failures(decision: Decision, at: ArrangementAt, most: number): r
     const own = failure(decision, each, 'with its part');
     return index === 0 ? own : [words('; '), ...own];
   });
-  return say`${stage}${told}${words(ordered.length > most ? '; and others.' : '.')}`;
+  const rest = words(ordered.length > most ? '; and others.' : '.');
+  return say`${stage}${told}${rest}${whatHelps(ordered.slice(0, most))}`;
+}
+
+/** What can be changed about the checks that are told, each remedy once. */
+function whatHelps(told: readonly CheckAt[]): readonly Inline[] {
+  const remedies = [...new Set(told.flatMap(({ result }) => result.remedies.slice(0, MOST_REMEDIES)))];
+  if (remedies.length === 0) return [];
+  return say` What can help: ${enumerate(
+    remedies.map((remedy) => [words(REMEDY_WORDS[remedy])]),
+    'or',
+  )}.`;
 }
 
 /**
