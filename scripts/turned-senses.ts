@@ -1,5 +1,5 @@
-import type { Check } from '../src/rules/check.ts';
 import { CHECKS } from '../src/rules/checks/index.ts';
+import type { Check } from '../src/rules/judging/check.ts';
 import { judgeExample } from '../test/rules/example-shop.ts';
 
 /** Turns the sense of every check round and shows which of its examples notice. Exit 1 where none does. */

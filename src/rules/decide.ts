@@ -3,24 +3,24 @@ import { MATERIALS } from '../mechanics/forces/materials.ts';
 import type { Interval } from '../quantities/interval.ts';
 import { type Answers, MEASURES, type Measure } from '../questions/answers.ts';
 import { NOT_SURE } from '../questions/ranges.ts';
-import { assembled } from './assemble.ts';
-import { candidatesOf } from './candidates.ts';
-import type { ShopCase } from './case.ts';
-import { cautionsFor } from './cautions-for.ts';
+import { candidatesOf } from './arranging/candidates.ts';
+import { familiesOf } from './arranging/family.ts';
+import type { World } from './arranging/setting.ts';
 import type { Decision, RankStep, RunnerUp } from './decision.ts';
-import { envelopeOf } from './envelope.ts';
 import { shopCase } from './facts/shop-facts.ts';
-import { familiesOf } from './family.ts';
-import { featuresOf } from './features.ts';
-import { type Judged, judgeCandidate } from './judged.ts';
-import { freshMemo } from './memo.ts';
-import { nearestMisses } from './nearest-misses.ts';
-import { dominates, inOrder, type Ranked, type Ranking, rankBy, scoreOn } from './rank.ts';
-import type { World } from './setting.ts';
+import type { ShopCase } from './judging/case.ts';
+import { freshMemo } from './judging/memo.ts';
+import { bounded } from './judging/value.ts';
 import { stageCounts } from './stages/counts.ts';
 import { dropOf } from './stages/drop.ts';
-import { unknownsOf } from './unknowns.ts';
-import { bounded } from './value.ts';
+import { assembled } from './weighing/assemble.ts';
+import { cautionsFor } from './weighing/cautions-for.ts';
+import { envelopeOf } from './weighing/envelope.ts';
+import { featuresOf } from './weighing/features.ts';
+import { type Judged, judgeCandidate } from './weighing/judged.ts';
+import { nearestMisses } from './weighing/nearest-misses.ts';
+import { dominates, inOrder, type Ranked, type Ranking, rankBy, scoreOn } from './weighing/rank.ts';
+import { unknownsOf } from './weighing/unknowns.ts';
 
 export interface DecideOptions {
   /** list every arrangement, not only the ones worth reading */

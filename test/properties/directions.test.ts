@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Check } from '../../src/rules/check.ts';
 import { CHECKS } from '../../src/rules/checks/index.ts';
-import type { Term, Use } from '../../src/rules/term.ts';
+import type { Check } from '../../src/rules/judging/check.ts';
+import type { Term, Use } from '../../src/rules/judging/term.ts';
 import { exampleWorld } from '../rules/example-shop.ts';
 import { anyMachine, anyPart, anyRotary, anySetting, mountingFor } from './random-shop.ts';
 import { termsOf } from './terms-of.ts';

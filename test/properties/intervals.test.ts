@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { ExampleGiven } from '../../src/rules/checks/example.ts';
 import { CHECKS } from '../../src/rules/checks/index.ts';
-import { atMost } from '../../src/rules/compare.ts';
 import type { Verdict } from '../../src/rules/decision.ts';
+import { atMost } from '../../src/rules/judging/compare.ts';
 import { judgeExample } from '../rules/example-shop.ts';
 import { anyMachine, anyPart, anyRotary, anySetting, mountingFor } from './random-shop.ts';
 

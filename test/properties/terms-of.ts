@@ -1,7 +1,7 @@
-import type { Case } from '../../src/rules/case.ts';
-import type { Check } from '../../src/rules/check.ts';
-import type { Side } from '../../src/rules/side.ts';
-import type { Term } from '../../src/rules/term.ts';
+import type { Case } from '../../src/rules/judging/case.ts';
+import type { Check } from '../../src/rules/judging/check.ts';
+import type { Side } from '../../src/rules/judging/side.ts';
+import type { Term } from '../../src/rules/judging/term.ts';
 
 /** Every side of a check that counts in this case: needs, haves, and those of its easings. */
 function sidesOf(check: Check, of: Case): readonly Side[] {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Case } from '../../src/rules/case.ts';
-import type { Check } from '../../src/rules/check.ts';
 import { CHECKS } from '../../src/rules/checks/index.ts';
-import { judge } from '../../src/rules/outcome.ts';
+import type { Case } from '../../src/rules/judging/case.ts';
+import type { Check } from '../../src/rules/judging/check.ts';
+import { judge } from '../../src/rules/judging/outcome.ts';
 import { type ExampleWorld, exampleWorld } from '../rules/example-shop.ts';
 import { anyMachine, anyPart, anyRotary, anySetting, mountingFor } from './random-shop.ts';
 import { termsOf } from './terms-of.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Check } from '../../src/rules/check.ts';
 import { CHECK_IDS } from '../../src/rules/checks/ids.ts';
 import { CHECKS } from '../../src/rules/checks/index.ts';
+import type { Check } from '../../src/rules/judging/check.ts';
 import { expectClose } from '../close-to.ts';
 import { judgeExample } from './example-shop.ts';
 

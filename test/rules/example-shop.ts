@@ -1,18 +1,18 @@
 import type { Catalog, Machine, Rotary } from '../../src/catalog/catalog.ts';
 import { type Answers, MEASURES, type Part } from '../../src/questions/answers.ts';
-import { acrossKinds } from '../../src/rules/across-kinds.ts';
-import type { Candidate } from '../../src/rules/candidates.ts';
-import type { Case } from '../../src/rules/case.ts';
-import type { Check } from '../../src/rules/check.ts';
+import type { Candidate } from '../../src/rules/arranging/candidates.ts';
+import { groundOf, withPart } from '../../src/rules/arranging/setting.ts';
 import type { ExampleGiven } from '../../src/rules/checks/example.ts';
 import { machineCase } from '../../src/rules/facts/machine-facts.ts';
 import { partCases } from '../../src/rules/facts/part-facts.ts';
 import { builtInCase, rotaryCase } from '../../src/rules/facts/rotary-facts.ts';
 import { shopCase } from '../../src/rules/facts/shop-facts.ts';
-import { freshMemo } from '../../src/rules/memo.ts';
-import { judge, nothingNeeded, type Outcome } from '../../src/rules/outcome.ts';
-import { groundOf, withPart } from '../../src/rules/setting.ts';
-import { known } from '../../src/rules/value.ts';
+import { acrossKinds } from '../../src/rules/judging/across-kinds.ts';
+import type { Case } from '../../src/rules/judging/case.ts';
+import type { Check } from '../../src/rules/judging/check.ts';
+import { freshMemo } from '../../src/rules/judging/memo.ts';
+import { judge, nothingNeeded, type Outcome } from '../../src/rules/judging/outcome.ts';
+import { known } from '../../src/rules/judging/value.ts';
 
 /** Invented: one part, one rotary, one mill, all of it known, so that an example changes only what it is about. */
 

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
+import { viseStations } from '../../src/rules/arranging/vise-stations.ts';
 import { CHECKS } from '../../src/rules/checks/index.ts';
-import { evaluateSide } from '../../src/rules/side.ts';
+import { evaluateSide } from '../../src/rules/judging/side.ts';
 import { noseAtBottom, noseAtTop } from '../../src/rules/sides/nose.ts';
-import { viseStations } from '../../src/rules/vise-stations.ts';
 import { expectClose } from '../close-to.ts';
 import { exampleWorld, judgeExample } from './example-shop.ts';
 

@@ -1,4 +1,4 @@
-import type { Check } from '../check.ts';
+import type { Check } from '../judging/check.ts';
 import { lookAhead } from './features/look-ahead.ts';
 import { rotatingWorkOffset } from './features/rotating-work-offset.ts';
 import { tiltedWorkPlane } from './features/tilted-work-plane.ts';

@@ -14,8 +14,8 @@ import { tableFeed } from '../../mechanics/forces/table-feed.ts';
 import { hull, type Interval } from '../../quantities/interval.ts';
 import { type Choice, CUT_SIZES, type Cut, type CutDetail, type CutSize } from '../../questions/answers.ts';
 import { NOT_SURE } from '../../questions/ranges.ts';
-import type { CutCase } from '../case.ts';
-import { answered, derived, type Hanging, openAnswer, type Value } from '../value.ts';
+import type { CutCase } from '../judging/case.ts';
+import { answered, derived, type Hanging, openAnswer, type Value } from '../judging/value.ts';
 import { corners } from './corners.ts';
 
 /** Depth and width of an assumed cut, in tool diameters; the tool itself is at most 20 mm with four teeth. */

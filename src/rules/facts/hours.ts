@@ -1,7 +1,7 @@
 import type { Interval } from '../../quantities/interval.ts';
 import type { Part } from '../../questions/answers.ts';
 import { NOT_SURE } from '../../questions/ranges.ts';
-import { answered, derived, type Value } from '../value.ts';
+import { answered, derived, type Value } from '../judging/value.ts';
 import { corners } from './corners.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { Machine, Stated, StatedPair } from '../../catalog/catalog.ts';
 import { anything, anythingFromZero, type Interval } from '../../quantities/interval.ts';
-import type { MachineCase } from '../case.ts';
-import { stated, type Value } from '../value.ts';
+import type { MachineCase } from '../judging/case.ts';
+import { stated, type Value } from '../judging/value.ts';
 
 /** What a machine of the catalog offers. */
 export function machineCase(row: Machine): MachineCase {

@@ -1,5 +1,5 @@
 import type { Approach, Motion, Part } from '../../questions/answers.ts';
-import { type Hanging, openAnswer } from '../value.ts';
+import { type Hanging, openAnswer } from '../judging/value.ts';
 
 /** One choice among the kinds that a family's answers name. */
 export interface Kinds {

@@ -1,7 +1,7 @@
 import type { BuiltIn, Rotary, Stated, TableMechanics } from '../../catalog/catalog.ts';
 import { anything, anythingFromZero, type Interval } from '../../quantities/interval.ts';
-import type { RotaryCase } from '../case.ts';
-import { known, stated, type Value } from '../value.ts';
+import type { RotaryCase } from '../judging/case.ts';
+import { known, stated, type Value } from '../judging/value.ts';
 
 type Reader = (value: Stated | null, name: string, essential?: boolean, possible?: Interval) => Value;
 

@@ -2,8 +2,8 @@ import type { Interval } from '../../quantities/interval.ts';
 import type { Answers, Uncertain } from '../../questions/answers.ts';
 import { assumed } from '../../questions/assumptions.ts';
 import { NOT_SURE } from '../../questions/ranges.ts';
-import type { ShopCase } from '../case.ts';
-import { answered, derived, known, openAnswer, type Value } from '../value.ts';
+import type { ShopCase } from '../judging/case.ts';
+import { answered, derived, known, openAnswer, type Value } from '../judging/value.ts';
 
 /** What is the same for every arrangement: tools, loading, vises, money, assumptions. */
 export function shopCase(answers: Answers): ShopCase {

@@ -1,6 +1,6 @@
-import type { Case, MachineCase, PartCase, RotaryCase, ShopCase } from '../case.ts';
-import type { Input } from '../term.ts';
-import { known, type Value } from '../value.ts';
+import type { Case, MachineCase, PartCase, RotaryCase, ShopCase } from '../judging/case.ts';
+import type { Input } from '../judging/term.ts';
+import { known, type Value } from '../judging/value.ts';
 
 type Domain = readonly [low: number, high: number];
 

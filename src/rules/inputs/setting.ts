@@ -1,6 +1,6 @@
 import { ASSUMPTIONS, type AssumptionName } from '../../questions/assumptions.ts';
-import type { Input } from '../term.ts';
-import { known } from '../value.ts';
+import type { Input } from '../judging/term.ts';
+import { known } from '../judging/value.ts';
 import { caseInput, shopInput } from './input.ts';
 
 /** Tools and the rest of the shop. */

@@ -1,6 +1,6 @@
-import type { Case } from '../case.ts';
 import { rotary } from '../inputs/rotary.ts';
-import { falls, negated, rises, type Term, term } from '../term.ts';
+import type { Case } from '../judging/case.ts';
+import { falls, negated, rises, type Term, term } from '../judging/term.ts';
 
 /** How the frame of the rotary lies on the machine: u along its tilt (or rotary) axis, v across. */
 export const alongX = (of: Case): boolean =>

@@ -1,9 +1,9 @@
-import type { Case } from '../case.ts';
 import { partInput } from '../inputs/input.ts';
 import { part } from '../inputs/part.ts';
-import { radiusRises, sweptRadius } from '../stack.ts';
-import { rises, type Term, term } from '../term.ts';
-import { known } from '../value.ts';
+import type { Case } from '../judging/case.ts';
+import { rises, type Term, term } from '../judging/term.ts';
+import { known } from '../judging/value.ts';
+import { radiusRises, sweptRadius } from './stack.ts';
 import { gravityAboutTiltInput } from './tilt-moment-need.ts';
 import { tiltedRadiusInput } from './tilted-radius.ts';
 

@@ -1,7 +1,7 @@
-import { boxesOf } from '../boxes/index.ts';
-import type { Case } from '../case.ts';
-import { negated, type Term } from '../term.ts';
+import type { Case } from '../judging/case.ts';
+import { negated, type Term } from '../judging/term.ts';
 import { alongX } from './base.ts';
+import { boxesOf } from './boxes/index.ts';
 
 /** The tips of the part along X or Y of the machine, beside the rotary center. */
 export function tipEnds(

@@ -1,10 +1,10 @@
 import type { Feature } from '../../catalog/catalog.ts';
-import type { Case } from '../case.ts';
-import type { EasingRule } from '../check.ts';
 import type { MeasureToTake } from '../decision.ts';
 import { fixed } from '../inputs/input.ts';
-import { greatest, least, type Side } from '../side.ts';
-import { rises, term } from '../term.ts';
+import type { Case } from '../judging/case.ts';
+import type { EasingRule } from '../judging/check.ts';
+import { greatest, least, type Side } from '../judging/side.ts';
+import { rises, term } from '../judging/term.ts';
 
 /** Yes and no in numbers: 1 and 0. */
 export const YES: Side = greatest([], () => [

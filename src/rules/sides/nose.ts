@@ -1,9 +1,9 @@
-import type { Case } from '../case.ts';
 import { machine } from '../inputs/machine.ts';
 import { rotary } from '../inputs/rotary.ts';
 import { setting } from '../inputs/setting.ts';
-import { least } from '../side.ts';
-import { falls, rises, type Term, term } from '../term.ts';
+import type { Case } from '../judging/case.ts';
+import { least } from '../judging/side.ts';
+import { falls, rises, type Term, term } from '../judging/term.ts';
 
 /**
  * Heights of the spindle nose above the tilt axis (single-axis: the rotary axis) at both ends of the Z

@@ -5,12 +5,12 @@ import {
   leastHeight,
   leastReach,
 } from '../../mechanics/geometry/swept-extremes.ts';
-import type { Case } from '../case.ts';
 import { part } from '../inputs/part.ts';
 import { rotary } from '../inputs/rotary.ts';
-import { type ProfilePoint, wholeProfile, workProfile } from '../profile-points.ts';
-import { radiusRises, sweptRadius } from '../stack.ts';
-import { falls, rises, type Term, term } from '../term.ts';
+import type { Case } from '../judging/case.ts';
+import { falls, rises, type Term, term } from '../judging/term.ts';
+import { type ProfilePoint, wholeProfile, workProfile } from './profile-points.ts';
+import { radiusRises, sweptRadius } from './stack.ts';
 
 /** What the outline of the work sweeps when it tilts and turns, as terms: one or two for each of its points. */
 

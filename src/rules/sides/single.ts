@@ -1,6 +1,6 @@
-import type { Room } from '../case.ts';
-import { greatest, least, type Side } from '../side.ts';
-import { type Input, rises, term } from '../term.ts';
+import type { Room } from '../judging/case.ts';
+import { greatest, least, type Side } from '../judging/side.ts';
+import { type Input, rises, term } from '../judging/term.ts';
 
 /** A side that is one number as it stands. */
 export const theInput = (of: readonly Room[], input: Input): Side =>

@@ -2,9 +2,9 @@ import { worstGravityMoment } from '../../mechanics/forces/gravity-moment.ts';
 import { caseInput } from '../inputs/input.ts';
 import { part } from '../inputs/part.ts';
 import { rotary } from '../inputs/rotary.ts';
-import { evaluateSide, greatest } from '../side.ts';
-import { ends, rises, type Term, term } from '../term.ts';
-import { derived } from '../value.ts';
+import { evaluateSide, greatest } from '../judging/side.ts';
+import { ends, rises, type Term, term } from '../judging/term.ts';
+import { derived } from '../judging/value.ts';
 
 interface Masses {
   readonly m: number;

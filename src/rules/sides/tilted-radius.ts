@@ -1,6 +1,6 @@
 import { caseInput } from '../inputs/input.ts';
-import { evaluateSide, greatest } from '../side.ts';
-import { derived } from '../value.ts';
+import { evaluateSide, greatest } from '../judging/side.ts';
+import { derived } from '../judging/value.ts';
 import { turningRadii, wholeDistances, workDistances } from './profile.ts';
 
 /** Greatest distance of part and fixture from the tilt axis. */

@@ -1,8 +1,8 @@
-import type { Case } from '../case.ts';
 import { machine } from '../inputs/machine.ts';
 import { setting } from '../inputs/setting.ts';
-import { greatest, least, type Side, width } from '../side.ts';
-import { falls, type Input, negated, rises, term } from '../term.ts';
+import type { Case } from '../judging/case.ts';
+import { greatest, least, type Side, width } from '../judging/side.ts';
+import { falls, type Input, negated, rises, term } from '../judging/term.ts';
 import { tipEnds } from './extent.ts';
 
 type Axis = 'x' | 'y';

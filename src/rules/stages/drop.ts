@@ -1,8 +1,8 @@
-import type { Check } from '../check.ts';
 import { CHECKS } from '../checks/index.ts';
 import type { Drop } from '../decision.ts';
-import type { Judged } from '../judged.ts';
-import type { Outcome } from '../outcome.ts';
+import type { Check } from '../judging/check.ts';
+import type { Outcome } from '../judging/outcome.ts';
+import type { Judged } from '../weighing/judged.ts';
 import { STAGES, type StageId } from './index.ts';
 
 /**

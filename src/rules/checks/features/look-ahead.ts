@@ -1,14 +1,14 @@
 import { blocksPerSecond } from '../../../mechanics/contouring/blocks-per-second.ts';
 import { approximateChordLength } from '../../../mechanics/contouring/chord-length.ts';
 import { stoppingDistance } from '../../../mechanics/contouring/stopping-distance.ts';
-import type { Case } from '../../case.ts';
-import { type Comparison, defineCheck } from '../../check.ts';
 import { machine } from '../../inputs/machine.ts';
 import { part } from '../../inputs/part.ts';
-import { greatest } from '../../side.ts';
+import type { Case } from '../../judging/case.ts';
+import { type Comparison, defineCheck } from '../../judging/check.ts';
+import { greatest } from '../../judging/side.ts';
+import { falls, type Input, rises, term } from '../../judging/term.ts';
 import { orderFeature } from '../../sides/feature.ts';
 import { theInput } from '../../sides/single.ts';
-import { falls, type Input, rises, term } from '../../term.ts';
 
 /** Five-axis paths are written in steps no longer than this, mm (common practice, no source). */
 const LONGEST_STEP = 0.2;

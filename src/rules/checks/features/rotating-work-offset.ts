@@ -1,4 +1,4 @@
-import { defineCheck } from '../../check.ts';
+import { defineCheck } from '../../judging/check.ts';
 import { featureStandard, orderFeature } from '../../sides/feature.ts';
 import { loadedOffCenter } from '../../sides/off-center.ts';
 

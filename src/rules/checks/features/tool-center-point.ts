@@ -1,4 +1,4 @@
-import { defineCheck } from '../../check.ts';
+import { defineCheck } from '../../judging/check.ts';
 import { featureStandard, orderFeature, YES } from '../../sides/feature.ts';
 
 const MOVING = { motion: 'simultaneous', contourCut: 'light' } as const;

@@ -1,8 +1,8 @@
-import { defineCheck } from '../../check.ts';
 import { fixed } from '../../inputs/input.ts';
 import { machine } from '../../inputs/machine.ts';
-import { greatest, least } from '../../side.ts';
-import { rises, term } from '../../term.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest, least } from '../../judging/side.ts';
+import { rises, term } from '../../judging/term.ts';
 
 const drivesNeeded = greatest(['rotary'], (of) => [
   term('rotary axes', { axes: rises(fixed('rotary axes', of.rotary.axes)) }, (values) => values.axes),

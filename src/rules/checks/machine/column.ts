@@ -1,14 +1,14 @@
-import type { Case } from '../../case.ts';
-import { defineCheck } from '../../check.ts';
 import { machine } from '../../inputs/machine.ts';
 import { part } from '../../inputs/part.ts';
 import { assume } from '../../inputs/setting.ts';
-import { width } from '../../side.ts';
+import type { Case } from '../../judging/case.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { width } from '../../judging/side.ts';
+import { extended, rises, type Term, term } from '../../judging/term.ts';
 import { alongX, baseEnds } from '../../sides/base.ts';
 import { tipEnds, turnedRound } from '../../sides/extent.ts';
 import { sweptAway, sweptToward, turningRadii } from '../../sides/profile.ts';
 import { theInput } from '../../sides/single.ts';
-import { extended, rises, type Term, term } from '../../term.ts';
 
 /** How far the swept work comes to the rear of the rotary center. */
 function workBehind(of: Case): readonly Term[] {

@@ -1,14 +1,14 @@
 import type { HousingBox } from '../../../catalog/catalog.ts';
 import { anything, type Interval } from '../../../quantities/interval.ts';
-import { type BoxTerms, boxesOf } from '../../boxes/index.ts';
-import type { Case } from '../../case.ts';
-import { type Comparison, defineCheck } from '../../check.ts';
 import { caseInput } from '../../inputs/input.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { assume, tools } from '../../inputs/setting.ts';
-import { evaluateTerm, folded, greatest, least } from '../../side.ts';
-import { extended, falls, rises, type Term, term } from '../../term.ts';
-import { known, stated } from '../../value.ts';
+import type { Case } from '../../judging/case.ts';
+import { type Comparison, defineCheck } from '../../judging/check.ts';
+import { evaluateTerm, folded, greatest, least } from '../../judging/side.ts';
+import { extended, falls, rises, type Term, term } from '../../judging/term.ts';
+import { known, stated } from '../../judging/value.ts';
+import { type BoxTerms, boxesOf } from '../../sides/boxes/index.ts';
 
 /** Whether the nose, over any tip of this box, stands over this housing: in plan, as intervals. */
 function meets(of: Case, tips: BoxTerms, housing: HousingBox): 'yes' | 'perhaps' | 'no' {

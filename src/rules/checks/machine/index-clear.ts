@@ -1,12 +1,12 @@
-import { defineCheck } from '../../check.ts';
 import { machine } from '../../inputs/machine.ts';
 import { assume, tools } from '../../inputs/setting.ts';
-import { greatest, type Side } from '../../side.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest, type Side } from '../../judging/side.ts';
+import { extended, rises, term } from '../../judging/term.ts';
 import { noseAtTop } from '../../sides/nose.ts';
 import { sweptHeights, turningRadii } from '../../sides/profile.ts';
 import { wholeRadiusInput } from '../../sides/tilted-radius.ts';
 import { travelBesideTerm } from '../../sides/travel.ts';
-import { extended, rises, term } from '../../term.ts';
 
 const toolAbove = { c: rises(assume.approach), L: rises(tools.longest) };
 

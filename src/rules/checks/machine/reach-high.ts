@@ -1,9 +1,9 @@
-import { endOf } from '../../boxes/index.ts';
-import { defineCheck } from '../../check.ts';
 import { assume, tools } from '../../inputs/setting.ts';
-import { greatest } from '../../side.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest } from '../../judging/side.ts';
+import { extended, rises } from '../../judging/term.ts';
+import { endOf } from '../../sides/boxes/index.ts';
 import { noseAtTop } from '../../sides/nose.ts';
-import { extended, rises } from '../../term.ts';
 
 const toolAbove = { c: rises(assume.approach), L: rises(tools.longest) };
 

@@ -1,10 +1,10 @@
-import { endOf } from '../../boxes/index.ts';
-import type { Case } from '../../case.ts';
-import { defineCheck } from '../../check.ts';
 import { tools } from '../../inputs/setting.ts';
-import { greatest, least } from '../../side.ts';
+import type { Case } from '../../judging/case.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest, least } from '../../judging/side.ts';
+import { combined, extended, type Input, negated, rises, type Term } from '../../judging/term.ts';
+import { endOf } from '../../sides/boxes/index.ts';
 import { NOSE_ROOMS, noseAtBottom, noseBottomTerms } from '../../sides/nose.ts';
-import { combined, extended, type Input, negated, rises, type Term } from '../../term.ts';
 
 const lowestTips = endOf('wLow');
 

@@ -1,14 +1,14 @@
 import type { Hold, Mounting } from '../../../catalog/catalog.ts';
 import { anythingFromZero } from '../../../quantities/interval.ts';
-import type { Case } from '../../case.ts';
-import { type Comparison, defineCheck } from '../../check.ts';
 import { caseInput } from '../../inputs/input.ts';
 import { machine } from '../../inputs/machine.ts';
 import { assume, setting } from '../../inputs/setting.ts';
-import { greatest, least } from '../../side.ts';
+import type { Case } from '../../judging/case.ts';
+import { type Comparison, defineCheck } from '../../judging/check.ts';
+import { greatest, least } from '../../judging/side.ts';
+import { falls, type Term, term, turnsAt } from '../../judging/term.ts';
+import { known, stated } from '../../judging/value.ts';
 import { theInput } from '../../sides/single.ts';
-import { falls, type Term, term, turnsAt } from '../../term.ts';
-import { known, stated } from '../../value.ts';
 
 /** More slots than any table has: beyond it counting on changes nothing. */
 const MANY_SLOTS = 40;

@@ -1,10 +1,10 @@
-import { defineCheck } from '../../check.ts';
 import { machine } from '../../inputs/machine.ts';
 import { part } from '../../inputs/part.ts';
 import { assume } from '../../inputs/setting.ts';
-import { greatest } from '../../side.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest } from '../../judging/side.ts';
+import { falls, rises, term } from '../../judging/term.ts';
 import { theInput } from '../../sides/single.ts';
-import { falls, rises, term } from '../../term.ts';
 import { CUT_OF_1000_N, PLASTIC } from '../example-cuts.ts';
 
 const motorPower = greatest(['part'], () => [

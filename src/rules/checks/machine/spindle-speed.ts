@@ -1,6 +1,6 @@
-import { defineCheck } from '../../check.ts';
 import { machine } from '../../inputs/machine.ts';
 import { part } from '../../inputs/part.ts';
+import { defineCheck } from '../../judging/check.ts';
 import { needsInput, theInput } from '../../sides/single.ts';
 import { CUT_OF_1000_N, PLASTIC } from '../example-cuts.ts';
 

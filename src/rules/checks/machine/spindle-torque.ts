@@ -1,9 +1,9 @@
-import { defineCheck } from '../../check.ts';
 import { machine } from '../../inputs/machine.ts';
 import { part } from '../../inputs/part.ts';
-import { least } from '../../side.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { least } from '../../judging/side.ts';
+import { falls, rises, term } from '../../judging/term.ts';
 import { needsInput } from '../../sides/single.ts';
-import { falls, rises, term } from '../../term.ts';
 import { CUT_OF_1000_N, PLASTIC } from '../example-cuts.ts';
 
 /** N·m at 1 kW and 1 rev/min. */

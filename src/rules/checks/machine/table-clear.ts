@@ -1,9 +1,9 @@
-import { defineCheck } from '../../check.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { assume, setting } from '../../inputs/setting.ts';
-import { greatest, least } from '../../side.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest, least } from '../../judging/side.ts';
+import { falls, rises, term } from '../../judging/term.ts';
 import { sweptDepths } from '../../sides/profile.ts';
-import { falls, rises, term } from '../../term.ts';
 
 const tableTop = greatest(['rotary', 'plates'], () => [
   term(

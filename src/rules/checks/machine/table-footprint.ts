@@ -1,13 +1,13 @@
 import { anythingFromZero } from '../../../quantities/interval.ts';
-import { defineCheck, type EasingRule } from '../../check.ts';
 import { caseInput } from '../../inputs/input.ts';
 import { machine } from '../../inputs/machine.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { assume } from '../../inputs/setting.ts';
-import { greatest, least, type Side } from '../../side.ts';
+import { defineCheck, type EasingRule } from '../../judging/check.ts';
+import { greatest, least, type Side } from '../../judging/side.ts';
+import { ends, falls, rises, term } from '../../judging/term.ts';
+import { stated } from '../../judging/value.ts';
 import { alongX } from '../../sides/base.ts';
-import { ends, falls, rises, term } from '../../term.ts';
-import { stated } from '../../value.ts';
 
 type Axis = 'x' | 'y';
 

@@ -1,11 +1,11 @@
-import { defineCheck } from '../../check.ts';
 import { machine } from '../../inputs/machine.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { setting } from '../../inputs/setting.ts';
-import { greatest } from '../../side.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest } from '../../judging/side.ts';
+import { rises, term } from '../../judging/term.ts';
 import { theInput } from '../../sides/single.ts';
-import { rises, term } from '../../term.ts';
 
 const onTheTable = greatest(['part', 'rotary', 'plates'], () => [
   term(

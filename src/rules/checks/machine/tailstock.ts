@@ -1,12 +1,12 @@
-import type { Case } from '../../case.ts';
-import { defineCheck } from '../../check.ts';
 import { machine } from '../../inputs/machine.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { assume } from '../../inputs/setting.ts';
-import { greatest, least } from '../../side.ts';
+import type { Case } from '../../judging/case.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest, least } from '../../judging/side.ts';
+import { rises, term } from '../../judging/term.ts';
 import { alongX } from '../../sides/base.ts';
-import { rises, term } from '../../term.ts';
 
 const overhang = greatest(['part'], () => [
   term('fixture and part', { f: rises(part.fixtureHeight), h: rises(part.height) }, (of) => of.f + of.h),

@@ -1,15 +1,15 @@
-import type { Case } from '../../case.ts';
-import { defineCheck } from '../../check.ts';
 import { partInput } from '../../inputs/input.ts';
 import { machine } from '../../inputs/machine.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { assume, tools } from '../../inputs/setting.ts';
-import { greatest } from '../../side.ts';
+import type { Case } from '../../judging/case.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest } from '../../judging/side.ts';
+import { falls, rises, type Term, term } from '../../judging/term.ts';
 import { noseAtTop } from '../../sides/nose.ts';
 import { theInput } from '../../sides/single.ts';
-import { type Face, facesOf } from '../../stack.ts';
-import { falls, rises, type Term, term } from '../../term.ts';
+import { type Face, facesOf } from '../../sides/stack.ts';
 
 const near = {
   low: falls(part.lowestSideFeature),

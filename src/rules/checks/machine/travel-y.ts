@@ -1,4 +1,4 @@
-import { defineCheck } from '../../check.ts';
+import { defineCheck } from '../../judging/check.ts';
 import { leanUnknown } from '../../sides/extent.ts';
 import { TIP_REACH, tipWidth, travel, travelBeside } from '../../sides/travel.ts';
 

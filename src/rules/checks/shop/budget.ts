@@ -1,5 +1,5 @@
-import { defineCheck } from '../../check.ts';
 import { setting, shop } from '../../inputs/setting.ts';
+import { defineCheck } from '../../judging/check.ts';
 import { needsInput, theInput } from '../../sides/single.ts';
 
 export const budget = defineCheck({

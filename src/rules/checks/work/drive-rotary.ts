@@ -1,7 +1,7 @@
-import { defineCheck } from '../../check.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
-import { greatest } from '../../side.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest } from '../../judging/side.ts';
 import { aboutRotaryAxis } from '../../sides/cutting-torque.ts';
 import { theInput } from '../../sides/single.ts';
 import { CUT_OF_1000_N, PLASTIC } from '../example-cuts.ts';

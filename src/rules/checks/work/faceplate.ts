@@ -1,10 +1,10 @@
-import { defineCheck } from '../../check.ts';
 import { fixed } from '../../inputs/input.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
-import { greatest } from '../../side.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest } from '../../judging/side.ts';
+import { rises, term } from '../../judging/term.ts';
 import { theInput } from '../../sides/single.ts';
-import { rises, term } from '../../term.ts';
 
 const planDiameter = greatest(['part'], () => [
   term('the part', { r: rises(part.planRadius) }, (of) => 2 * of.r),

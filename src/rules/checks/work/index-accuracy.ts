@@ -1,17 +1,17 @@
 import { arcSecondsToLength } from '../../../mechanics/contouring/arc-length.ts';
 import { centerError } from '../../../mechanics/contouring/center-error.ts';
 import { errorBudget } from '../../../mechanics/contouring/error-budget.ts';
-import type { Case } from '../../case.ts';
-import { defineCheck } from '../../check.ts';
 import { machine } from '../../inputs/machine.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { assume } from '../../inputs/setting.ts';
-import { greatest, least, type Side } from '../../side.ts';
+import type { Case } from '../../judging/case.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest, least, type Side } from '../../judging/side.ts';
+import { rises, term } from '../../judging/term.ts';
 import { isStandard, orderFeature } from '../../sides/feature.ts';
+import { radiusRises, sweptRadius } from '../../sides/stack.ts';
 import { tiltedRadiusInput } from '../../sides/tilted-radius.ts';
-import { radiusRises, sweptRadius } from '../../stack.ts';
-import { rises, term } from '../../term.ts';
 
 /** Between faces that are indexed by half a turn, the error of the center counts twice. */
 const HALF_TURN = 180;

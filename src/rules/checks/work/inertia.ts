@@ -1,10 +1,10 @@
 import { blockInertia, cylinderInertia, parallelAxis } from '../../../mechanics/forces/inertia.ts';
-import { defineCheck } from '../../check.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
-import { greatest } from '../../side.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest } from '../../judging/side.ts';
+import { rises, term } from '../../judging/term.ts';
 import { theInput } from '../../sides/single.ts';
-import { rises, term } from '../../term.ts';
 
 const shared = {
   m: rises(part.mass),

@@ -1,8 +1,8 @@
-import { defineCheck } from '../../check.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
-import { greatest, least } from '../../side.ts';
-import { ends, rises, term } from '../../term.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest, least } from '../../judging/side.ts';
+import { ends, rises, term } from '../../judging/term.ts';
 
 /** Up to this tilt a table carries what it carries level; no interpolation beyond. */
 const LEVEL_UP_TO = 30;

@@ -1,10 +1,10 @@
 import { rotarySpeedForContour } from '../../../mechanics/contouring/rotary-speed.ts';
-import { defineCheck } from '../../check.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
-import { greatest } from '../../side.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest } from '../../judging/side.ts';
+import { falls, rises, term } from '../../judging/term.ts';
 import { theInput } from '../../sides/single.ts';
-import { falls, rises, term } from '../../term.ts';
 
 const speed = greatest(['part'], () => [
   term('contour', { feed: rises(part.contourFeed), radius: falls(part.contourRadius) }, (of) =>

@@ -1,10 +1,10 @@
-import { defineCheck } from '../../check.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { assume, setting } from '../../inputs/setting.ts';
-import { greatest, least } from '../../side.ts';
-import { radiusRises, sweptRadius } from '../../stack.ts';
-import { falls, rises, term } from '../../term.ts';
+import { defineCheck } from '../../judging/check.ts';
+import { greatest, least } from '../../judging/side.ts';
+import { falls, rises, term } from '../../judging/term.ts';
+import { radiusRises, sweptRadius } from '../../sides/stack.ts';
 
 const diameter = greatest(['part'], () => [
   term('the part', radiusRises, (of) => 2 * sweptRadius(of)),

@@ -1,5 +1,5 @@
-import { defineCheck } from '../../check.ts';
 import { rotary } from '../../inputs/rotary.ts';
+import { defineCheck } from '../../judging/check.ts';
 import { theInput } from '../../sides/single.ts';
 import { gravityAboutTilt } from '../../sides/tilt-moment-need.ts';
 

@@ -1,8 +1,8 @@
-import type { Case } from '../../case.ts';
-import { defineCheck } from '../../check.ts';
 import { fixed } from '../../inputs/input.ts';
 import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
+import type { Case } from '../../judging/case.ts';
+import { defineCheck } from '../../judging/check.ts';
 import { needsInput, theInput } from '../../sides/single.ts';
 
 /** On a level axis only the sides around it are reached, whatever the angle. */

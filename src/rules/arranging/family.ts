@@ -1,0 +1,33 @@
+import type { Part } from '../../questions/answers.ts';
+import { hoursNow } from '../facts/hours.ts';
+import { isFiveAxis, partCases } from '../facts/part-facts.ts';
+import type { PartCase, ShopCase } from '../judging/case.ts';
+import type { Value } from '../judging/value.ts';
+
+/** One family of the parts mix as the engine carries it: its kinds, and the hours that it weighs. */
+export interface Family {
+  readonly name: string;
+  readonly must: boolean;
+  readonly hours: Value;
+  readonly cases: readonly PartCase[];
+}
+
+/** The families that are five-axis work; the others are named, and judged on no rotary. */
+export function familiesOf(
+  parts: readonly Part[],
+  shop: ShopCase,
+): { readonly fiveAxis: readonly Family[]; readonly threeAxis: readonly Family[] } {
+  const all = parts.map((part) => ({
+    part,
+    family: {
+      name: part.name,
+      must: part.must,
+      hours: hoursNow(part),
+      cases: isFiveAxis(part) ? partCases(part, shop) : [],
+    },
+  }));
+  return {
+    fiveAxis: all.filter(({ part }) => isFiveAxis(part)).map(({ family }) => family),
+    threeAxis: all.filter(({ part }) => !isFiveAxis(part)).map(({ family }) => family),
+  };
+}

@@ -1,0 +1,82 @@
+import type { Interval } from '../../quantities/interval.ts';
+import type { Case } from '../judging/case.ts';
+import { evaluateSide, evaluateTerm } from '../judging/side.ts';
+import { baseEnds } from '../sides/base.ts';
+import { TIP_REACH } from '../sides/travel.ts';
+
+/** Positions of the rotary center along one axis, from the middle of the table. */
+export interface Range {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Where both are. */
+export const meet = (a: Range, b: Range): Range => ({
+  from: Math.max(a.from, b.from),
+  to: Math.min(a.to, b.to),
+});
+const isEmpty = ({ from, to }: Range): boolean => from > to + 1e-9;
+const orAnywhere = (from: number, to: number): Range => ({
+  from: Number.isFinite(from) ? from : Number.NEGATIVE_INFINITY,
+  to: Number.isFinite(to) ? to : Number.POSITIVE_INFINITY,
+});
+
+/**
+ * Where the base stands on the table. One that is longer than the table overhangs at both ends: then where
+ * the table lies within the base. A base or table that is not known sets no bounds.
+ */
+export function placesOnTable(of: Case, axis: 'x' | 'y'): Range {
+  const ends = baseEnds(of, axis);
+  const low = evaluateTerm(ends.low, of).low;
+  const high = evaluateTerm(ends.high, of).high;
+  const half = (axis === 'x' ? of.machine.tableX : of.machine.tableY).low / 2;
+  const [a, b] = [-half - low, half - high];
+  return orAnywhere(Math.min(a, b), Math.max(a, b));
+}
+
+/** Where every tip of the part is within travel: surely, or where that is nowhere, perhaps. */
+export function placesInReach(of: Case, axis: 'x' | 'y'): Range {
+  const right = evaluateSide(TIP_REACH[axis].high, of);
+  const left = evaluateSide(TIP_REACH[axis].low, of);
+  const travel: Interval = axis === 'x' ? of.machine.travelX : of.machine.travelY;
+  const sure = orAnywhere(left.high - travel.low / 2, travel.low / 2 - right.high);
+  return isEmpty(sure) ? orAnywhere(left.low - travel.high / 2, travel.high / 2 - right.low) : sure;
+}
+
+export interface Served {
+  readonly range: Range;
+  /** indices of the wishes that it grants */
+  readonly of: readonly number[];
+}
+
+/**
+ * The range of places on the table that serves the most hours: a single place serves the families whose
+ * ranges hold it, and the best place lies at the end of some range. Ties go to the middle of the table.
+ */
+export function bestRange(
+  table: Range,
+  wishes: readonly { readonly range: Range; readonly weight: number }[],
+): Served {
+  const within = wishes.map((wish) => meet(wish.range, table));
+  const spots = [
+    nearestTo(0, table),
+    ...within.filter((range) => !isEmpty(range)).flatMap(({ from, to }) => [from, to]),
+  ];
+  let best: readonly number[] = [];
+  let bestWeight = -1;
+  let bestSpot = Number.POSITIVE_INFINITY;
+  for (const spot of spots.filter(Number.isFinite)) {
+    const served = within.flatMap((range, index) => (holds(range, spot) ? [index] : []));
+    const weight = served.reduce((sum, index) => sum + (wishes[index]?.weight ?? 0), 0);
+    if (weight > bestWeight || (weight === bestWeight && Math.abs(spot) < Math.abs(bestSpot)))
+      [best, bestWeight, bestSpot] = [served, weight, spot];
+  }
+  const range = best.reduce<Range>((all, index) => meet(all, within[index] ?? all), table);
+  return { range, of: best };
+}
+
+const holds = ({ from, to }: Range, spot: number): boolean => spot >= from - 1e-9 && spot <= to + 1e-9;
+
+/** The place of the range nearest to a spot. */
+export const nearestTo = (spot: number, { from, to }: Range): number =>
+  from > to ? (from + to) / 2 : Math.min(Math.max(spot, from), to);

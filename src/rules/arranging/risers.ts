@@ -1,0 +1,31 @@
+import type { Case } from '../judging/case.ts';
+import { evaluateSide, least } from '../judging/side.ts';
+import { endOf } from '../sides/boxes/index.ts';
+import { noseAtBottom } from '../sides/nose.ts';
+import { sweptDepths, turningRadii } from '../sides/profile.ts';
+
+const lowestTip = least(['part', 'rotary'], endOf('wLow'));
+const lowestSwept = least(['part', 'rotary'], sweptDepths);
+const widest = { of: ['part', 'rotary'], fold: 'greatest', terms: turningRadii } as const;
+
+/**
+ * Thickness of the riser under the rotary that a part needs, mm, as it is set up without plates: the nose
+ * comes too little down for the longest tool, the work swings into the table, or a level axis is too low.
+ * Nothing where none is needed. Rounded up to the step in which risers come.
+ */
+export function risersFor(of: Case): readonly number[] {
+  const { assume, toolLongest } = of.shop;
+  const center = of.rotary.centerHeight.low;
+  const short = [
+    evaluateSide(noseAtBottom, of).high - evaluateSide(lowestTip, of).low - toolLongest.low,
+    of.rotary.axes === 2
+      ? assume.clearGap - evaluateSide(lowestSwept, of).low - center
+      : evaluateSide(widest, of).high + assume.swingGap - center,
+  ];
+  return short
+    .filter((length) => Number.isFinite(length) && length > 1e-9 && length <= THICKEST)
+    .map((length) => Math.ceil(length / assume.riserStep - 1e-9) * assume.riserStep);
+}
+
+/** A riser higher than this is a pedestal, not a plate (common practice, no source). */
+const THICKEST = 250;

@@ -1,0 +1,88 @@
+import type { Interval } from '../../quantities/interval.ts';
+import type { Verdict } from '../decision.ts';
+import type { Case } from '../judging/case.ts';
+import type { Check } from '../judging/check.ts';
+import { familyVerdict, judgeOwn, OWN_CHECKS, worstOf } from '../judging/judge-family.ts';
+import { passes } from '../judging/outcome.ts';
+import type { Family } from './family.ts';
+import { type Setting, type World, withPart } from './setting.ts';
+import { viseStations } from './vise-stations.ts';
+
+/** What a way of setting up a candidate wins. */
+export interface Score {
+  readonly setting: Setting;
+  readonly slack: { readonly x: number; readonly y: number };
+  readonly ownPasses: number;
+  readonly musts: number;
+  readonly sureHours: number;
+  readonly openHours: number;
+  readonly stations: Interval;
+}
+
+/** A family with the verdict that holds whatever the setting is. */
+export interface InPlay {
+  readonly family: Family;
+  readonly fixed: Verdict;
+}
+
+/** Judges the families in play on the checks that the setting changes; the last sums up what is won. */
+export function scoreOf(
+  world: World,
+  ground: Case,
+  setting: Setting,
+  slack: Score['slack'],
+  inPlay: readonly InPlay[],
+  checks: readonly Check[],
+): Score {
+  let [musts, sureHours, openHours] = [0, 0, 0];
+  const served: Family[] = [];
+  for (const { family, fixed } of inPlay) {
+    const verdict = familyVerdict(world, ground, family, checks);
+    if (verdict === 'fails') continue;
+    served.push(family);
+    openHours += family.hours.low;
+    if (!passes(verdict) || !passes(fixed)) continue;
+    sureHours += family.hours.low;
+    if (family.must) musts += 1;
+  }
+  const own = worstOf(judgeOwn(world, ground, OWN_CHECKS));
+  return {
+    setting,
+    slack,
+    ownPasses: passes(own) ? 2 : own === 'open' ? 1 : 0,
+    musts,
+    sureHours,
+    openHours,
+    stations: stationsWith(ground, served),
+  };
+}
+
+const NO_STATIONS: Interval = { low: 0, high: 0 };
+const stationsWith = (ground: Case, families: readonly Family[]): Interval =>
+  viseStations(
+    ground,
+    families.flatMap(({ cases }) => cases.map((part) => withPart(ground, part))),
+  ) ?? NO_STATIONS;
+
+/**
+ * The order in which settings are preferred: its own checks, the families it must hold, hours that surely
+ * hold, hours that may, fewest additions, thinnest plates, most vise stations, nearest the middle.
+ */
+function isBetter(a: Score, b: Score): boolean {
+  const differences = [
+    a.ownPasses - b.ownPasses,
+    a.musts - b.musts,
+    nearly(a.sureHours - b.sureHours),
+    nearly(a.openHours - b.openHours),
+    b.setting.additions.length - a.setting.additions.length,
+    b.setting.plates - a.setting.plates,
+    a.stations.low - b.stations.low,
+    nearly(Math.abs(b.setting.place.x) - Math.abs(a.setting.place.x)),
+  ];
+  return (differences.find((difference) => difference !== 0) ?? 0) > 0;
+}
+
+export const best = (scores: readonly [Score, ...Score[]]): Score =>
+  scores.reduce((a, b) => (isBetter(b, a) ? b : a));
+
+const nearly = (difference: number): number => (Math.abs(difference) < 1e-9 ? 0 : difference);

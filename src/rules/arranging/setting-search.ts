@@ -1,0 +1,187 @@
+import type { Case } from '../judging/case.ts';
+import {
+  FIXED_CHECKS,
+  familyVerdict,
+  judgeFamily,
+  judgeOwn,
+  OWN_CHECKS,
+  SETTING_CHECKS,
+  STACK_CHECKS,
+  TURN_CHECKS,
+  worstOf,
+} from '../judging/judge-family.ts';
+import { type Outcome, passes } from '../judging/outcome.ts';
+import { additionSets, plateChoices } from './additions.ts';
+import type { Candidate } from './candidates.ts';
+import type { Family } from './family.ts';
+import { bestRange, meet, nearestTo, placesInReach, placesOnTable, type Range } from './place.ts';
+import { BARE, groundOf, type Setting, type World, withPart } from './setting.ts';
+import { best, type InPlay, type Score, scoreOf } from './setting-score.ts';
+
+/** A candidate as it is set up best, with everything that was found on the way. */
+export interface SetUp {
+  readonly candidate: Candidate;
+  readonly setting: Setting;
+  readonly slack: { readonly x: number; readonly y: number };
+  readonly own: readonly Outcome[];
+  readonly families: readonly { readonly family: Family; readonly outcomes: readonly Outcome[] }[];
+  /** every addition and plate that was tried, with the hours that surely hold */
+  readonly tried: readonly Score[];
+  /** something in play is open, so that once it is known another setting may turn out to be the best */
+  readonly unsettled: boolean;
+  /** the families that may hold with some setting or other */
+  readonly possible: ReadonlySet<Family>;
+}
+
+/**
+ * Chooses place, additions and plates: most hours that surely hold, then fewest additions, thinnest plates,
+ * most vise stations, nearest the middle of the table. Families that fail whatever is done are left out.
+ */
+export function setUpBest(world: World, candidate: Candidate, families: readonly Family[]): SetUp {
+  const bare = groundOf(world, candidate, BARE);
+  const judged = families.map((family) => {
+    const outcomes = judgeFamily(world, bare, family, FIXED_CHECKS);
+    return { family, outcomes, fixed: worstOf(outcomes) };
+  });
+  const inPlay = judged.filter(({ fixed }) => fixed !== 'fails');
+  const { tried, possible } = candidate.machine.builtIn
+    ? onItsOwnTable(world, bare, inPlay)
+    : search(world, candidate, judged, inPlay);
+  const chosen = best(tried);
+  const ground = groundOf(world, candidate, chosen.setting);
+  return {
+    candidate,
+    setting: chosen.setting,
+    slack: chosen.slack,
+    own: judgeOwn(world, ground, OWN_CHECKS),
+    families: judged.map(({ family, outcomes }) => ({
+      family,
+      outcomes: [...outcomes, ...judgeFamily(world, ground, family, SETTING_CHECKS)],
+    })),
+    tried,
+    unsettled: tried.some(({ sureHours, openHours, ownPasses }) => openHours > sureHours || ownPasses === 1),
+    possible,
+  };
+}
+
+interface Search {
+  readonly tried: readonly [Score, ...Score[]];
+  readonly possible: ReadonlySet<Family>;
+}
+
+/** A built-in table stands where it stands. */
+function onItsOwnTable(world: World, ground: Case, inPlay: readonly InPlay[]): Search {
+  const score = scoreOf(world, ground, BARE, { x: 0, y: 0 }, inPlay, SETTING_CHECKS);
+  return {
+    tried: [score],
+    possible: new Set(
+      inPlay
+        .map(({ family }) => family)
+        .filter((family) => familyVerdict(world, ground, family, SETTING_CHECKS) !== 'fails'),
+    ),
+  };
+}
+
+/** One way round on the table: where it can stand, and the families that it reaches there. */
+interface Stand {
+  readonly turned: boolean;
+  readonly x: Range;
+  readonly y: Range;
+  readonly slack: Score['slack'];
+  readonly reached: readonly InPlay[];
+}
+
+/**
+ * Additions and plates do not change where the rotary can stand, nor whether it is turned what it reaches
+ * level; so first the two ways round, then additions and plates from little to much in the middle of the
+ * table, until nothing more can be won, and last the places on the table with what was best.
+ */
+function search(
+  world: World,
+  candidate: Candidate,
+  all: readonly InPlay[],
+  inPlay: readonly InPlay[],
+): Search {
+  const stands = [false, true].map((turned) => standOf(world, candidate, inPlay, turned));
+  const worthwhile = stands.some(({ reached }) => canPass(all, reached, world.shop.assume.leastCoverage));
+  const most = Math.max(
+    ...stands.map(({ reached }) => hoursOf(reached.filter(({ fixed }) => passes(fixed)))),
+  );
+  const mostOpen = Math.max(...stands.map(({ reached }) => hoursOf(reached)));
+  const winsAll = ({ ownPasses, sureHours, openHours }: Score): boolean =>
+    ownPasses === 2 && sureHours >= most - 1e-9 && openHours >= mostOpen - 1e-9;
+  const tried: Score[] = [];
+  const inTheMiddle = (given: Pick<Setting, 'additions' | 'plates'>): readonly Score[] =>
+    (worthwhile ? stands : stands.slice(0, 1)).map((stand) =>
+      placed(world, candidate, stand, given, nearestTo(0, stand.x)),
+    );
+  stacks: for (const additions of worthwhile ? additionSets(candidate) : [[]]) {
+    for (const plates of plateChoices(world, candidate, additions, worthwhile ? inPlay : [])) {
+      tried.push(...inTheMiddle({ additions, plates }));
+      if (tried.some(winsAll)) break stacks;
+    }
+  }
+  const [first, ...rest] = tried;
+  if (first === undefined) throw new Error('nothing was tried');
+  const stack = best([first, ...rest]).setting;
+  const toTheEnds = worthwhile
+    ? stands.flatMap((stand) =>
+        [stand.x.from, stand.x.to]
+          .filter(Number.isFinite)
+          .map((x) => placed(world, candidate, stand, stack, x)),
+      )
+    : [];
+  return {
+    tried: [first, ...rest, ...toTheEnds],
+    possible: new Set(stands.flatMap(({ reached }) => reached.map(({ family }) => family))),
+  };
+}
+
+function standOf(world: World, candidate: Candidate, inPlay: readonly InPlay[], turned: boolean): Stand {
+  const ground = groundOf(world, candidate, { ...BARE, place: { x: 0, y: 0, turned } });
+  const [x, y] = [rangeOn(ground, inPlay, 'x'), rangeOn(ground, inPlay, 'y')];
+  const place = { x: nearestTo(0, x), y: nearestTo(0, y), turned };
+  const there = groundOf(world, candidate, { ...BARE, place });
+  return {
+    turned,
+    x,
+    y,
+    slack: { x: widthOf(x), y: widthOf(y) },
+    reached: inPlay.filter(({ family }) => familyVerdict(world, there, family, TURN_CHECKS) !== 'fails'),
+  };
+}
+
+/** The stack judged on one place; what depends on the place was judged when the stand was looked for. */
+function placed(
+  world: World,
+  candidate: Candidate,
+  { reached, y, turned, slack }: Stand,
+  { additions, plates }: Pick<Setting, 'additions' | 'plates'>,
+  x: number,
+): Score {
+  const setting: Setting = { additions, plates, place: { x, y: nearestTo(0, y), turned } };
+  return scoreOf(world, groundOf(world, candidate, setting), setting, slack, reached, STACK_CHECKS);
+}
+
+/** Can the arrangement pass with these families? If not, what is added need not be looked for. */
+function canPass(all: readonly InPlay[], reached: readonly InPlay[], leastCoverage: number): boolean {
+  if (all.some((each) => each.family.must && !reached.includes(each))) return false;
+  const possible = reached.reduce((sum, { family }) => sum + family.hours.high, 0);
+  const lost = all.reduce((sum, each) => sum + (reached.includes(each) ? 0 : each.family.hours.low), 0);
+  return possible > 0 && possible / (possible + lost) >= leastCoverage - 1e-9;
+}
+
+const hoursOf = (inPlay: readonly InPlay[]): number =>
+  inPlay.reduce((sum, { family }) => sum + family.hours.low, 0);
+const widthOf = ({ from, to }: Range): number => Math.max(0, to - from);
+
+/** A family that the choice must hold outweighs every other. */
+const MUST = 1e6;
+
+function rangeOn(ground: Case, inPlay: readonly InPlay[], axis: 'x' | 'y'): Range {
+  const wishes = inPlay.map(({ family }) => ({
+    range: family.cases.map((part) => placesInReach(withPart(ground, part), axis)).reduce(meet),
+    weight: (family.must ? MUST : 1) * family.hours.low,
+  }));
+  return bestRange(placesOnTable(ground, axis), wishes).range;
+}

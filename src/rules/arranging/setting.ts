@@ -1,0 +1,89 @@
+import type { ClearanceAddition } from '../../catalog/catalog.ts';
+import { corners } from '../facts/corners.ts';
+import type { Case, PartCase, PlaceCase, ShopCase } from '../judging/case.ts';
+import { idOf, type Memo } from '../judging/memo.ts';
+import { derived, known, type Value } from '../judging/value.ts';
+import type { Candidate } from './candidates.ts';
+
+/** How a candidate is set up: what is added, what goes under the rotary, where it stands, how it is turned. */
+export interface Setting {
+  readonly additions: readonly ClearanceAddition[];
+  /** mm, 0: none */
+  readonly plates: number;
+  readonly place: PlaceCase;
+}
+
+export const BARE: Setting = { additions: [], plates: 0, place: { x: 0, y: 0, turned: false } };
+
+/** What a decision has at hand while it judges. */
+export interface World {
+  readonly shop: ShopCase;
+  readonly memo: Memo;
+}
+
+export const raisedBy = ({ additions }: Setting): number =>
+  additions.reduce((sum, each) => sum + each.adds, 0);
+
+const STEEL = 7850;
+const CUBIC_MM_PER_CUBIC_M = 1e9;
+const NO_PRICE = known(0, 'price');
+
+/** Mass of a steel plate as large as the base, kg. */
+function plateMass({ rotary }: Candidate, thickness: number): Value {
+  if (thickness === 0) return known(0, 'plates.mass');
+  const mass = corners(
+    [rotary.baseAlong, rotary.baseAcross],
+    ([along = 0, across = 0]) => (along * across * thickness * STEEL) / CUBIC_MM_PER_CUBIC_M,
+  );
+  return derived(mass, 'plates.mass', [rotary.baseAlong, rotary.baseAcross]);
+}
+
+/** Everything that the checks read but the part, for one candidate as it is set up. */
+export function groundOf(
+  world: World,
+  candidate: Candidate,
+  setting: Setting,
+  price: Value = NO_PRICE,
+): Case {
+  const { place, plates } = setting;
+  const { memo } = world;
+  const raised = raisedBy(setting);
+  return {
+    keys: {
+      part: 0,
+      rotary: idOf(memo, 'rotary', candidate.rotary.key),
+      mounting: idOf(memo, 'mounting', candidate.mounting),
+      machine: idOf(memo, 'machine', candidate.machine.key),
+      additions: idOf(memo, 'additions', String(raised)),
+      plates: idOf(memo, 'plates', String(plates)),
+      turn: place.turned ? 1 : 0,
+      place: Number.NaN,
+      price: Number.NaN,
+    },
+    memo,
+    shop: world.shop,
+    machine: candidate.machine,
+    rotary: candidate.rotary,
+    mounting: candidate.mounting,
+    part: null,
+    withParts: new Map(),
+    raised: known(raised, 'clearance.raised'),
+    plateThickness: known(plates, 'plates.thickness'),
+    plateMass: plateMass(candidate, plates),
+    place,
+    price,
+  };
+}
+
+/** The same with one part on it; made once for each part. */
+export function withPart(ground: Case, part: PartCase): Case {
+  const known = ground.withParts.get(part);
+  if (known !== undefined) return known;
+  const made: Case = {
+    ...ground,
+    keys: { ...ground.keys, part: idOf(ground.memo, 'part', part.key) },
+    part,
+  };
+  ground.withParts.set(part, made);
+  return made;
+}

@@ -1,0 +1,102 @@
+import type { Interval } from '../../quantities/interval.ts';
+import { part } from '../inputs/part.ts';
+import type { Case } from '../judging/case.ts';
+import { evaluateSide, folded, greatest, type Side } from '../judging/side.ts';
+import { negated, rises, term } from '../judging/term.ts';
+import { alongX, baseEnds } from '../sides/base.ts';
+import { turnedRound } from '../sides/extent.ts';
+import { sweptAway, sweptToward, turningRadii } from '../sides/profile.ts';
+
+interface FreeLength {
+  /** of the table beside rotary and work, mm */
+  readonly left: Interval;
+  readonly right: Interval;
+}
+
+/**
+ * Table length that stays free on each side of rotary and work, along X: from the table's end to the base,
+ * the housing or the swept work, whichever reaches further, less a gap.
+ */
+function freeLength(ground: Case, works: readonly Case[]): FreeLength | null {
+  if (ground.machine.builtIn) return null;
+  const [left, right] = [reachBeside(ground, works, 'left'), reachBeside(ground, works, 'right')];
+  const { tableX } = ground.machine;
+  const gap = ground.shop.assume.placeGap;
+  const { x } = ground.place;
+  return {
+    left: { low: tableX.low / 2 + x - left.high - gap, high: tableX.high / 2 + x - left.low - gap },
+    right: { low: tableX.low / 2 - x - right.high - gap, high: tableX.high / 2 - x - right.low - gap },
+  };
+}
+
+/** How far rotary and works reach to one side of the rotary center. */
+function reachBeside(ground: Case, works: readonly Case[], side: 'left' | 'right'): Interval {
+  return folded('greatest', [
+    evaluateSide(BASE_BESIDE[side], ground),
+    housingBeside(ground, side),
+    ...works.map((of) => evaluateSide(WORK_BESIDE[side], of)),
+  ]);
+}
+
+const baseBeside = (side: 'left' | 'right'): Side =>
+  greatest(['rotary', 'mounting', 'turn'], (of) => {
+    const base = baseEnds(of, 'x');
+    return [side === 'right' ? base.high : negated(base.low)];
+  });
+const BASE_BESIDE = { left: baseBeside('left'), right: baseBeside('right') };
+
+function housingBeside(of: Case, side: 'left' | 'right'): Interval {
+  const boxes = of.rotary.row?.housing ?? [];
+  const ends = boxes.map((box) => (alongX(of) ? box.along : box.across));
+  const toRight = (side === 'right') !== turnedRound(of);
+  const reach = Math.max(Number.NEGATIVE_INFINITY, ...ends.map(([from, to]) => (toRight ? to : -from)));
+  return { low: reach, high: reach };
+}
+
+const workBeside = (side: 'left' | 'right'): Side =>
+  greatest(['part', 'rotary', 'mounting', 'turn'], (of) => {
+    const toRight = (side === 'right') !== turnedRound(of);
+    if (of.rotary.axes === 2) {
+      if (alongX(of)) return turningRadii(of);
+      return toRight ? sweptAway(of) : sweptToward(of);
+    }
+    if (!alongX(of)) return turningRadii(of);
+    const uses = { f: rises(part.fixtureHeight), h: rises(part.height) };
+    return toRight ? [term('far end of the part', uses, (values) => values.f + values.h)] : [];
+  });
+const WORK_BESIDE = { left: workBeside('left'), right: workBeside('right') };
+
+/** Whole vises, with their gaps, in a length; their jaws within reach of the spindle. */
+const visesIn = (free: number, vise: number, gap: number): number =>
+  Number.isFinite(free) ? Math.max(0, Math.floor((free + gap) / (vise + gap) + 1e-9)) : 0;
+
+/** Vises that stand beside the rotary (or on the built-in faceplate) while it is on; fewest and most. */
+export function viseStations(ground: Case, works: readonly Case[]): Interval | null {
+  if (ground.machine.builtIn) return onFaceplate(ground);
+  const free = freeLength(ground, works);
+  if (free === null) return null;
+  const { viseWidth, assume } = ground.shop;
+  const count = (end: 'low' | 'high'): number => {
+    const vise = end === 'low' ? viseWidth.high : viseWidth.low;
+    // beyond the travel no vise is reached: what the free length overhangs it is lost at its outer end
+    const lost = Math.max(0, (ground.machine.tableX[end] - ground.machine.travelX[end]) / 2);
+    const stations = (side: Interval) => visesIn(side[end] - lost, vise, assume.viseGap);
+    return stations(free.left) + stations(free.right);
+  };
+  return { low: count('low'), high: count('high') };
+}
+
+/** Vises side by side on a round faceplate: the corners of their beds may stand over its edge a little. */
+function onFaceplate(of: Case): Interval {
+  const { viseWidth, viseLength, assume } = of.shop;
+  const { faceplate } = of.rotary;
+  const count = (plate: number, wide: number, long: number): number => {
+    const across = Math.sqrt(Math.max(0, (plate + assume.bedOverhang) ** 2 - long ** 2));
+    if (!Number.isFinite(across)) return 0;
+    return Math.max(0, Math.floor((across + assume.viseGap) / (wide + assume.viseGap) + 1e-9));
+  };
+  return {
+    low: count(faceplate.low, viseWidth.high, viseLength.high),
+    high: count(faceplate.high, viseWidth.low, viseLength.low),
+  };
+}

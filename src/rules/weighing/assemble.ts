@@ -1,0 +1,110 @@
+import type { Answers } from '../../questions/answers.ts';
+import { groundOf, type World } from '../arranging/setting.ts';
+import type { Score } from '../arranging/setting-score.ts';
+import type { Arrangement, CheckResult, Measures, Plate, Tried, Verdict } from '../decision.ts';
+import { judgeFamily, PART_CHECKS } from '../judging/judge-family.ts';
+import { traced } from '../judging/trace.ts';
+import { bounded } from '../judging/value.ts';
+import { dropOf } from '../stages/drop.ts';
+import { featuresOf } from './features.ts';
+import type { FamilyVerdict, Judged } from './judged.ts';
+import { laterCost } from './later-cost.ts';
+import { shownItems } from './price.ts';
+
+/** An arrangement as the decision shows it, every check traced. */
+export function assembled(
+  judged: Judged,
+  undominated: boolean,
+  answers: Answers,
+  world: World,
+  traces: boolean,
+): Arrangement {
+  const { setUp, own, families } = judged;
+  const { candidate, setting } = setUp;
+  const { place } = setting;
+  return {
+    id: judged.id,
+    machine: candidate.machine.key,
+    rotary: candidate.rotary.row?.id ?? null,
+    class: candidate.rotary.class,
+    mounting: candidate.mounting,
+    place: candidate.machine.builtIn
+      ? null
+      : { x: place.x + 0, y: place.y + 0, slackX: finite(setUp.slack.x), slackY: finite(setUp.slack.y) },
+    turned: place.turned,
+    clearance: setting.additions.map(({ kind }) => kind),
+    plates: platesOf(judged, world),
+    tried: triedOf(setUp.tried),
+    verdict: judged.verdict,
+    passes: judged.passes,
+    parts: Object.fromEntries(
+      families.map(({ family, verdict }): [string, Verdict] => [family.name, verdict]),
+    ),
+    measures: measuresOf(judged),
+    prices: shownItems(judged.priced),
+    features: featuresOf(judged),
+    later: laterCost(judged, answers, world.shop.platePrice),
+    checks: traces
+      ? [
+          ...own.map((outcome): CheckResult => traced(outcome, null)),
+          ...families.flatMap((each) => tracedFamily(world, judged, each)),
+        ]
+      : [],
+    undominated,
+    dropped: dropOf(judged, world.shop.assume.leastCoverage),
+    flips: [],
+  };
+}
+
+/** The checks of one family; where its kinds are open, judged again over all of them. */
+function tracedFamily(
+  world: World,
+  { setUp }: Judged,
+  { family, outcomes }: FamilyVerdict,
+): readonly CheckResult[] {
+  const whole = outcomes.some(({ partial }) => partial)
+    ? judgeFamily(world, groundOf(world, setUp.candidate, setUp.setting), family, PART_CHECKS, true)
+    : outcomes;
+  return whole.map((outcome) => traced(outcome, family.name));
+}
+
+const finite = (value: number): number => (Number.isFinite(value) ? value : 0);
+
+function platesOf({ setUp: { candidate, setting }, own }: Judged, world: World): readonly Plate[] {
+  if (setting.plates === 0) return [];
+  const of = groundOf(world, candidate, setting);
+  const adapts = own.some(({ easing }) => easing === 'adapter-plate');
+  const why = adapts && setting.plates === world.shop.assume.plateThickness ? 'adapter' : 'riser';
+  return [{ under: 'rotary', thickness: setting.plates, why, mass: bounded(of.plateMass) }];
+}
+
+/** Each stack that was tried, once, with the most hours that it surely holds anywhere on the table. */
+function triedOf(scores: readonly Score[]): readonly Tried[] {
+  const stacks = new Map<string, Tried>();
+  for (const { setting, sureHours } of scores) {
+    const clearance = setting.additions.map(({ kind }) => kind);
+    const plates = setting.plates === 0 ? [] : [setting.plates];
+    const name = `${clearance.join('+')}/${plates.join()}`;
+    const known = stacks.get(name);
+    if (known === undefined || known.sureHours < sureHours)
+      stacks.set(name, { clearance, plates, sureHours });
+  }
+  return [...stacks.values()];
+}
+
+function measuresOf({ measures }: Judged): Measures {
+  const show = (key: keyof typeof measures) => {
+    const value = measures[key];
+    return value === null ? null : bounded(value);
+  };
+  return {
+    coverage: show('coverage'),
+    viseStations: show('viseStations'),
+    price: show('price'),
+    payback: show('payback'),
+    netPresentValue: null,
+    floorArea: show('floorArea'),
+    swapHours: show('swapHours'),
+    margin: show('margin'),
+  };
+}

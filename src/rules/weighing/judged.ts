@@ -1,0 +1,111 @@
+import { anything, hull, type Interval } from '../../quantities/interval.ts';
+import type { Measure } from '../../questions/answers.ts';
+import type { Candidate } from '../arranging/candidates.ts';
+import type { Family } from '../arranging/family.ts';
+import { groundOf, type World, withPart } from '../arranging/setting.ts';
+import { type SetUp, setUpBest } from '../arranging/setting-search.ts';
+import { viseStations } from '../arranging/vise-stations.ts';
+import type { Verdict } from '../decision.ts';
+import type { Case } from '../judging/case.ts';
+import { judgeOwn, PRICE_CHECKS, worstOf } from '../judging/judge-family.ts';
+import { type Outcome, passes, worse } from '../judging/outcome.ts';
+import { coverageOf } from './coverage.ts';
+import { marginMeasure } from './margin-measure.ts';
+import { type Priced, priceOf } from './price.ts';
+
+/** What a measure may be, null where it does not exist (yet). */
+export type MeasureValues = Readonly<Record<Measure, Interval | null>>;
+
+export interface FamilyVerdict {
+  readonly family: Family;
+  readonly outcomes: readonly Outcome[];
+  readonly verdict: Verdict;
+}
+
+/** One arrangement, judged and measured. */
+export interface Judged {
+  readonly id: string;
+  readonly setUp: SetUp;
+  readonly own: readonly Outcome[];
+  readonly families: readonly FamilyVerdict[];
+  readonly coverage: Interval;
+  readonly verdict: Verdict;
+  readonly passes: 'yes' | 'no' | 'open';
+  readonly priced: Priced;
+  readonly measures: MeasureValues;
+}
+
+/** Sets a candidate up, judges all of it and takes its measures. */
+export function judgeCandidate(
+  world: World,
+  candidate: Candidate,
+  families: readonly Family[],
+  owned: string,
+): Judged {
+  const setUp = setUpBest(world, candidate, families);
+  const verdicts = setUp.families.map((each) => ({ ...each, verdict: verdictWithin(setUp, each) }));
+  const covered = verdicts.filter(({ verdict }) => verdict !== 'fails');
+  const outcomes = covered.flatMap((each) => each.outcomes);
+  const priced = priceOf(setUp, outcomes, owned, world.shop.platePrice);
+  const ground = groundOf(world, candidate, setUp.setting, priced.total);
+  const own = [...setUp.own, ...judgeOwn(world, ground, PRICE_CHECKS)];
+  const coverage = coverageOf(verdicts);
+  return {
+    id: candidate.id,
+    setUp,
+    own,
+    families: verdicts,
+    coverage,
+    verdict: covered.reduce<Verdict>((worst, each) => worse(worst, each.verdict), worstOf(own)),
+    passes: passesWhen(own, verdicts, coverage, world.shop.assume.leastCoverage),
+    priced,
+    measures: {
+      coverage,
+      viseStations: setUp.unsettled ? anyStations(setUp) : stationsOf(ground, covered),
+      payback: null,
+      price: priced.total,
+      floorArea: floorArea(candidate),
+      swapHours: null,
+      margin: setUp.unsettled ? anything : marginMeasure(covered, world, setUp),
+    },
+  };
+}
+
+/** While something is open, a family that fails as it is set up now may still hold with another setting. */
+function verdictWithin(
+  { unsettled, possible }: SetUp,
+  { family, outcomes }: Omit<FamilyVerdict, 'verdict'>,
+): Verdict {
+  const verdict = worstOf(outcomes);
+  return verdict === 'fails' && unsettled && possible.has(family) ? 'open' : verdict;
+}
+
+/** Stations of every setting that was tried: any of them may turn out to be the best. */
+const anyStations = ({ tried }: SetUp): Interval => hull(tried.map(({ stations }) => stations));
+
+const stationsOf = (ground: Case, covered: readonly FamilyVerdict[]): Interval | null =>
+  viseStations(
+    ground,
+    covered.flatMap(({ family }) => family.cases.map((part) => withPart(ground, part))),
+  );
+
+/** Its own checks hold, so do the families it must hold, and enough hours are covered. */
+function passesWhen(
+  own: readonly Outcome[],
+  families: readonly FamilyVerdict[],
+  coverage: Interval,
+  least: number,
+): Judged['passes'] {
+  const musts = [worstOf(own), ...families.filter(({ family }) => family.must).map(({ verdict }) => verdict)];
+  if (musts.includes('fails') || coverage.high < least - 1e-9) return 'no';
+  return musts.every(passes) && coverage.low >= least - 1e-9 ? 'yes' : 'open';
+}
+
+const SQUARE_MM_PER_SQUARE_M = 1e6;
+
+function floorArea({ machine }: Candidate): Interval | null {
+  const [along, across] = machine.row.footprint;
+  if (along === 'unknown' || across === 'unknown') return { low: 0, high: Number.POSITIVE_INFINITY };
+  const area = (along * across) / SQUARE_MM_PER_SQUARE_M;
+  return { low: area, high: area };
+}

@@ -1,0 +1,62 @@
+import type { CheckId } from '../checks/ids.ts';
+import type { Gap, Unknown } from '../decision.ts';
+import { gapsOf, type Outcome } from '../judging/outcome.ts';
+import type { Judged } from './judged.ts';
+
+interface Found {
+  readonly gap: Gap;
+  decides: boolean;
+  readonly checks: Set<CheckId>;
+  mentions: number;
+}
+
+/**
+ * What is not known and leaves something open: of the arrangements worth reading, those that decide first.
+ * An unknown decides when the result is open and it stands in an open verdict, or in the hours or the price,
+ * of an arrangement that may still win.
+ */
+export function unknownsOf(
+  reading: readonly Judged[],
+  contenders: ReadonlySet<string>,
+  isOpen: boolean,
+): readonly Unknown[] {
+  const found = new Map<string, Found>();
+  const note = (gap: Gap, decides: boolean, check: CheckId | null): void => {
+    const known = found.get(gap.path) ?? { gap, decides: false, checks: new Set<CheckId>(), mentions: 0 };
+    known.decides ||= decides;
+    known.mentions += 1;
+    if (check !== null) known.checks.add(check);
+    found.set(gap.path, known);
+  };
+  for (const judged of reading) {
+    const mayWin = isOpen && contenders.has(judged.id);
+    const outcomes = [...judged.own, ...judged.families.flatMap((each) => each.outcomes)];
+    for (const outcome of outcomes) noteOutcome(outcome, mayWin, note);
+    const coverageIsOpen = judged.coverage.low !== judged.coverage.high;
+    if (mayWin && coverageIsOpen)
+      for (const { family } of judged.families) for (const gap of family.hours.gaps) note(gap, true, null);
+    const { total } = judged.priced;
+    if (total.low !== total.high) for (const gap of total.gaps) note(gap, mayWin, null);
+  }
+  return [...found.values()].sort(byWeight).map(({ gap, decides, checks }) => ({
+    answer: gap.path,
+    decides,
+    ask: gap.ask === 'user' ? 'you' : 'seller',
+    checks: [...checks],
+  }));
+}
+
+function noteOutcome(
+  outcome: Outcome,
+  mayWin: boolean,
+  note: (gap: Gap, decides: boolean, check: CheckId) => void,
+): void {
+  if (outcome.verdict !== 'open') return;
+  for (const gap of gapsOf(outcome)) note(gap, mayWin && !outcome.advisory, outcome.check.id);
+}
+
+const byWeight = (a: Found, b: Found): number =>
+  Number(b.decides) - Number(a.decides) ||
+  Number(a.gap.ask === 'seller') - Number(b.gap.ask === 'seller') ||
+  b.mentions - a.mentions ||
+  (a.gap.path < b.gap.path ? -1 : 1);
