@@ -27,32 +27,30 @@ export const MEASURES_TO_TAKE = [
 export type MeasureToTake = (typeof MEASURES_TO_TAKE)[number];
 
 /** What can be changed so that a failing check holds. */
-export const REMEDIES = [
-  'larger-rotary',
-  'smaller-part',
-  'lighter-fixture',
-  'lighter-cut',
-  'shorter-tools',
-  'longer-tools',
-  'lowered-table',
-  'column-spacer',
-  'riser',
-  'adapter-plate',
-  'other-mounting',
-  'larger-machine',
-  'spindle-probe',
-  'lower-fixture',
-  'raise-fixture',
-  'centered-part',
-  'other-class',
-  'slower-feed',
-  'ask-the-seller',
-  'stronger-spindle',
-  'tailstock',
-  'other-control',
-  'more-budget',
-] as const;
-export type Remedy = (typeof REMEDIES)[number];
+export type Remedy =
+  | 'larger-rotary'
+  | 'smaller-part'
+  | 'lighter-fixture'
+  | 'lighter-cut'
+  | 'shorter-tools'
+  | 'longer-tools'
+  | 'lowered-table'
+  | 'column-spacer'
+  | 'riser'
+  | 'adapter-plate'
+  | 'other-mounting'
+  | 'larger-machine'
+  | 'spindle-probe'
+  | 'lower-fixture'
+  | 'raise-fixture'
+  | 'centered-part'
+  | 'other-class'
+  | 'slower-feed'
+  | 'ask-the-seller'
+  | 'stronger-spindle'
+  | 'tailstock'
+  | 'other-control'
+  | 'more-budget';
 
 export interface Easing {
   readonly measure: MeasureToTake;
