@@ -2,7 +2,7 @@ import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { isMap } from '../documents/fields/strict-map.ts';
 import { parseDocument } from '../documents/parse-document.ts';
-import { inOrder, type Problem, type Reading, wholeFile } from '../documents/problem.ts';
+import { inOrder, type Problem, type Reading, wholeFile, withSchemaProblems } from '../documents/problem.ts';
 import { problemAt, problemsFromIssues } from '../documents/problems-from-issues.ts';
 import { inWords, readFileText } from '../documents/read-file.ts';
 import type { Catalog, Machine, Provenance, Rotary } from './catalog.ts';
@@ -99,7 +99,8 @@ function readRows({ file, document }: ParsedFile): Reading<FileRows> {
   const result = catalogSchema(units).safeParse(document.value);
   const problems: Problem[] = crossChecked(document.value).map((fault) => problemAt(fault, document, file));
   if (!result.success) problems.push(...problemsFromIssues(result.error.issues, document, file));
-  if (!result.success || problems.length > 0) return { ok: false, problems };
+  const all = withSchemaProblems(document.problems, problems);
+  if (!result.success || all.length > 0) return { ok: false, problems: all };
   const { source, currency, rotaries, machines }: CatalogFile = result.data;
   const from = (list: string, index: number): Provenance => {
     return { file, line: document.placeOf([list, index]).line, ...source };

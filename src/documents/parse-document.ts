@@ -8,6 +8,8 @@ import { syntaxFault } from './syntax-faults.ts';
 /** A YAML or JSON text that was understood: its plain value, and where in the text everything stands. */
 export interface ParsedDocument {
   readonly value: unknown;
+  /** doubled keys, numbers that are none and the like, which leave the rest readable: whoever goes on adds them */
+  readonly problems: readonly Problem[];
   /** where the value at a path stands, or the nearest thing around it that is there */
   readonly placeOf: (path: Path) => Place;
   /** where the key at the end of a path stands */
@@ -31,23 +33,21 @@ export function parseDocument(text: string, file: string): Reading<ParsedDocumen
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(1, line), column: Math.max(1, col) };
   };
-  const failed = (faults: readonly NodeFault[]): Reading<never> => ({
-    ok: false,
-    problems: inOrderOfText(faults).map(({ offset, found, expected }): Problem => {
-      return { file, ...place(offset), found, expected };
-    }),
-  });
+  const placed = (faults: readonly NodeFault[]): readonly Problem[] =>
+    inOrderOfText(faults).map(({ offset, found, expected }) => ({ file, ...place(offset), found, expected }));
+  const failed = (faults: readonly NodeFault[]): Reading<never> => ({ ok: false, problems: placed(faults) });
   try {
     const composed = compose(text.replace(/^\ufeff/, ''), lines);
     if (!composed.ok) return failed(composed.faults);
     const root = composed.document?.contents ?? null;
     if (root === null) return wholeFile(file, 'the file is empty', 'expected a document');
     const { value, faults } = plainData(root);
-    if (faults.length > 0) return failed(faults);
+    if (faults.some(({ fatal }) => fatal === true)) return failed(faults);
     return {
       ok: true,
       value: {
         value,
+        problems: placed(faults),
         placeOf: (path) => place(offsetOf(root, path, 'value')),
         placeOfKey: (path) => place(offsetOf(root, path, 'key')),
       },

@@ -6,6 +6,8 @@ export interface NodeFault {
   readonly offset: number;
   readonly found: string;
   readonly expected: string;
+  /** nothing can be said about the rest of the document */
+  readonly fatal?: boolean;
 }
 
 export interface PlainData {
@@ -56,8 +58,8 @@ class Reader {
     return result;
   }
 
-  private fault(node: Node, found: string, expected: string): Anchored {
-    this.faults.push({ offset: node.range?.[0] ?? 0, found, expected });
+  private fault(node: Node, found: string, expected: string, fatal = false): Anchored {
+    this.faults.push({ offset: node.range?.[0] ?? 0, found, expected, fatal });
     return NOTHING;
   }
 
@@ -65,14 +67,14 @@ class Reader {
     const target = this.anchors.get(name);
     if (target === undefined || target === null) {
       const why = target === null ? 'stands inside the value that it names' : 'names nothing before it';
-      return this.fault(node, `the alias ${quoted(name)} ${why}`, 'expected the value itself');
+      return this.fault(node, `the alias ${quoted(name)} ${why}`, 'expected the value itself', true);
     }
     const before = this.unfolded;
     this.unfolded += target.size;
     if (this.unfolded <= MOST_UNFOLDED) return target;
     if (before > MOST_UNFOLDED) return NOTHING;
     const found = `aliases unfold into more than ${MOST_UNFOLDED} values`;
-    return this.fault(node, found, 'expected the values themselves');
+    return this.fault(node, found, 'expected the values themselves', true);
   }
 
   private readList(node: Node): Anchored {

@@ -41,3 +41,9 @@ export const wholeFile = (file: string, found: string, expected: string): Readin
   ok: false,
   problems: [{ file, line: 0, column: 0, found, expected }],
 });
+
+/** Problems of a document with those that its schema finds; a value that is named already is not named again. */
+export function withSchemaProblems(known: readonly Problem[], found: readonly Problem[]): readonly Problem[] {
+  const places = new Set(known.map(({ line, column }) => `${line}:${column}`));
+  return [...known, ...found.filter(({ line, column }) => !places.has(`${line}:${column}`))];
+}

@@ -1,7 +1,7 @@
 import { isMap } from '../documents/fields/strict-map.ts';
 import { parseDocument } from '../documents/parse-document.ts';
 import type { Path, Place } from '../documents/place.ts';
-import { inOrder, type Problem, type Reading } from '../documents/problem.ts';
+import { inOrder, type Problem, type Reading, withSchemaProblems } from '../documents/problem.ts';
 import { problemAt, problemsFromIssues } from '../documents/problems-from-issues.ts';
 import { readFileText, STANDARD_INPUT } from '../documents/read-file.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
@@ -39,6 +39,7 @@ function answersFromText(text: string, file: string): Reading<AnswersFile> {
   const result = answersSchema(shownIn).safeParse(document.value);
   const problems: Problem[] = crossChecked(document.value).map((fault) => problemAt(fault, document, file));
   if (!result.success) problems.push(...problemsFromIssues(result.error.issues, document, file));
-  if (!result.success || problems.length > 0) return { ok: false, problems: inOrder(problems) };
+  const all = withSchemaProblems(document.problems, problems);
+  if (!result.success || all.length > 0) return { ok: false, problems: inOrder(all) };
   return { ok: true, value: { answers: result.data, shownIn, text, file, placeOf: document.placeOf } };
 }

@@ -4,7 +4,7 @@ import { describeProblem } from '../../src/documents/problem.ts';
 
 function problemsOf(text: string): readonly string[] {
   const read = parseDocument(text, 'f');
-  return read.ok ? [] : read.problems.map(describeProblem);
+  return (read.ok ? read.value.problems : read.problems).map(describeProblem);
 }
 
 function dataOf(text: string): unknown {
