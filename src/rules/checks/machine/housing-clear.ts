@@ -33,7 +33,7 @@ function overHousing(of: Case, tips: BoxTerms, housing: HousingBox, at: number):
     known(housing.top, `rotaries[${of.rotary.key}].housing[${at}].top`),
   );
   return {
-    what: `${tips.name} over the housing`,
+    what: `${tips.name} over housing ${at + 1}`,
     meets: (each) => meets(each, tips, housing),
     need: greatest(null, () => [
       term(
