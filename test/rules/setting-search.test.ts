@@ -19,16 +19,17 @@ interface Change {
   readonly rotary?: Partial<Rotary>;
   readonly machine?: Partial<Machine>;
   readonly tools?: Partial<Answers['tools']>;
+  readonly assume?: Answers['assume'];
 }
 
-function set({ parts = [PART], rotary = {}, machine = {}, tools = {} }: Change): Arrangement {
+function set({ parts = [PART], rotary = {}, machine = {}, tools = {}, assume = {} }: Change): Arrangement {
   const hold = { 'tilt-along-x': { keyWidth: 18, pitches: [80] } };
   const catalog = {
     ...EXAMPLE_CATALOG,
     rotaries: [{ ...EXAMPLE_ROTARY, hold, ...rotary }],
     machines: [{ ...EXAMPLE_MACHINE, ...machine }],
   };
-  const answers = { ...EXAMPLE_ANSWERS, parts, tools: { ...EXAMPLE_ANSWERS.tools, ...tools } };
+  const answers = { ...EXAMPLE_ANSWERS, parts, tools: { ...EXAMPLE_ANSWERS.tools, ...tools }, assume };
   const [only] = decide(answers, catalog, { all: true }).arrangements;
   if (only === undefined) throw new Error('no arrangement');
   return only;
@@ -115,10 +116,13 @@ describe('while something is open', () => {
         { ...tall, yearly: { ...PART.yearly, quantity: 10 } },
       ],
       machine: { noseToTable: [140, 480], clearance: [LOW] } as const,
+      // no riser thin enough to help both
+      assume: { riserStep: 100 },
     };
     const unsure = set({ ...change, tools: { shortest: [90, 130], longest: [131, 170] } });
     const known = set({ ...change, tools: { shortest: 130, longest: 170 } });
     expect(known.parts.Tall).not.toBe('fails');
+    expect(unsure.clearance).toEqual([]);
     expect(unsure.parts.Tall).toBe('open');
     expect(unsure.passes).not.toBe('no');
   });
