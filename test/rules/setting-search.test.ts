@@ -105,6 +105,35 @@ describe('place', () => {
   });
 });
 
+describe('what is not known', () => {
+  test('a size: it goes only as far to the end as every size allows', () => {
+    const slots = { count: 5, width: 18, pitch: 80, center: true, along: 'x' } as const;
+    const machine = {
+      table: { size: [1200, 460], height: 850, load: 680, slots },
+      travel: [700, 510, 510],
+    } as const;
+    const found = set({ parts: [{ ...PART, size: [[90, 140], 60, 55] }], machine });
+    // 350 mm less half the diagonal of 140 × 60 mm and half the cutter
+    expectClose(Math.abs(found.place?.x ?? 0), 350 - Math.hypot(140, 60) / 2 - 10, { absolute: 1e-6 });
+    const travel = found.checks.filter(({ check }) => check === 'travel-x');
+    expect(travel.map(({ verdict }) => verdict)).toEqual(['holds']);
+  });
+
+  test('how the base is held: both ways are judged, and the seller is asked', () => {
+    const catalog = { ...EXAMPLE_CATALOG, rotaries: [{ ...EXAMPLE_ROTARY, hold: 'unknown' as const }] };
+    const { arrangements, recommended } = decide({ ...EXAMPLE_ANSWERS, parts: [PART] }, catalog, {
+      all: true,
+    });
+    expect(arrangements.map(({ mounting }) => mounting)).toEqual(['tilt-along-x', 'tilt-along-y']);
+    expect(recommended).not.toBeNull();
+    const [first] = arrangements;
+    expect(first?.checks.find(({ check }) => check === 'slot-match')).toMatchObject({
+      verdict: 'open',
+      advisory: true,
+    });
+  });
+});
+
 describe('while something is open', () => {
   const tall: Part = { ...PART, name: 'Tall', size: [60, 60, 110] };
 
