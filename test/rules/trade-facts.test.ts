@@ -39,13 +39,20 @@ test('two 6 in vises stand on a built-in faceplate of 500 mm, not on one of 450 
   const stations = (faceplate: number): number | undefined => {
     const [of] = exampleWorld({ work: { vise: { width: 152, length: 450 } } }).cases;
     if (of === undefined) throw new Error('no case');
-    const plate = { low: faceplate, high: faceplate, path: 'faceplate', gaps: [], forSeller: false };
+    const plate = {
+      low: faceplate,
+      high: faceplate,
+      path: 'faceplate',
+      gaps: [],
+      forSeller: false,
+      forOthers: false,
+    };
     const ground = {
       ...of,
       machine: { ...of.machine, builtIn: true },
       rotary: { ...of.rotary, faceplate: plate },
     };
-    return viseStations(ground, [ground])?.low;
+    return viseStations(ground, [{ cases: [ground], sure: true }])?.low;
   };
   expect(stations(500)).toBe(2);
   expect(stations(450)).toBe(1);

@@ -2,6 +2,7 @@ import { type Catalog, MOUNTINGS, type Mounting, type Rotary } from '../../catal
 import { machineCase } from '../facts/machine-facts.ts';
 import { builtInCase, rotaryCase } from '../facts/rotary-facts.ts';
 import type { MachineCase, RotaryCase } from '../judging/case.ts';
+import { canBeHeld } from '../sides/hold.ts';
 
 /** One machine with one rotary, mounted one way; place, additions and plates are chosen for it later. */
 export interface Candidate {
@@ -33,7 +34,7 @@ export function candidatesOf(catalog: Catalog): readonly Candidate[] {
         ];
       if (row.kind === 'five-axis') return [];
       return rotaries.flatMap((rotary) =>
-        mountingsOf(rotary).map((mounting) => ({
+        mountingsOf(machine, rotary).map((mounting) => ({
           id: `${row.id}+${rotary.key}/${mounting}`,
           machine,
           rotary,
@@ -44,8 +45,9 @@ export function candidatesOf(catalog: Catalog): readonly Candidate[] {
 }
 
 /** The ways in which the base can be held; both where the catalog says nothing. */
-function mountingsOf({ row, axes }: RotaryCase): readonly Mounting[] {
-  const fitting = MOUNTINGS.filter((mounting) => mounting.startsWith(axes === 2 ? 'tilt' : 'axis'));
+function mountingsOf(machine: MachineCase, { row, axes }: RotaryCase): readonly Mounting[] {
   const hold: Rotary['hold'] = row?.hold ?? {};
-  return hold === 'unknown' ? fitting : fitting.filter((mounting) => hold[mounting] !== undefined);
+  return MOUNTINGS.filter((mounting) => mounting.startsWith(axes === 2 ? 'tilt' : 'axis')).filter(
+    (mounting) => canBeHeld(machine, hold, mounting),
+  );
 }

@@ -16,6 +16,8 @@ export interface Score {
   readonly musts: number;
   readonly sureHours: number;
   readonly openHours: number;
+  /** some family may be held or not */
+  readonly unsure: boolean;
   readonly stations: Interval;
 }
 
@@ -35,13 +37,14 @@ export function scoreOf(
   checks: readonly Check[],
 ): Score {
   let [musts, sureHours, openHours] = [0, 0, 0];
-  const served: Family[] = [];
+  const served: Served[] = [];
   for (const { family, fixed } of inPlay) {
     const verdict = familyVerdict(world, ground, family, checks);
     if (verdict === 'fails') continue;
-    served.push(family);
+    const sure = passes(verdict) && passes(fixed);
+    served.push({ family, sure });
     openHours += family.hours.low;
-    if (!passes(verdict) || !passes(fixed)) continue;
+    if (!sure) continue;
     sureHours += family.hours.low;
     if (family.must) musts += 1;
   }
@@ -53,16 +56,23 @@ export function scoreOf(
     musts,
     sureHours,
     openHours,
-    stations: stationsWith(ground, served),
+    unsure: served.some(({ sure }) => !sure),
+    stations: stationsBeside(ground, served) ?? NO_STATIONS,
   };
 }
 
 const NO_STATIONS: Interval = { low: 0, high: 0 };
-const stationsWith = (ground: Case, families: readonly Family[]): Interval =>
+interface Served {
+  readonly family: Family;
+  readonly sure: boolean;
+}
+
+/** Vise stations beside these families; a built-in table has as many as its faceplate takes. */
+export const stationsBeside = (ground: Case, served: readonly Served[]): Interval | null =>
   viseStations(
     ground,
-    families.flatMap(({ cases }) => cases.map((part) => withPart(ground, part))),
-  ) ?? NO_STATIONS;
+    served.map(({ family, sure }) => ({ cases: family.cases.map((part) => withPart(ground, part)), sure })),
+  );
 
 /**
  * The order in which settings are preferred: its own checks, the families it must hold, hours that surely

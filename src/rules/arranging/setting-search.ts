@@ -59,7 +59,7 @@ export function setUpBest(world: World, candidate: Candidate, families: readonly
       outcomes: [...outcomes, ...judgeFamily(world, ground, family, SETTING_CHECKS)],
     })),
     tried,
-    unsettled: tried.some(({ sureHours, openHours, ownPasses }) => openHours > sureHours || ownPasses === 1),
+    unsettled: tried.some(({ unsure, ownPasses }) => unsure || ownPasses === 1),
     possible,
   };
 }

@@ -66,6 +66,7 @@ export function groundOf(
     rotary: candidate.rotary,
     mounting: candidate.mounting,
     part: null,
+    orientation: [],
     withParts: new Map(),
     raised: known(raised, 'clearance.raised'),
     plateThickness: known(plates, 'plates.thickness'),

@@ -1,4 +1,4 @@
-import type { Interval } from '../../quantities/interval.ts';
+import { hull, type Interval } from '../../quantities/interval.ts';
 import { part } from '../inputs/part.ts';
 import type { Case } from '../judging/case.ts';
 import { evaluateSide, folded, greatest, type Side } from '../judging/side.ts';
@@ -6,6 +6,12 @@ import { negated, rises, term } from '../judging/term.ts';
 import { alongX, baseEnds } from '../sides/base.ts';
 import { turnedRound } from '../sides/extent.ts';
 import { sweptAway, sweptToward, turningRadii } from '../sides/profile.ts';
+
+/** A family on the rotary: in every kind that it may be, and whether it surely is held there. */
+export interface Work {
+  readonly cases: readonly Case[];
+  readonly sure: boolean;
+}
 
 interface FreeLength {
   /** of the table beside rotary and work, mm */
@@ -17,7 +23,7 @@ interface FreeLength {
  * Table length that stays free on each side of rotary and work, along X: from the table's end to the base,
  * the housing or the swept work, whichever reaches further, less a gap.
  */
-function freeLength(ground: Case, works: readonly Case[]): FreeLength | null {
+function freeLength(ground: Case, works: readonly Work[]): FreeLength | null {
   if (ground.machine.builtIn) return null;
   const [left, right] = [reachBeside(ground, works, 'left'), reachBeside(ground, works, 'right')];
   const { tableX } = ground.machine;
@@ -30,12 +36,18 @@ function freeLength(ground: Case, works: readonly Case[]): FreeLength | null {
 }
 
 /** How far rotary and works reach to one side of the rotary center. */
-function reachBeside(ground: Case, works: readonly Case[], side: 'left' | 'right'): Interval {
+function reachBeside(ground: Case, works: readonly Work[], side: 'left' | 'right'): Interval {
   return folded('greatest', [
     evaluateSide(BASE_BESIDE[side], ground),
     housingBeside(ground, side),
-    ...works.map((of) => evaluateSide(WORK_BESIDE[side], of)),
+    ...works.map((work) => reachOf(work, side)),
   ]);
+}
+
+/** Over every kind that the family may be; one that may not be held after all may take no room. */
+function reachOf({ cases, sure }: Work, side: 'left' | 'right'): Interval {
+  const { low, high } = hull(cases.map((of) => evaluateSide(WORK_BESIDE[side], of)));
+  return { low: sure ? low : Number.NEGATIVE_INFINITY, high };
 }
 
 const baseBeside = (side: 'left' | 'right'): Side =>
@@ -71,7 +83,7 @@ const visesIn = (free: number, vise: number, gap: number): number =>
   Number.isFinite(free) ? Math.max(0, Math.floor((free + gap) / (vise + gap) + 1e-9)) : 0;
 
 /** Vises that stand beside the rotary (or on the built-in faceplate) while it is on; fewest and most. */
-export function viseStations(ground: Case, works: readonly Case[]): Interval | null {
+export function viseStations(ground: Case, works: readonly Work[]): Interval | null {
   if (ground.machine.builtIn) return onFaceplate(ground);
   const free = freeLength(ground, works);
   if (free === null) return null;

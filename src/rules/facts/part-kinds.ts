@@ -20,6 +20,13 @@ const POSSIBLE_APPROACHES: readonly (readonly Approach[])[] = [
   ['top', 'sides', { undercut: 'unknown' }],
 ];
 
+/** Round and upright, or the block around whatever it is; both where the shape, or how it stands, is open. */
+function roundsOf({ shape, stands }: Part): readonly boolean[] {
+  if (shape === 'block') return [false];
+  if (shape === 'unknown' || stands === 'unknown') return [false, true];
+  return [stands === 'upright'];
+}
+
 /**
  * Every choice that the answers leave open: one where all kinds are known. Round or not, moving axes and
  * approaches change the same needs and are taken together. That a part is held by a collet, or that it is a
@@ -30,15 +37,9 @@ export function kindsOf(part: Part, root: string): readonly Kinds[] {
   const note = (name: string): void => {
     open.push(...openAnswer(`${root}.${name}`));
   };
-  // a shape that nobody knows is covered by the block: its radius and faces take in those of a round part
   if (part.shape === 'unknown') note('shape');
-  const rounds =
-    part.shape !== 'round'
-      ? [false]
-      : part.stands === 'unknown'
-        ? [true, false]
-        : [part.stands === 'upright'];
-  if (rounds.length > 1) note('stands');
+  const rounds = roundsOf(part);
+  if (part.shape === 'round' && rounds.length > 1) note('stands');
   if (part.motion === 'unknown') note('motion');
   if (part.holding.by === 'unknown') note('holding.by');
   if (part.approaches === 'unknown') note('approaches');

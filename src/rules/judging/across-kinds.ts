@@ -29,7 +29,7 @@ function together(outcomes: readonly Outcome[]): Outcome {
   const allPass = outcomes.every((each) => passes(each.verdict));
   const verdict: Verdict = agreed ? first.verdict : allPass ? 'holds if' : 'open';
   const shown = outcomes.find((each) => each.verdict === verdict) ?? first;
-  const kinds = first.of.part?.kinds ?? [];
+  const kinds = [...(first.of.part?.kinds ?? []), ...first.of.orientation];
   return {
     ...shown,
     verdict,
@@ -37,6 +37,9 @@ function together(outcomes: readonly Outcome[]): Outcome {
     have: span(outcomes.map((each) => each.have)),
     margin: span(outcomes.map((each) => each.margin)),
     relativeMargin: span(outcomes.map((each) => each.relativeMargin)),
+    alsoAsked: outcomes.flatMap((each) => each.alsoAsked),
+    mayHoldPlainly: outcomes.some((each) => each.mayHoldPlainly),
+    hangsOn: [...outcomes.flatMap((each) => each.hangsOn), ...kinds],
     openOn: verdict === 'open' ? [...outcomes.flatMap((each) => each.openOn), ...kinds] : [],
     // only the seller's to say if no kind fails and none is open for another reason
     advisory:

@@ -165,6 +165,8 @@ export interface Case {
   readonly rotary: RotaryCase;
   readonly mounting: Mounting | 'built-in';
   readonly part: PartCase | null;
+  /** which way a built-in table lies, where nobody says */
+  readonly orientation: readonly Hanging[];
   /** the same case with each part that was put on it */
   readonly withParts: Map<PartCase, Case>;
   /** by how much the clearance additions raise the nose above the table */

@@ -4,6 +4,7 @@ import type { MeasureToTake, Remedy } from '../decision.ts';
 import type { StageId } from '../stages/index.ts';
 import type { Case } from './case.ts';
 import type { Side } from './side.ts';
+import type { Hanging } from './value.ts';
 
 /** at-most: the need must not exceed the have. at-least: the have is a floor that the need must not fall below. */
 export type Sense = 'at-most' | 'at-least';
@@ -22,6 +23,12 @@ export interface EasingRule {
   readonly unit?: string;
 }
 
+/** Whether a comparison counts in a case, and what it hangs on where that is not sure. */
+export interface Meets {
+  readonly is: 'yes' | 'perhaps' | 'no';
+  readonly on: readonly Hanging[];
+}
+
 export interface Comparison {
   readonly what: string;
   /** where it is not the unit of the check */
@@ -30,7 +37,7 @@ export interface Comparison {
   readonly have: Side;
   readonly when?: (of: Case) => boolean;
   /** the comparison counts only where something surely or perhaps meets; default: it does */
-  readonly meets?: (of: Case) => 'yes' | 'perhaps' | 'no';
+  readonly meets?: (of: Case) => Meets;
   readonly easings?: readonly EasingRule[];
   /** reported only where it is worse than the others */
   readonly secondary?: boolean;

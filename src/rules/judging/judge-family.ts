@@ -1,4 +1,5 @@
 import type { Family } from '../arranging/family.ts';
+import { oriented } from '../arranging/oriented.ts';
 import { type World, withPart } from '../arranging/setting.ts';
 import { CHECKS } from '../checks/index.ts';
 import type { Verdict } from '../decision.ts';
@@ -53,7 +54,7 @@ export function judgeFamily(
   checks: readonly Check[],
   whole = false,
 ): readonly Outcome[] {
-  const cases = family.cases.map((part) => withPart(ground, part));
+  const cases = oriented(ground).flatMap((each) => family.cases.map((part) => withPart(each, part)));
   const judgedBy = (check: Check) => (of: Case) =>
     check.applies(of) ? judgedOnce(world, check, of) : nothingNeeded(check, of);
   return checks
@@ -63,7 +64,7 @@ export function judgeFamily(
 
 /** The worst verdict of these checks on a family; stops where nothing can be worse. */
 export function familyVerdict(world: World, ground: Case, family: Family, checks: readonly Check[]): Verdict {
-  const cases = family.cases.map((part) => withPart(ground, part));
+  const cases = oriented(ground).flatMap((each) => family.cases.map((part) => withPart(each, part)));
   let worst: Verdict = 'holds';
   for (const check of checks) {
     if (!cases.some((of) => check.applies(of))) continue;

@@ -1,5 +1,5 @@
 import type { BoxTerms } from '../sides/boxes/box-terms.ts';
-import type { Room } from './case.ts';
+import type { Case, Room } from './case.ts';
 import type { Check } from './check.ts';
 import type { Outcome } from './outcome.ts';
 import type { Side, SideValue } from './side.ts';
@@ -11,7 +11,8 @@ export type Keys = Readonly<Record<Room, number>>;
 export interface Memo {
   readonly sides: Map<Side, Map<number, SideValue>>;
   readonly outcomes: Map<Check, Map<number, Outcome>>;
-  readonly boxes: Map<number, readonly BoxTerms[]>;
+  readonly boxes: Map<'boxes', Map<number, readonly BoxTerms[]>>;
+  readonly oriented: Map<Case, readonly Case[]>;
   readonly ids: Readonly<Record<Room, Map<string, number>>>;
 }
 
@@ -20,7 +21,7 @@ const RADIX: Readonly<Record<Room, number>> = {
   part: 2 ** 13,
   rotary: 2 ** 12,
   machine: 2 ** 12,
-  mounting: 2 ** 3,
+  mounting: 2 ** 4,
   additions: 2 ** 4,
   plates: 2 ** 6,
   turn: 2,
@@ -34,6 +35,7 @@ export const freshMemo = (): Memo => ({
   sides: new Map(),
   outcomes: new Map(),
   boxes: new Map(),
+  oriented: new Map(),
   ids: Object.fromEntries(ROOMS.map((room) => [room, new Map()])) as unknown as Memo['ids'],
 });
 

@@ -102,7 +102,7 @@ function pickOne(
   return [terms.reduce((best, each) => (better(each, best) ? each : best), first)];
 }
 
-const NOTHING_OPEN: Hanging = { gaps: [], forSeller: false };
+const NOTHING_OPEN: Hanging = { gaps: [], forSeller: false, forOthers: false };
 
 /** Its ends and what they hang on; a side that comes out exact hangs on nothing. */
 function sideValue(low: number, high: number, terms: readonly EvaluatedTerm[]): SideValue {
@@ -112,6 +112,7 @@ function sideValue(low: number, high: number, terms: readonly EvaluatedTerm[]): 
     low,
     high,
     forSeller: hanging.forSeller,
+    forOthers: hanging.forOthers,
     get gaps() {
       return hanging.gaps;
     },

@@ -13,9 +13,12 @@ export interface Hanging {
   readonly gaps: readonly Gap[];
   /** a catalog value is missing without which the rest still means something */
   readonly forSeller: boolean;
+  /** something else is not known: an answer, or a catalog value without which nothing can be said */
+  readonly forOthers: boolean;
 }
 
 const NO_GAPS: readonly Gap[] = [];
+const OTHERS = { forSeller: false, forOthers: true } as const;
 
 /** A number that is known. */
 export const known = (value: number, path: string): Value => ({
@@ -24,16 +27,17 @@ export const known = (value: number, path: string): Value => ({
   path,
   gaps: NO_GAPS,
   forSeller: false,
+  forOthers: false,
 });
 
 /** What the user said; not known: anything in the range that 'not sure' stands for. */
 export function answered(answer: Uncertain, path: string, notSure: Interval): Value {
   if (typeof answer === 'number') return known(answer, path);
   const gaps: readonly Gap[] = [{ path, ask: 'user', essential: true }];
-  if (answer === 'unknown') return { low: notSure.low, high: notSure.high, path, gaps, forSeller: false };
+  if (answer === 'unknown') return { low: notSure.low, high: notSure.high, path, gaps, ...OTHERS };
   return answer[0] === answer[1]
     ? known(answer[0], path)
-    : { low: answer[0], high: answer[1], path, gaps, forSeller: false };
+    : { low: answer[0], high: answer[1], path, gaps, ...OTHERS };
 }
 
 /** What a catalog states; not stated: anything within what is physically possible. */
@@ -45,17 +49,20 @@ export function stated(
 ): Value {
   if (value !== 'unknown') return known(value, path);
   const gaps: readonly Gap[] = [{ path, ask: 'seller', essential }];
-  return { low: possible.low, high: possible.high, path, gaps, forSeller: !essential };
+  return { low: possible.low, high: possible.high, path, gaps, forSeller: !essential, forOthers: essential };
 }
 
 /** A number made of others: its ends, and every unknown that those hang on. */
 export function derived(ends: Interval, path: string, from: readonly Hanging[]): Value {
+  // one that comes out the same for every value hangs on none
+  if (ends.low === ends.high) return known(ends.low, path);
   const hanging = hangingOn(from);
   return {
     low: ends.low,
     high: ends.high,
     path,
     forSeller: hanging.forSeller,
+    forOthers: hanging.forOthers,
     get gaps() {
       return hanging.gaps;
     },
@@ -71,6 +78,7 @@ export function hangingOn(from: readonly Hanging[]): Hanging {
       return gaps;
     },
     forSeller: from.some((each) => each.forSeller),
+    forOthers: from.some((each) => each.forOthers),
   };
 }
 
@@ -90,5 +98,5 @@ const finite = (value: number): number | null => (Number.isFinite(value) ? value
 
 /** Something that hangs on one unknown kind of answer. */
 export const openAnswer = (path: string): readonly Hanging[] => [
-  { gaps: [{ path, ask: 'user', essential: true }], forSeller: false },
+  { gaps: [{ path, ask: 'user', essential: true }], ...OTHERS },
 ];

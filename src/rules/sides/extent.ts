@@ -28,10 +28,3 @@ export function turnedRound(of: Case): boolean {
   const negativeIsGreater = Array.isArray(tilt) && -tilt[0] > tilt[1];
   return away !== negativeIsGreater;
 }
-
-/** Nobody says which way a built-in table leans: what fails one way may still hold the other. */
-export function leanUnknown(of: Case): 'yes' | 'perhaps' {
-  const builtIn = of.machine.row.builtIn;
-  if (builtIn === null) return 'yes';
-  return builtIn.leans === 'unknown' || builtIn.tiltAxis === 'unknown' ? 'perhaps' : 'yes';
-}

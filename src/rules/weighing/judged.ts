@@ -2,9 +2,9 @@ import { anything, hull, type Interval } from '../../quantities/interval.ts';
 import type { Measure } from '../../questions/answers.ts';
 import type { Candidate } from '../arranging/candidates.ts';
 import type { Family } from '../arranging/family.ts';
-import { groundOf, type World, withPart } from '../arranging/setting.ts';
+import { groundOf, type World } from '../arranging/setting.ts';
+import { stationsBeside } from '../arranging/setting-score.ts';
 import { type SetUp, setUpBest } from '../arranging/setting-search.ts';
-import { viseStations } from '../arranging/vise-stations.ts';
 import type { Verdict } from '../decision.ts';
 import type { Case } from '../judging/case.ts';
 import { judgeOwn, PRICE_CHECKS, worstOf } from '../judging/judge-family.ts';
@@ -66,7 +66,7 @@ export function judgeCandidate(
       price: priced.total,
       floorArea: floorArea(candidate),
       swapHours: null,
-      margin: setUp.unsettled ? anything : marginMeasure(covered, world, setUp),
+      margin: setUp.unsettled ? anything : marginMeasure(setUp.own, covered, world, setUp),
     },
   };
 }
@@ -84,9 +84,9 @@ function verdictWithin(
 const anyStations = ({ tried }: SetUp): Interval => hull(tried.map(({ stations }) => stations));
 
 const stationsOf = (ground: Case, covered: readonly FamilyVerdict[]): Interval | null =>
-  viseStations(
+  stationsBeside(
     ground,
-    covered.flatMap(({ family }) => family.cases.map((part) => withPart(ground, part))),
+    covered.map(({ family, verdict }) => ({ family, sure: passes(verdict) })),
   );
 
 /** Its own checks hold, so do the families it must hold, and enough hours are covered. */

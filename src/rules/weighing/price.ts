@@ -87,46 +87,56 @@ function unsettledTotal(
   return derived(
     { low: totalOf(least.map(({ price }) => price)).low, high: Math.max(most.high, total.high) },
     'price',
-    [total],
+    [total, ...offered, ...least.map(({ price }) => price)],
   );
 }
 
 type Money = (price: Stated, path: string) => Value;
 
 function drives({ candidate: { machine, rotary } }: SetUp, money: Money) {
-  const missing = Math.max(0, rotary.axes - machine.drivesFitted.low);
-  if (missing === 0 || !Number.isFinite(missing)) return [];
-  const each = money(machine.row.axisDrives.priceEach, `machines[${machine.key}].axisDrives.priceEach`);
-  const price = derived({ low: each.low * missing, high: each.high * missing }, `${missing} × ${each.path}`, [
+  const { drivesFitted: fitted, row } = machine;
+  const most = Math.max(0, rotary.axes - fitted.low);
+  const least = Math.max(0, rotary.axes - fitted.high);
+  if (most === 0) return [];
+  const each = money(row.axisDrives.priceEach, `machines[${machine.key}].axisDrives.priceEach`);
+  const price = derived({ low: each.low * least, high: each.high * most }, `drives × ${each.path}`, [
     each,
+    fitted,
   ]);
-  return [{ item: 'axis-drives' as const, which: String(missing), price }];
+  return [{ item: 'axis-drives' as const, which: String(most), price }];
 }
 
 /** Features and a tailstock, where a family that is covered holds only with them. */
 function ordered({ candidate: { machine, rotary } }: SetUp, covered: readonly Outcome[], money: Money) {
-  const measures = new Set(
-    covered.flatMap(({ verdict, easing }) => (passes(verdict) && easing !== null ? [easing] : [])),
-  );
+  const wanting = new Map<MeasureToTake, Outcome[]>();
+  for (const outcome of covered) {
+    const { verdict, easing } = outcome;
+    if (!passes(verdict) || easing === null) continue;
+    wanting.set(easing, [...(wanting.get(easing) ?? []), outcome]);
+  }
   const items: { item: PriceItem['item']; which: string; price: Value }[] = [];
-  for (const measure of measures) {
-    if (measure === 'tailstock' && rotary.row?.tailstock != null)
-      items.push({
-        item: 'tailstock',
-        which: rotary.key,
-        price: money(rotary.row.tailstock.price, `rotaries[${rotary.key}].tailstock.price`),
-      });
+  for (const [measure, outcomes] of wanting) {
+    if (measure === 'tailstock' && rotary.row?.tailstock != null) {
+      const price = money(rotary.row.tailstock.price, `rotaries[${rotary.key}].tailstock.price`);
+      items.push({ item: 'tailstock', which: rotary.key, price: perhaps(price, outcomes) });
+    }
     if (!isOrdered(measure)) continue;
     const feature = FEATURE_OF[measure];
-    const price = machine.row.features[feature];
-    if (price !== undefined && price !== 'standard')
-      items.push({
-        item: 'feature',
-        which: feature,
-        price: money(price, `machines[${machine.key}].features.${feature}`),
-      });
+    const asked = machine.row.features[feature];
+    if (asked === undefined || asked === 'standard') continue;
+    const price = money(asked, `machines[${machine.key}].features.${feature}`);
+    items.push({ item: 'feature', which: feature, price: perhaps(price, outcomes) });
   }
   return items;
+}
+
+/** A measure that every outcome perhaps does without costs its price or nothing. */
+function perhaps(price: Value, outcomes: readonly Outcome[]): Value {
+  if (!outcomes.every(({ mayHoldPlainly }) => mayHoldPlainly)) return price;
+  return derived({ low: 0, high: price.high }, price.path, [
+    price,
+    ...outcomes.flatMap(({ hangsOn }) => hangsOn),
+  ]);
 }
 
 /** Sum to the cent. */

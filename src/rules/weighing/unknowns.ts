@@ -51,6 +51,7 @@ function noteOutcome(
   mayWin: boolean,
   note: (gap: Gap, decides: boolean, check: CheckId) => void,
 ): void {
+  for (const { gaps } of outcome.alsoAsked) for (const gap of gaps) note(gap, false, outcome.check.id);
   if (outcome.verdict !== 'open') return;
   for (const gap of gapsOf(outcome)) note(gap, mayWin && !outcome.advisory, outcome.check.id);
 }

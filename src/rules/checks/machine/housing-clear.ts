@@ -4,14 +4,16 @@ import { caseInput } from '../../inputs/input.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { assume, tools } from '../../inputs/setting.ts';
 import type { Case } from '../../judging/case.ts';
-import { type Comparison, defineCheck } from '../../judging/check.ts';
+import { type Comparison, defineCheck, type Meets } from '../../judging/check.ts';
 import { evaluateTerm, folded, greatest, least } from '../../judging/side.ts';
 import { extended, falls, rises, type Term, term } from '../../judging/term.ts';
 import { known, stated } from '../../judging/value.ts';
 import { type BoxTerms, boxesOf } from '../../sides/boxes/index.ts';
 
+const ALL_ENDS = ['uLow', 'uHigh', 'vLow', 'vHigh'] as const;
+
 /** Whether the nose, over any tip of this box, stands over this housing: in plan, as intervals. */
-function meets(of: Case, tips: BoxTerms, housing: HousingBox): 'yes' | 'perhaps' | 'no' {
+function meets(of: Case, tips: BoxTerms, housing: HousingBox): Meets {
   const nose = of.machine.noseDiameter;
   const ends = (fold: 'greatest' | 'least', terms: readonly Term[]): Interval =>
     folded(
@@ -22,10 +24,17 @@ function meets(of: Case, tips: BoxTerms, housing: HousingBox): 'yes' | 'perhaps'
     surely: low.high < to + nose.low / 2 && high.low > from - nose.low / 2,
     perhaps: low.low < to + nose.high / 2 && high.high > from - nose.high / 2,
   });
+  const on = [
+    nose,
+    ...ALL_ENDS.flatMap((end) => tips[end].flatMap((each) => Object.values(evaluateTerm(each, of).values))),
+  ];
   const along = over(ends('least', tips.uLow), ends('greatest', tips.uHigh), housing.along);
   const across = over(ends('least', tips.vLow), ends('greatest', tips.vHigh), housing.across);
-  if (along.surely && across.surely) return 'yes';
-  return along.perhaps && across.perhaps ? 'perhaps' : 'no';
+  if (along.surely && across.surely) return { is: 'yes', on: [] };
+  return {
+    is: along.perhaps && across.perhaps ? 'perhaps' : 'no',
+    on: on.filter(({ low, high }) => low !== high),
+  };
 }
 
 function overHousing(of: Case, tips: BoxTerms, housing: HousingBox, at: number): Comparison {

@@ -1,4 +1,3 @@
-import type { Hold, Mounting } from '../../../catalog/catalog.ts';
 import { anythingFromZero } from '../../../quantities/interval.ts';
 import { caseInput } from '../../inputs/input.ts';
 import { machine } from '../../inputs/machine.ts';
@@ -8,35 +7,17 @@ import { type Comparison, defineCheck } from '../../judging/check.ts';
 import { greatest, least } from '../../judging/side.ts';
 import { falls, type Term, term, turnsAt } from '../../judging/term.ts';
 import { known, stated } from '../../judging/value.ts';
+import { holdOf, holdPath } from '../../sides/hold.ts';
 import { theInput } from '../../sides/single.ts';
 
 /** More slots than any table has: beyond it counting on changes nothing. */
 const MANY_SLOTS = 40;
 
-const ACROSS: Readonly<Record<Mounting, Mounting>> = {
-  'tilt-along-x': 'tilt-along-y',
-  'tilt-along-y': 'tilt-along-x',
-  'axis-along-x': 'axis-along-y',
-  'axis-along-y': 'axis-along-x',
-};
-
-/** How the base is held: stated for slots along X, so the other way round where they run along Y. */
-function holdOf(of: Case): { readonly mounting: Mounting; readonly hold: Hold | 'unknown' } | null {
-  const { row } = of.rotary;
-  if (row === null || of.mounting === 'built-in') return null;
-  const mounting = of.machine.slotsAlong === 'y' ? ACROSS[of.mounting] : of.mounting;
-  const hold = row.hold === 'unknown' ? 'unknown' : row.hold[mounting];
-  return hold === undefined ? null : { mounting, hold };
-}
-
-const pathOf = (of: Case, name: string): string =>
-  `rotaries[${of.rotary.key}].hold.${holdOf(of)?.mounting ?? of.mounting}.${name}`;
-
 const keyWidth = caseInput('width of the keys', 'mm', [6, 40], (of) => {
   const hold = holdOf(of)?.hold;
   return stated(
     hold === undefined || hold === 'unknown' ? 'unknown' : hold.keyWidth,
-    pathOf(of, 'keyWidth'),
+    holdPath(of, 'keyWidth'),
     anythingFromZero,
     false,
   );
@@ -45,8 +26,8 @@ const keyWidth = caseInput('width of the keys', 'mm', [6, 40], (of) => {
 const boltPitch = (at: number, pitch: number | 'unknown') =>
   caseInput('pitch of the bolts', 'mm', [30, 400], (of) =>
     pitch === 'unknown'
-      ? stated(pitch, pathOf(of, 'pitches'), anythingFromZero, false)
-      : known(pitch, pathOf(of, `pitches[${at}]`)),
+      ? stated(pitch, holdPath(of, 'pitches'), anythingFromZero, false)
+      : known(pitch, holdPath(of, `pitches[${at}]`)),
   );
 
 /** How far bolts at this pitch miss the nearest pair of slots. */

@@ -8,6 +8,7 @@ import { greatest, least, type Side } from '../../judging/side.ts';
 import { ends, falls, rises, term } from '../../judging/term.ts';
 import { stated } from '../../judging/value.ts';
 import { alongX } from '../../sides/base.ts';
+import { holdOf, holdPath } from '../../sides/hold.ts';
 
 type Axis = 'x' | 'y';
 
@@ -52,13 +53,10 @@ const bearing = (axis: Axis): Side =>
 
 /** The least pitch of the bolts in this mounting; not stated: anything. */
 const narrowestPitch = caseInput('narrowest pitch of the bolts', 'mm', [30, 400], (of) => {
-  const hold = of.rotary.row?.hold;
-  const pitches =
-    hold === undefined || hold === 'unknown' || of.mounting === 'built-in'
-      ? 'unknown'
-      : (hold[of.mounting]?.pitches ?? 'unknown');
-  const path = `rotaries[${of.rotary.key}].hold.${of.mounting}.pitches`;
-  return stated(pitches === 'unknown' ? pitches : Math.min(...pitches), path, anythingFromZero, false);
+  const hold = holdOf(of)?.hold ?? 'unknown';
+  const pitches = hold === 'unknown' ? hold : hold.pitches;
+  const narrowest = pitches === 'unknown' ? pitches : Math.min(...pitches);
+  return stated(narrowest, holdPath(of, 'pitches'), anythingFromZero, false);
 });
 
 const boltRow = least(['machine', 'rotary', 'mounting'], () => [

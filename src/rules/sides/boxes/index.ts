@@ -1,6 +1,6 @@
 import { partInput } from '../../inputs/input.ts';
 import type { ApproachCase, Case, PartCase } from '../../judging/case.ts';
-import { keyOf } from '../../judging/memo.ts';
+import { keyOf, once } from '../../judging/memo.ts';
 import type { Term } from '../../judging/term.ts';
 import { facesOf } from '../stack.ts';
 import { aroundBoxTerms, wallBoxTerms } from './around.ts';
@@ -14,12 +14,8 @@ import { undercutBoxTerms } from './undercut.ts';
 /** Every box of the part on this class of rotary; none where the rotary reaches none of its sides. */
 export function boxesOf(of: Case): readonly BoxTerms[] {
   if (of.part === null) return [];
-  const key = keyOf(['part', 'rotary'], of.keys);
-  const known = of.memo.boxes.get(key);
-  if (known !== undefined) return known;
-  const boxes = freshBoxes(of, of.part);
-  of.memo.boxes.set(key, boxes);
-  return boxes;
+  const { part } = of;
+  return once(of.memo.boxes, 'boxes', keyOf(['part', 'rotary'], of.keys), () => freshBoxes(of, part));
 }
 
 function freshBoxes(of: Case, part: PartCase): readonly BoxTerms[] {
