@@ -17,19 +17,24 @@ export function acrossKinds(cases: readonly Case[], judged: (of: Case) => Outcom
     if (passes(outcome.verdict)) some = true;
     else if (outcome.verdict === 'fails') none = true;
     const staysOpen = (outcome.verdict === 'open' && !outcome.advisory) || (some && none);
-    if (staysOpen && !whole) return { ...together(outcomes), partial: true };
+    if (staysOpen && !whole) return { ...together(outcomes, true), partial: true };
   }
-  return together(outcomes);
+  return together(outcomes, false);
 }
 
-function together(outcomes: readonly Outcome[]): Outcome {
+function together(outcomes: readonly Outcome[], partial: boolean): Outcome {
   const [first] = outcomes;
   if (first === undefined) throw new Error('no kind of the part to judge');
   const agreed = outcomes.every((each) => each.verdict === first.verdict);
   const allPass = outcomes.every((each) => passes(each.verdict));
   const verdict: Verdict = agreed ? first.verdict : allPass ? 'holds if' : 'open';
   const shown = outcomes.find((each) => each.verdict === verdict) ?? first;
-  const kinds = [...(first.of.part?.kinds ?? []), ...first.of.orientation];
+  const differs = outcomes.some((each) => !isSame(each, first));
+  // what was not looked at may differ: the kinds of the part are asked, the way of a table only where it shows
+  const kinds = [
+    ...(differs || partial ? (first.of.part?.kinds ?? []) : []),
+    ...(differs ? first.of.orientation : []),
+  ];
   return {
     ...shown,
     verdict,
@@ -47,6 +52,10 @@ function together(outcomes: readonly Outcome[]): Outcome {
       outcomes.every((each) => (each.verdict === 'open' ? each.advisory : passes(each.verdict))),
   };
 }
+
+const isSame = (a: Outcome, b: Outcome): boolean =>
+  a.verdict === b.verdict && isEqual(a.need, b.need) && isEqual(a.have, b.have);
+const isEqual = (a: Interval, b: Interval): boolean => a.low === b.low && a.high === b.high;
 
 const span = (all: readonly Interval[]): Interval => ({
   low: Math.min(...all.map((each) => each.low)),

@@ -87,9 +87,7 @@ function judgeComparison(check: Check, comparison: Comparison, of: Case, meets: 
   const verdict = verdictOf(plain.surely, plain.perhaps, eased, meets.is === 'perhaps');
   const margin = marginOf(check.sense, need, have);
   const openOn: readonly Hanging[] =
-    verdict === 'open'
-      ? [need, have, ...(eased?.sides ?? []), ...meets.on, ...(of.part?.kinds ?? []), ...of.orientation]
-      : [];
+    verdict === 'open' ? [need, have, ...(eased?.sides ?? []), ...meets.on] : [];
   return {
     check,
     verdict,
