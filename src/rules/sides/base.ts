@@ -10,27 +10,24 @@ export const alongX = (of: Case): boolean =>
 
 /**
  * Where the base begins and ends beside the rotary center, in the rotary's own frame. On a level axis the
- * center is the middle of the faceplate, and the base ends behind it.
+ * center is the middle of the faceplate, which stands `faceOffset` along the axis from the far end of the base.
  */
 const baseAlongHigh = (of: Case): Term =>
   of.rotary.axes === 1
-    ? term('far end of the base', { p: falls(rotary.faceOffset) }, (values) => -values.p)
+    ? term(
+        'near end of the base',
+        { length: rises(rotary.baseAlong), p: falls(rotary.faceOffset) },
+        (values) => values.length - values.p,
+      )
     : term(
         'base',
-        {
-          length: rises(rotary.baseAlong),
-          center: falls(rotary.baseCenterAlong),
-        },
+        { length: rises(rotary.baseAlong), center: falls(rotary.baseCenterAlong) },
         (values) => values.length - values.center,
       );
 
 const baseAlongLow = (of: Case): Term =>
   of.rotary.axes === 1
-    ? term(
-        'near end of the base',
-        { p: falls(rotary.faceOffset), length: falls(rotary.baseAlong) },
-        (values) => -values.p - values.length,
-      )
+    ? term('far end of the base', { p: falls(rotary.faceOffset) }, (values) => -values.p)
     : term('base', { center: falls(rotary.baseCenterAlong) }, (values) => -values.center);
 
 const baseAcrossHigh = (): Term =>

@@ -37,13 +37,14 @@ function canStillPass(
   return possible > 0 && possible / (possible + lost) >= leastCoverage - 1e-9;
 }
 
-/** Hours that each check of a stage costs; one about the arrangement, or a must, costs all of them. */
+/** Hours that each check of a stage costs; one about the arrangement, or about a must, costs all of them. */
 function costliest({ own, families }: Judged, stage: StageId): Check | null {
   const all = families.reduce((sum, { family }) => sum + family.hours.high, 0);
   const costs = new Map<Check, number>();
   const charge = (outcomes: readonly Outcome[], hours: number): void => {
     for (const { check, verdict } of outcomes)
-      if (verdict === 'fails' && check.stage === stage) costs.set(check, (costs.get(check) ?? 0) + hours);
+      if (verdict === 'fails' && check.stage === stage)
+        costs.set(check, Math.min(all, (costs.get(check) ?? 0) + hours));
   };
   charge(own, all);
   for (const { family, outcomes } of families) charge(outcomes, family.must ? all : family.hours.high);

@@ -25,18 +25,17 @@ const free = least(['part'], () => [
   ),
 ]);
 
-/** Rotary, work and tailstock in one row on the table. */
+/** Rotary, work and tailstock in one row on the table, from the far end of the base. */
 const row = greatest(['part', 'rotary'], () => [
   term(
     'rotary, work and tailstock',
     {
-      base: rises(rotary.baseAlong),
       p: rises(rotary.faceOffset),
       f: rises(part.fixtureHeight),
       h: rises(part.height),
       tailstock: rises(rotary.tailstockLength),
     },
-    (of) => of.base + of.p + of.f + of.h + of.tailstock,
+    (of) => of.p + of.f + of.h + of.tailstock,
   ),
 ]);
 
@@ -54,7 +53,7 @@ const BAR = {
 } as const;
 const LEVEL = {
   class: 'single-axis',
-  faceOffset: 20,
+  faceOffset: 220,
   base: { along: 200 },
   tailstock: { length: 180 },
 } as const;

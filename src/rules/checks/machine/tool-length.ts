@@ -4,7 +4,7 @@ import { part } from '../../inputs/part.ts';
 import { rotary } from '../../inputs/rotary.ts';
 import { assume, tools } from '../../inputs/setting.ts';
 import type { Case } from '../../judging/case.ts';
-import { defineCheck } from '../../judging/check.ts';
+import { defineCheck, type EasingRule } from '../../judging/check.ts';
 import { greatest } from '../../judging/side.ts';
 import { falls, rises, type Term, term } from '../../judging/term.ts';
 import { noseAtTop } from '../../sides/nose.ts';
@@ -109,6 +109,28 @@ function heightForUndercut({ d, low, P, gap, D, angle }: Undercut): number {
   return Math.max(0, out * Math.tan(beta) + D / (2 * Math.cos(beta)) - low);
 }
 
+/** A fixture so high that the nose passes the faceplate, and an undercut too where there is one. */
+const fixtureForBoth = greatest(ROOMS, (of) => [
+  ...fixtureForNose.terms(of),
+  ...(hasUndercut(of) ? fixtureForUndercut.terms(of) : []),
+]);
+
+const raiseFixture = (when: (of: Case) => boolean): EasingRule => ({
+  measure: 'raise-fixture',
+  when: (of) => of.rotary.hasFaceplate && when(of),
+  all: [{ need: fixtureEdgeOnly, have: theInput([], tools.longest) }],
+  amount: fixtureForBoth,
+});
+
+const buyLongerTool: EasingRule = {
+  measure: 'buy-longer-tool',
+  all: [
+    { need: gaugeLength, have: theInput([], assume.longestTool) },
+    { need: noseOverEdge, have: noseAtTop },
+  ],
+  amount: gaugeLength,
+};
+
 const PART = {
   size: [60, 60, 60],
   depthSide: 10,
@@ -121,36 +143,23 @@ export const toolLength = defineCheck({
   about: 'part',
   unit: 'mm',
   sense: 'at-most',
-  applies: (of) => of.rotary.axes === 2,
+  applies: () => true,
   comparisons: [
     {
       what: 'gauge length beside the faceplate',
       when: (of) => facesReached(of).length > 0,
       need: gaugeLength,
       have: theInput([], tools.longest),
-      easings: [
-        {
-          measure: 'buy-longer-tool',
-          all: [
-            { need: gaugeLength, have: theInput([], assume.longestTool) },
-            { need: noseOverEdge, have: noseAtTop },
-          ],
-          amount: gaugeLength,
-        },
-        {
-          measure: 'raise-fixture',
-          when: (of) => of.rotary.hasFaceplate,
-          all: [{ need: fixtureEdgeOnly, have: theInput([], tools.longest) }],
-          amount: fixtureForNose,
-        },
-      ],
+      // an undercut wants the fixture raised anyway, so that is looked at first
+      easings: [raiseFixture(hasUndercut), buyLongerTool, raiseFixture((of) => !hasUndercut(of))],
     },
     {
       what: 'height of the fixture for an undercut',
-      when: (of) => hasUndercut(of) && of.rotary.hasFaceplate,
+      when: (of) => of.rotary.axes === 2 && hasUndercut(of) && of.rotary.hasFaceplate,
       need: fixtureForUndercut,
       have: theInput(['part'], part.fixtureHeight),
       easings: [{ measure: 'raise-fixture', all: [], amount: fixtureForUndercut }],
+      secondary: true,
     },
   ],
   formula:
