@@ -35,7 +35,7 @@ export function screenLines(screen: Screen, width: number): readonly string[] {
       );
     case 'file':
       return paragraph(
-        `Where to write the ${screen.what === 'report' ? 'report' : 'answers'}? Enter: ${screen.file} in this folder.`,
+        `Where to write the ${screen.what}? Enter: ${screen.file} in this folder.`,
         width,
       );
     case 'overwrite':
