@@ -26,17 +26,17 @@ const ENDINGS: Readonly<Record<Written, RegExp>> = {
   report: /\.(md|markdown)$/i,
   decision: /\.json$/i,
 };
-const USUAL_ENDING: Readonly<Record<Written, string>> = { answers: '.yaml', report: '.md', decision: '.json' };
+const USUAL_ENDING: Readonly<Record<Written, string>> = {
+  answers: '.yaml',
+  report: '.md',
+  decision: '.json',
+};
 
 export function replyAtFile(session: Session, what: Written, text: string): Step {
   const typed = text.trim().replace(/^"(.+)"$/, '$1');
   const file = typed === '' ? USUAL_FILE[what] : typed;
   if (!ENDINGS[what].test(file)) {
-    return refused(
-      session,
-      text,
-      `Type a file name that ends in ${USUAL_ENDING[what]}, or "back".`,
-    );
+    return refused(session, text, `Type a file name that ends in ${USUAL_ENDING[what]}, or "back".`);
   }
   return [session, [{ kind: 'write', what, file, overwrite: false }]];
 }

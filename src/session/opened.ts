@@ -1,9 +1,9 @@
+import type { LengthUnits } from '../quantities/kinds.ts';
 import type { Answers } from '../questions/answers.ts';
 import { QUESTIONS } from '../questions/index.ts';
-import type { LengthUnits } from '../quantities/kinds.ts';
 import type { Given, GivenAnswers, Kept } from './kept.ts';
-import { goOnFrom } from './start.ts';
 import type { Session } from './session.ts';
+import { goOnFrom } from './start.ts';
 import { REVIEW } from './walk.ts';
 import type { World } from './world.ts';
 

@@ -31,9 +31,9 @@ const PASTE_ENDS = '\u001b[201~';
 const LONGEST_PASTE = 100_000;
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const SEQUENCE = /^\u001b(?:\[M[^]{3}|\[<[\d;]*[mM]|\[\[?[0-?]*[ -/]*[@-~]|O[@-~])/;
+const SEQUENCE = /^\u001b(?:\[M[\s\S]{3}|\[<[\d;]*[mM]|\[\[?[0-?]*[ -/]*[@-~]|O[@-~])/;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const UNFINISHED = /^\u001b(?:\[\[?[0-?]*[ -/]*|\[M[^]{0,2}|O)?$/;
+const UNFINISHED = /^\u001b(?:\[\[?[0-?]*[ -/]*|\[M[\s\S]{0,2}|O)?$/;
 
 /**
  * Keys out of what came from the terminal, in order, none lost: a run of text is one key a character, a sequence
