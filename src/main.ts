@@ -6,7 +6,11 @@ declare const FIVESIDES_VERSION: string;
 /** A fault of the program itself, not of what it was given. */
 const FAULT = 1;
 
+/** Gives the terminal back where it was taken over, so that what went wrong is seen. */
+let giveBack = (): void => undefined;
+
 function fault(error: unknown): void {
+  giveBack();
   const message = error instanceof Error ? error.message : String(error);
   process.stderr.write(`fivesides: a fault of the program: ${message}. FIVESIDES_DEBUG=1 shows where.\n`);
   if (process.env.FIVESIDES_DEBUG === '1' && error instanceof Error) process.stderr.write(`${error.stack}\n`);
@@ -30,6 +34,14 @@ try {
     process.argv.slice(2),
     {
       interview: async (options) => {
+        const isScreen =
+          process.stdin.isTTY === true &&
+          process.stdout.isTTY === true &&
+          options.plain !== true &&
+          options.input !== false &&
+          process.env.TERM !== 'dumb' &&
+          process.env.ACCESSIBLE !== '1';
+        if (isScreen) giveBack = (await import('./commands/early-frame.ts')).earlyFrame();
         const { interview } = await import('./commands/interview.ts');
         const { stdin, stdout, stderr, env } = process;
         return interview(options, { stdin, stdout, stderr, env, cwd: process.cwd() });

@@ -4,8 +4,7 @@ import type { Catalog } from '../catalog/catalog.ts';
 import { readCatalog } from '../catalog/read.ts';
 import { describeProblem, type Reading } from '../documents/problem.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
-import { plainAscii } from '../report/exports/plain-ascii.ts';
-import { markdownReport, textReport } from '../report/index.ts';
+import { answerReport, jsonReport, markdownReport, textReport } from '../report/index.ts';
 import { decide } from '../rules/decide.ts';
 import type { Saved } from '../session/saved.ts';
 import type { Session } from '../session/session.ts';
@@ -13,12 +12,11 @@ import { newSession, offered, resumed } from '../session/start.ts';
 import { createWorld, type Decide, type World } from '../session/world.ts';
 import { demoCatalog } from './demo-catalog.ts';
 import { UNUSABLE } from './outcome-codes.ts';
-import { farewell, SIGNAL_CODES } from './plain/farewell.ts';
+import { askLineByLine } from './plain/ask.ts';
+import { farewell, type Left } from './plain/farewell.ts';
 import { greet } from './plain/greet.ts';
-import { perform } from './plain/perform.ts';
+import type { Disk } from './plain/perform.ts';
 import { columnsOf } from './plain/say.ts';
-import { type Left, plainShell } from './plain/shell.ts';
-import { type EndingSignal, typedLines } from './plain/typed-lines.ts';
 import { readSessionFile, usualSessionFile } from './session-file.ts';
 
 export interface InterviewOptions {
@@ -32,6 +30,7 @@ export interface InterviewOptions {
   readonly input?: boolean;
   readonly units?: LengthUnits;
   readonly ascii?: boolean;
+  readonly color?: 'auto' | 'always' | 'never';
 }
 
 /** The world around the command, so that tests can stand in for it. */
@@ -50,6 +49,7 @@ export interface Engine {
   readonly decide: Decide;
   readonly text: typeof textReport;
   readonly markdown: typeof markdownReport;
+  readonly json: typeof jsonReport;
 }
 
 const REAL: Engine = {
@@ -57,19 +57,23 @@ const REAL: Engine = {
   decide,
   text: textReport,
   markdown: markdownReport,
+  json: jsonReport,
 };
 
-/** Asks line by line and gives the exit code. Everything answered is saved before it is shown as taken. */
+/** Asks, on the whole screen or line by line, and gives the exit code. Everything answered is saved before it is shown as taken. */
 export async function interview(
   options: InterviewOptions,
   around: Around,
   engine: Engine = REAL,
 ): Promise<number> {
-  const refuse = (...lines: readonly string[]): number => {
+  const refuse = async (...lines: readonly string[]): Promise<number> => {
+    // an early frame may stand on it
+    if (around.stdout.isTTY === true) (await import('../ui/shell/terminal.ts')).leaveTerminal();
     for (const line of lines) around.stderr.write(`${line}\n`);
     return UNUSABLE;
   };
-  if (!canAsk(options, around)) return refuse(NO_TERMINAL);
+  const mode = modeOf(options, around);
+  if (mode === null) return refuse(NO_TERMINAL);
   const sessionFile =
     options.session === undefined ? usualSessionFile(around.env) : resolve(around.cwd, options.session);
   const found = readSessionFile(sessionFile);
@@ -87,22 +91,93 @@ export async function interview(
   const folders = foldersOf(options, around, saved);
   const catalog = engine.readCatalog(folders);
   if (!catalog.ok) return refuse(...catalog.problems.map(describeProblem));
-  const world = createWorld(catalog.value, engine.decide);
-  const session = sessionFor(options, saved, world, folders);
-  greet(session, catalog.value, around.stdout);
-  const left = await ask(session, world, sessionFile, options, around, engine);
+  const begin = (world: World): Session => sessionFor(options, saved, world, folders);
+  const { left, world } = await (mode === 'screen' ? onScreen : lineByLine)(begin, catalog.value, {
+    options,
+    around,
+    engine,
+    sessionFile,
+  });
+  if (mode === 'screen') sayAnswer(left, world, around, options.ascii === true);
   return farewell(left, world, { sessionFile, named: options.session ?? null }, around.stdout);
+}
+
+interface Asking {
+  readonly options: InterviewOptions;
+  readonly around: Around;
+  readonly engine: Engine;
+  readonly sessionFile: string;
+}
+
+type Asked = { readonly left: Left; readonly world: World };
+
+const diskOf = ({ engine, around, sessionFile }: Asking): Omit<Disk, 'warn'> => ({
+  markdown: engine.markdown,
+  json: engine.json,
+  sessionFile,
+  cwd: around.cwd,
+});
+
+async function lineByLine(
+  begin: (world: World) => Session,
+  catalog: Catalog,
+  asking: Asking,
+): Promise<Asked> {
+  const { options, around, engine } = asking;
+  const world = createWorld(catalog, engine.decide);
+  const session = begin(world);
+  greet(session, catalog, around.stdout);
+  const left = await askLineByLine(session, world, {
+    stdin: around.stdin,
+    stdout: around.stdout,
+    ascii: options.ascii === true,
+    disk: {
+      ...diskOf(asking),
+      warn: (sentence) => void around.stderr.write(`fivesides: ${sentence}\n`),
+    },
+    text: engine.text,
+  });
+  return { left, world };
+}
+
+async function onScreen(begin: (world: World) => Session, catalog: Catalog, asking: Asking): Promise<Asked> {
+  const { options, around, engine } = asking;
+  const { askOnScreen } = await import('./ask-on-screen.ts');
+  const { world, ...left } = await askOnScreen(begin, options.resume !== true, {
+    // a terminal on both sides was made sure of
+    stdin: around.stdin as NodeJS.ReadStream,
+    stdout: around.stdout as NodeJS.WriteStream,
+    env: around.env,
+    ascii: options.ascii === true,
+    color: options.color ?? 'auto',
+    disk: diskOf(asking),
+    catalog,
+    decide: engine === REAL ? null : engine.decide,
+  });
+  return { left, world };
+}
+
+/** The result in a sentence, so that it stays on the normal screen. */
+function sayAnswer({ session, ending }: Left, world: World, { stdout }: Around, ascii: boolean): void {
+  const isResult = ending.how === 'finished' || session.at.at === 'result';
+  const decision = isResult ? world.decision(session.kept) : null;
+  if (decision !== null) stdout.write(`${answerReport(decision, { width: columnsOf(stdout), ascii })}\n`);
 }
 
 const NO_TERMINAL =
   'fivesides: the interview needs a terminal; "fivesides decide ANSWERS" decides from a file, and --plain asks line by line anywhere.';
 
-function canAsk({ plain, input }: InterviewOptions, { stdin, stdout, env }: Around): boolean {
-  if (input === false) return false;
-  if (plain === true) return true;
+/** How it can be asked; null: not at all. */
+function modeOf(
+  { plain, input }: InterviewOptions,
+  { stdin, stdout, env }: Around,
+): 'lines' | 'screen' | null {
+  if (input === false) return null;
+  if (plain === true) return 'lines';
   const isTerminal = stdin.isTTY === true && stdout.isTTY === true;
-  const isSimple = env.TERM === 'dumb' && env.ACCESSIBLE !== '1';
-  return isTerminal && !isSimple;
+  if (!isTerminal) return null;
+  if (env.ACCESSIBLE === '1') return 'lines';
+  return env.TERM === 'dumb' ? null : 'screen';
 }
 
 const foldersOf = (
@@ -120,48 +195,4 @@ function sessionFor(
 ): Session {
   if (saved === null) return newSession(world, folders, units);
   return resume === true ? resumed(saved, world, folders, units) : offered(saved, folders, units);
-}
-
-/** Runs the shell with the signals caught, and lets go of everything afterwards. */
-async function ask(
-  session: Session,
-  world: World,
-  sessionFile: string,
-  options: InterviewOptions,
-  around: Around,
-  engine: Engine,
-): Promise<Left> {
-  const { stdin, stdout, cwd } = around;
-  const lines = typedLines(stdin);
-  const width = () => columnsOf(stdout);
-  const handlers = (Object.keys(SIGNAL_CODES) as EndingSignal[]).map((signal) => {
-    const handler = () => lines.stop(signal);
-    process.on(signal, handler);
-    return { signal, handler };
-  });
-  stdout.on('error', () => lines.stop('SIGHUP'));
-  const disk = {
-    markdown: engine.markdown,
-    sessionFile,
-    cwd,
-    warn: (sentence: string) => void around.stderr.write(`fivesides: ${sentence}\n`),
-  };
-  try {
-    return await plainShell(session, world, {
-      lines,
-      print: (text) => void stdout.write(options.ascii === true ? plainAscii(text) : text),
-      width,
-      echo: stdin.isTTY !== true,
-      perform: (effect, now) => perform(effect, now, world, disk),
-      resultText: ({ kept }) => {
-        const decision = world.decision(kept);
-        return decision === null
-          ? ''
-          : engine.text(decision, { width: width(), ascii: options.ascii === true });
-      },
-    });
-  } finally {
-    lines.close();
-    for (const { signal, handler } of handlers) process.off(signal, handler);
-  }
 }

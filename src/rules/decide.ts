@@ -25,6 +25,8 @@ import { unknownsOf } from './weighing/unknowns.ts';
 export interface DecideOptions {
   /** list every arrangement, not only the ones worth reading */
   readonly all?: boolean;
+  /** list these besides, by their ids */
+  readonly also?: readonly string[];
   readonly shownIn?: 'mm' | 'inch';
   /** false: no traces of checks, for a quick look at what is left */
   readonly traces?: boolean;
@@ -55,6 +57,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     ...ranking.contenders,
     ...order,
     ...misses.map(({ id }) => id),
+    ...(options.also ?? []),
   ]);
   const listed = options.all === true ? judged : judged.filter(({ id }) => worthReading.has(id));
   const outcome = running.length === 0 ? 'none' : ranking.winner === null ? 'open' : 'recommended';

@@ -9,6 +9,7 @@ import type { World } from './world.ts';
 export const USUAL_FILE: Readonly<Record<Written, string>> = {
   answers: 'fivesides.answers.yaml',
   report: 'fivesides-report.md',
+  decision: 'fivesides-decision.json',
 };
 
 const FINISH: readonly Effect[] = [{ kind: 'finish' }];
@@ -20,17 +21,22 @@ export function replyAtResult(session: Session, text: string): Step {
 }
 
 /** A name that does not end as such files do is more likely a word that was meant otherwise. */
-const ENDINGS: Readonly<Record<Written, RegExp>> = { answers: /\.ya?ml$/i, report: /\.(md|markdown)$/i };
+const ENDINGS: Readonly<Record<Written, RegExp>> = {
+  answers: /\.ya?ml$/i,
+  report: /\.(md|markdown)$/i,
+  decision: /\.json$/i,
+};
+const USUAL_ENDING: Readonly<Record<Written, string>> = {
+  answers: '.yaml',
+  report: '.md',
+  decision: '.json',
+};
 
 export function replyAtFile(session: Session, what: Written, text: string): Step {
   const typed = text.trim().replace(/^"(.+)"$/, '$1');
   const file = typed === '' ? USUAL_FILE[what] : typed;
   if (!ENDINGS[what].test(file)) {
-    return refused(
-      session,
-      text,
-      `Type a file name that ends in ${what === 'report' ? '.md' : '.yaml'}, or "back".`,
-    );
+    return refused(session, text, `Type a file name that ends in ${USUAL_ENDING[what]}, or "back".`);
   }
   return [session, [{ kind: 'write', what, file, overwrite: false }]];
 }
@@ -53,11 +59,17 @@ export function replyAtOverwrite(
   return refused(session, text, `Type yes to replace ${at.file}, or no to keep it.`);
 }
 
+const WRITTEN_WORDS: Readonly<Record<Written, string>> = {
+  answers: 'answers are',
+  report: 'report is',
+  decision: 'decision is',
+};
+
 /** A file is written: on from where its name was asked. At the result that is the end. */
 export function written(session: Session, what: Written, file: string): Step {
   const note = {
     kind: 'said',
-    words: `The ${what === 'report' ? 'report is' : 'answers are'} in ${file}.`,
+    words: `The ${WRITTEN_WORDS[what]} in ${file}.`,
   } as const;
   if (session.at.at === 'result' && what === 'report')
     return [{ ...session, note, at: { at: 'done' } }, FINISH];

@@ -1,6 +1,6 @@
 import { bareUnit, UNITS } from '../quantities/units.ts';
 import { describeUnsure, describeValue } from '../questions/describe-value.ts';
-import type { Option, Section } from '../questions/question.ts';
+import type { Option, Section, Value } from '../questions/question.ts';
 import { SECTION_TITLES } from '../questions/sections.ts';
 import type { Decision } from '../rules/decision.ts';
 import { USUAL_FILE } from './files.ts';
@@ -38,7 +38,12 @@ export interface QuestionScreen {
   readonly why: { readonly words: string; readonly readBy: readonly string[] };
   readonly input: Input;
   /** the answer as it stands; `usual`: what is taken where nothing is said; null: none yet */
-  readonly current: { readonly words: string; readonly from: 'typed' | 'usual' | 'not sure' } | null;
+  readonly current: {
+    readonly words: string;
+    readonly from: 'typed' | 'usual' | 'not sure';
+    /** of the options, those that it names, in its order */
+    readonly values: readonly string[];
+  } | null;
   readonly notSure: string;
 }
 
@@ -165,9 +170,19 @@ function inputOf({ question: { field } }: Item, session: Session, world: World):
 
 function currentOf({ question, given }: Item, session: Session, world: World): QuestionScreen['current'] {
   const context = { ...world.setting, units: unitsOf(session.kept) };
-  if (given !== undefined) return { words: givenWords(question, given, context), from: given.from };
-  return question.preset === null ? null : { words: question.preset.words, from: 'usual' };
+  if (given !== undefined) {
+    const values = given.from === 'not sure' ? [] : valuesOf(given.value);
+    return { words: givenWords(question, given, context), from: given.from, values };
+  }
+  if (question.preset === null) return null;
+  return { words: question.preset.words, from: 'usual', values: valuesOf(question.preset.value) };
 }
+
+const valuesOf = (value: Value): readonly string[] => {
+  if (typeof value === 'boolean') return [value ? 'yes' : 'no'];
+  const all = Array.isArray(value) ? value : [value];
+  return all.filter((each) => typeof each === 'string');
+};
 
 function partLines(session: Session, survey: Survey, world: World): readonly PartLine[] {
   const context = { ...world.setting, units: unitsOf(session.kept) };

@@ -69,7 +69,7 @@ function turn(session: Session, event: Event, world: World): Step {
 
 /** Asks where a file should go, unless that is said already. */
 function write(session: Session, what: Written, file: string | null, world: World): Step {
-  if (what === 'report' && world.decision(session.kept) === null) return refused(session, '', NO_SIZE);
+  if (what !== 'answers' && world.decision(session.kept) === null) return refused(session, '', NO_SIZE);
   if (what === 'answers' && !session.kept.parts.some(isAnswered)) return refused(session, '', NO_PART);
   return file === null ? [detour(session, { at: 'file', what }), []] : replyAtFile(session, what, file);
 }

@@ -9,7 +9,13 @@ import { type Setting, type Survey, surveyOf } from './survey.ts';
 export type Decide = (
   answers: Answers,
   catalog: Catalog,
-  options: { readonly shownIn: LengthUnits; readonly traces: boolean },
+  options: {
+    readonly shownIn: LengthUnits;
+    readonly traces: boolean;
+    /** list every arrangement, or these besides */
+    readonly all?: boolean;
+    readonly also?: readonly string[];
+  },
 ) => Decision;
 
 /** All that the session reads besides itself. Everything in it is worked out once for the same answers. */
@@ -20,6 +26,10 @@ export interface World {
   readonly decision: (kept: Kept) => Decision | null;
   /** The same without the traces of its checks, on the parts that have a size: what is being entered is left out. */
   readonly liveDecision: (kept: Kept) => Decision | null;
+  /** Every arrangement, without the traces of its checks. */
+  readonly everyArrangement: (kept: Kept) => Decision | null;
+  /** The decision with this arrangement in it, whether it is worth reading or not. */
+  readonly decisionWith: (kept: Kept, id: string) => Decision | null;
 }
 
 /** Ties the session to a catalog and an engine. What `decide` throws is not caught. */
@@ -31,13 +41,12 @@ export function createWorld(catalog: Catalog, decide: Decide): World {
   const survey = remembered((kept: Kept) => surveyOf(kept, setting));
   // An answer that only says what was taken anyway changes nothing, and needs no deciding again.
   let last: { readonly question: string; readonly decision: Decision } | null = null;
-  const judged = (kept: Kept, parts: readonly Part[], traces: boolean): Decision | null => {
+  const judged = (kept: Kept, parts: readonly Part[], traces: boolean, more: More = {}): Decision | null => {
     if (!parts.some(hasSize)) return null;
     const answers = { ...survey(kept).answers, parts };
-    const shownIn = unitsOf(kept);
-    const question = JSON.stringify([answers, shownIn, traces]);
-    if (last?.question !== question)
-      last = { question, decision: decide(answers, catalog, { shownIn, traces }) };
+    const options = { shownIn: unitsOf(kept), traces, ...more };
+    const question = JSON.stringify([answers, options]);
+    if (last?.question !== question) last = { question, decision: decide(answers, catalog, options) };
     return last.decision;
   };
   const decision = remembered((kept: Kept) => judged(kept, survey(kept).answers.parts, true));
@@ -58,8 +67,14 @@ export function createWorld(catalog: Catalog, decide: Decide): World {
         false,
       );
     }),
+    everyArrangement: remembered((kept: Kept) =>
+      judged(kept, survey(kept).answers.parts, false, { all: true }),
+    ),
+    decisionWith: (kept, id) => judged(kept, survey(kept).answers.parts, true, { also: [id] }),
   };
 }
+
+type More = { readonly all?: boolean; readonly also?: readonly string[] };
 
 const SIZES = new Set(['size', 'diameter', 'length']);
 

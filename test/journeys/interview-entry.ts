@@ -18,6 +18,7 @@ process.exitCode = await interview(
     readCatalog: () => ({ ok: true, value: FAKE_CATALOG }),
     decide: fakeDecide,
     text: ({ outcome, recommended }) => `The outcome: ${outcome}, ${recommended}\n`,
+    json: ({ outcome }) => `{"outcome":"${outcome}"}\n`,
     markdown: ({ outcome }) => `# Decision\n\nThe outcome: ${outcome}\n`,
   },
 );

@@ -22,7 +22,8 @@ const COMMANDS: Readonly<Record<string, (rest: string) => Command | null>> = {
   result: alone(doing({ type: 'go', to: { at: 'result' } })),
   goto: (rest) => doing({ type: 'find', text: rest }),
   save: (rest) => doing({ type: 'write', what: 'answers', file: fileOf(rest) }),
-  export: (rest) => doing({ type: 'write', what: 'report', file: fileOf(rest) }),
+  export: (rest) =>
+    doing({ type: 'write', what: /\.json$/i.test(rest) ? 'decision' : 'report', file: fileOf(rest) }),
   parts: (rest) => {
     if (rest === '' || rest === 'list') return doing(GO_TO_PARTS);
     return doing(GO_TO_PARTS, { type: 'reply', text: rest });
@@ -61,7 +62,7 @@ export const HELP: readonly (readonly [command: string, does: string])[] = [
   ['review', 'lists every answer, to be changed by its number'],
   ['parts', 'lists the parts; also: parts add, parts copy 1, parts edit 1, parts rename 1, parts remove 1'],
   ['result', 'shows the result as things stand'],
-  ['export', 'writes the result as a Markdown file'],
+  ['export', 'writes the result as a Markdown file; export result.json writes it with every number, as JSON'],
   ['save', 'writes the answers as an answers file'],
   ['quit', 'leaves; everything answered is kept, and --resume goes on'],
 ];

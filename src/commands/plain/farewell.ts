@@ -1,15 +1,25 @@
 import type { Writable } from 'node:stream';
 import type { Kept } from '../../session/kept.ts';
+import type { Session } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
 import { OUTCOME_CODES } from '../outcome-codes.ts';
 import { say } from './say.ts';
-import type { Left } from './shell.ts';
 
 /** Signals that end the interview, and the exit code of each. */
-export const SIGNAL_CODES = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129 } as const;
+export const SIGNAL_CODES = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129, SIGQUIT: 131 } as const;
 
 /** An unfinished interview is open: unknown answers decide. */
 const UNFINISHED = OUTCOME_CODES.open;
+
+type Ending =
+  | { readonly how: 'finished' | 'quit' | 'input' }
+  | { readonly how: 'signal'; readonly signal: keyof typeof SIGNAL_CODES };
+
+/** How an interview was left, by lines or on the screen. */
+export interface Left {
+  readonly session: Session;
+  readonly ending: Ending;
+}
 
 export interface KeptIn {
   readonly sessionFile: string;

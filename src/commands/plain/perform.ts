@@ -4,7 +4,7 @@ import { type Writing, writeFileText } from '../../documents/write-file.ts';
 import { answersToFile } from '../../questions/write-answers.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { savedOf } from '../../session/saved.ts';
-import type { Effect, Event, Session } from '../../session/session.ts';
+import type { Effect, Event, Session, Written } from '../../session/session.ts';
 import { unitsOf, type World } from '../../session/world.ts';
 import { writeSessionFile } from '../session-file.ts';
 
@@ -13,6 +13,7 @@ type Wanted = Exclude<Effect, { kind: 'finish' }>;
 /** Where files are, what is written to them, and whom to tell that the interview could not be saved. */
 export interface Disk {
   readonly markdown: (decision: Decision) => string;
+  readonly json: (decision: Decision) => string;
   readonly sessionFile: string;
   readonly cwd: string;
   readonly warn: (sentence: string) => void;
@@ -34,13 +35,13 @@ export function perform(effect: Wanted, session: Session, world: World, disk: Di
   return [{ type: 'not-written', what, file, why: writing.words }];
 }
 
-function textOf(what: 'answers' | 'report', session: Session, world: World, disk: Disk): string {
+function textOf(what: Written, session: Session, world: World, disk: Disk): string {
   if (what === 'answers') {
     return answersToFile(world.survey(session.kept).answers, { units: unitsOf(session.kept) }).text;
   }
   const decision = world.decision(session.kept);
   if (decision === null) throw new Error('a report was asked for before there is a decision');
-  return disk.markdown(decision);
+  return what === 'report' ? disk.markdown(decision) : disk.json(decision);
 }
 
 const reasonOf = (writing: Exclude<Writing, { ok: true }>): string =>

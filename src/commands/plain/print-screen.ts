@@ -34,10 +34,7 @@ export function screenLines(screen: Screen, width: number): readonly string[] {
         width,
       );
     case 'file':
-      return paragraph(
-        `Where to write the ${screen.what === 'report' ? 'report' : 'answers'}? Enter: ${screen.file} in this folder.`,
-        width,
-      );
+      return paragraph(`Where to write the ${screen.what}? Enter: ${screen.file} in this folder.`, width);
     case 'overwrite':
       return paragraph(`${screen.file} is there already. Replace it?`, width);
     case 'done':

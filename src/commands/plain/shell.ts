@@ -7,10 +7,11 @@ import type { Effect, Event, Place, Session } from '../../session/session.ts';
 import { step } from '../../session/step.ts';
 import type { World } from '../../session/world.ts';
 import { readCommand } from './command.ts';
+import type { Left } from './farewell.ts';
 import { paragraph } from './paragraph.ts';
 import { feedbackLines, promptOf, screenLines } from './print-screen.ts';
 import { helpLines, whyLines } from './print-why.ts';
-import type { EndingSignal, TypedLines } from './typed-lines.ts';
+import type { TypedLines } from './typed-lines.ts';
 
 /** What the shell needs from outside. */
 export interface Surroundings {
@@ -26,15 +27,6 @@ export interface Surroundings {
   readonly resultText: (session: Session) => string;
 }
 
-type Ending =
-  | { readonly how: 'finished' | 'quit' | 'input' }
-  | { readonly how: 'signal'; readonly signal: EndingSignal };
-
-export interface Left {
-  readonly session: Session;
-  readonly ending: Ending;
-}
-
 /** Asks, line by line, until the interview is finished or left. Only ever adds lines. */
 export async function plainShell(start: Session, world: World, around: Surroundings): Promise<Left> {
   let session = start;
@@ -43,7 +35,7 @@ export async function plainShell(start: Session, world: World, around: Surroundi
     const typed = await around.lines.next();
     if ('end' in typed) {
       around.print('\n');
-      const ending: Ending =
+      const ending: Left['ending'] =
         typed.end === 'signal' ? { how: 'signal', signal: typed.signal } : { how: 'input' };
       return { session, ending };
     }

@@ -5,7 +5,7 @@ import { printable } from '../../documents/printable.ts';
 /** Why there are no more lines. */
 type End = { readonly end: 'input' } | { readonly end: 'signal'; readonly signal: EndingSignal };
 /** Signals that end the interview. */
-export type EndingSignal = 'SIGINT' | 'SIGTERM' | 'SIGHUP';
+export type EndingSignal = 'SIGINT' | 'SIGTERM' | 'SIGHUP' | 'SIGQUIT';
 /** `early`: typed before it was asked for. */
 type Typed = { readonly line: string; readonly early: boolean } | End;
 

@@ -1,0 +1,59 @@
+import { chmod, readFile, rm } from 'node:fs/promises';
+import { build } from 'esbuild';
+
+// What the drawing library asks for in development only.
+const STUBS = {
+  name: 'stubs',
+  setup(build) {
+    build.onResolve({ filter: /^(react-devtools-core|ws)$/ }, ({ path }) => ({ path, namespace: 'stub' }));
+    build.onLoad({ filter: /.*/, namespace: 'stub' }, () => ({
+      contents: 'export default { initialize() {}, connectToDevTools() {} };',
+      loader: 'js',
+    }));
+  },
+};
+
+// Widths of text are asked for all the time; ours answers at once for what is one column a character.
+const FAST_WIDTH = {
+  name: 'fast-width',
+  setup(build) {
+    build.onResolve({ filter: /^string-width$/ }, ({ importer }) =>
+      importer.endsWith('fast-width.mjs')
+        ? undefined
+        : { path: new URL('fast-width.mjs', import.meta.url).pathname },
+    );
+  },
+};
+
+/** Bundles the program into a folder; gives what went into each file. */
+export async function bundle(outdir) {
+  const { version } = JSON.parse(await readFile(new URL('../package.json', import.meta.url), 'utf8'));
+  await rm(outdir, { recursive: true, force: true });
+  const { metafile } = await build({
+    entryPoints: { main: 'src/main.ts', 'decide-worker': 'src/ui/judging/decide-worker.ts' },
+    absWorkingDir: new URL('..', import.meta.url).pathname,
+    outdir,
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    minify: true,
+    legalComments: 'none',
+    metafile: true,
+    plugins: [STUBS, FAST_WIDTH],
+    // Without `fetch` the layout library decodes its program directly, which is faster.
+    define: {
+      'process.env.NODE_ENV': '"production"',
+      fetch: 'undefined',
+      FIVESIDES_VERSION: JSON.stringify(version),
+    },
+    // For bundled CommonJS packages: they load Node's modules with `require` and read their own `__filename`.
+    banner: {
+      js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url),__filename=import.meta.filename??import.meta.url;",
+    },
+    logLevel: 'warning',
+  });
+  await chmod(`${outdir}/main.js`, 0o755);
+  return metafile;
+}

@@ -1,0 +1,95 @@
+import type { Catalog } from '../catalog/catalog.ts';
+import { describeProblem } from '../documents/problem.ts';
+import { readAnswers } from '../questions/read-answers.ts';
+import type { Kept } from '../session/kept.ts';
+import { opened } from '../session/opened.ts';
+import type { Session } from '../session/session.ts';
+import { createWorld, type Decide, type World } from '../session/world.ts';
+import type { ColorWanted } from '../ui/shell/color.ts';
+import type { ScreenLeft } from '../ui/shell/run.ts';
+import { problemsBesideCatalog } from './beside-catalog.ts';
+import { type Disk, perform } from './plain/perform.ts';
+
+export interface ScreenAround {
+  readonly stdin: NodeJS.ReadStream;
+  readonly stdout: NodeJS.WriteStream;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly ascii: boolean;
+  readonly color: ColorWanted;
+  readonly disk: Omit<Disk, 'warn'>;
+  readonly catalog: Catalog;
+  /** null: decided on a thread of its own */
+  readonly decide: Decide | null;
+}
+
+/** Runs the full-screen interview. Everything of it is loaded here, and only here. */
+export async function askOnScreen(
+  begin: (world: World) => Session,
+  isNew: boolean,
+  around: ScreenAround,
+): Promise<ScreenLeft & { readonly world: World }> {
+  const { settleEnvironment, usesColor } = await import('../ui/shell/color.ts');
+  const color = usesColor(around.color, around.env);
+  settleEnvironment(color);
+  const { runScreen } = await import('../ui/shell/run.ts');
+  const { catalog, disk, ascii, stdin, stdout } = around;
+  let redo: () => void = () => undefined;
+  const judge =
+    around.decide === null
+      ? (await import('../ui/judging/worker-judge.ts')).workerJudge(catalog, () => redo())
+      : null;
+  const world = createWorld(catalog, around.decide ?? judge?.decide ?? never);
+  let trouble: string | null = null;
+  const remember = (sentence: string): void => {
+    trouble = sentence;
+  };
+  try {
+    const left = await runScreen(begin(world), isNew, {
+      stdin,
+      stdout,
+      world,
+      ascii,
+      color,
+      sessionFile: disk.sessionFile,
+      unsaved: ({ kept }) =>
+        trouble !== null ? `NOT saved. ${trouble}` : isAnswered(kept) ? null : 'Nothing is answered yet.',
+      perform: (effect, now) => {
+        if (effect.kind === 'save') trouble = null;
+        return perform(effect, now, world, { ...disk, warn: remember });
+      },
+      open: (file, session) => openAnswers(file, session, world, catalog),
+      judge,
+      onDecision: (next) => {
+        redo = next;
+      },
+    });
+    return { ...left, world };
+  } finally {
+    judge?.close();
+  }
+}
+
+const never: Decide = () => {
+  throw new Error('nobody decides');
+};
+
+const isAnswered = ({ shop, parts }: Kept): boolean => parts.length > 0 || Object.keys(shop).length > 0;
+
+/** An answers file as an interview to go on with; otherwise the first thing that is wrong with it. */
+function openAnswers(
+  file: string,
+  session: Session,
+  world: World,
+  catalog: Catalog,
+): Session | { readonly why: string } {
+  if (file.trim() === '') return { why: 'Type the name of an answers file.' };
+  const read = readAnswers(file.trim());
+  const problems = read.ok ? problemsBesideCatalog(read.value, catalog) : read.problems;
+  const [first, ...more] = problems;
+  if (first !== undefined) {
+    const others = more.length === 0 ? '' : ` There are ${more.length} more problems.`;
+    return { why: `${describeProblem(first)}${others}` };
+  }
+  if (!read.ok) return { why: 'That file cannot be read.' };
+  return opened(read.value.answers, read.value.shownIn, session, world);
+}

@@ -1,0 +1,109 @@
+import { MEASURES } from '../questions/answers.ts';
+import type { Decision, Verdict } from '../rules/decision.ts';
+import { type Inline, number, verdictSign, words } from './blocks/inline.ts';
+import { textOf } from './blocks/inline-text.ts';
+import { checkNumbers } from './check-numbers.ts';
+import { type ArrangementAt, arrangementAt, checksAt, worstFirst } from './checks-at.ts';
+import { arrangementName, partName } from './names.ts';
+import { pieces } from './sections/pieces.ts';
+import { CHECK_WORDS } from './wording/checks.ts';
+import { MEASURE_WORDS } from './wording/measures.ts';
+import { sentenceCase } from './wording/sentence-case.ts';
+import { STAGE_WORDS } from './wording/stages.ts';
+
+/** An arrangement in a list: by its name, and what became of it. */
+export interface ArrangementRow {
+  readonly id: string;
+  readonly name: string;
+  readonly passes: 'yes' | 'no' | 'open';
+  readonly verdict: Verdict;
+  /** where it dropped and by what; how it stands where it did not */
+  readonly fate: string;
+}
+
+/** Every arrangement that the decision lists, in its order. */
+export function arrangementRows(decision: Decision, ascii: boolean): readonly ArrangementRow[] {
+  return decision.arrangements.map(({ id, passes, verdict, dropped }, index) => ({
+    id,
+    name: textOf(arrangementName(decision, id, ['arrangements', index, 'id']), decision, { ascii }),
+    passes,
+    verdict,
+    fate:
+      dropped === null
+        ? passes === 'yes'
+          ? id === decision.recommended
+            ? 'recommended'
+            : 'passes'
+          : 'open'
+        : `${STAGE_WORDS[dropped.stage].title.toLowerCase()}: ${CHECK_WORDS[dropped.check].name}`,
+  }));
+}
+
+/** A check as one row of a table, its margin as a share of what is needed for a bar. */
+export interface CheckRow {
+  readonly name: string;
+  readonly verdict: Verdict;
+  readonly need: string;
+  readonly have: string;
+  readonly margin: string;
+  /** margin ÷ need, the worse end; null where there is no such number */
+  readonly share: number | null;
+}
+
+/** All checks of an arrangement, the worst verdict first, then the least margin. */
+export function checkRows(decision: Decision, id: string, ascii: boolean): readonly CheckRow[] {
+  const at = arrangementAt(decision, id);
+  if (at === undefined) return [];
+  const write = (sentence: readonly Inline[]): string => textOf(sentence, decision, { ascii });
+  return worstFirst(checksAt(at)).map((each) => {
+    const { result, path } = each;
+    const { need, have, margin } = checkNumbers(each);
+    const part =
+      result.part === null ? '' : ` (${write([partName(decision, result.part, [...path, 'part'])])})`;
+    return {
+      name: `${sentenceCase(CHECK_WORDS[result.check].name)}${part}`,
+      verdict: result.verdict,
+      need: write(need),
+      have: write(have),
+      margin: write(margin),
+      share: result.categorical === true ? null : worseEnd(result.relativeMargin),
+    };
+  });
+}
+
+const worseEnd = (share: number | readonly [number | null, number | null] | null): number | null =>
+  typeof share === 'number' || share === null ? share : share[0];
+
+/** One line of a comparison: what is compared, and one cell for each arrangement. */
+export interface ComparedRow {
+  readonly title: string;
+  readonly cells: readonly string[];
+}
+
+/** Arrangements side by side: how each stands, what it is made of, what it measures. */
+export function comparedRows(
+  decision: Decision,
+  ids: readonly string[],
+  ascii: boolean,
+): readonly ComparedRow[] {
+  const all = ids.map((id) => arrangementAt(decision, id)).filter((at) => at !== undefined);
+  const write = (sentence: readonly Inline[]): string => textOf(sentence, decision, { ascii });
+  const nameOf = ({ arrangement, path }: ArrangementAt): string =>
+    write(arrangementName(decision, arrangement.id, [...path, 'id']));
+  return [
+    { title: '', cells: all.map(nameOf) },
+    { title: 'Verdict', cells: all.map(({ arrangement }) => write([verdictSign(arrangement.verdict)])) },
+    {
+      title: 'Made of',
+      cells: all.map((at) => write(pieces(decision, at).flatMap((line) => [...line, words(' ')])).trim()),
+    },
+    ...MEASURES.map((measure) => ({
+      title: MEASURE_WORDS[measure].title,
+      cells: all.map(({ path }) =>
+        write([
+          number([...path, 'measures', measure], MEASURE_WORDS[measure].unit, { ifNull: 'not worked out' }),
+        ]),
+      ),
+    })),
+  ];
+}

@@ -1,0 +1,43 @@
+import type { Decision } from '../../rules/decision.ts';
+import { type Block, list, paragraph } from '../blocks/block.ts';
+import { enumerate, say, strong, words } from '../blocks/inline.ts';
+import { arrangementAt, type CheckAt, checksAt, worstFirst } from '../checks-at.ts';
+import { arrangementName } from '../names.ts';
+import { REMEDY_WORDS } from '../wording/remedies.ts';
+import { STAGE_WORDS } from '../wording/stages.ts';
+import { failure } from './misses.ts';
+
+/** One arrangement that did not pass: where it dropped, every check that fails or is open, what can help. */
+export function oneMiss(decision: Decision, id: string): readonly Block[] {
+  const at = arrangementAt(decision, id);
+  if (at === undefined) return [paragraph(say`That arrangement is not in this decision.`)];
+  const { dropped } = at.arrangement;
+  const name = strong(arrangementName(decision, id, [...at.path, 'id']));
+  const where =
+    dropped === null
+      ? say`is not dropped`
+      : say`dropped at ${words(STAGE_WORDS[dropped.stage].title.toLowerCase())}`;
+  const against = worstFirst(checksAt(at).filter(({ result }) => !result.advisory));
+  const failing = against.filter(({ result }) => result.verdict === 'fails');
+  const open = against.filter(({ result }) => result.verdict === 'open');
+  return [
+    paragraph(say`${name}: ${where}.`),
+    ...(failing.length === 0 ? [] : [paragraph(say`What fails, the worst first:`), told(decision, failing)]),
+    ...(open.length === 0 ? [] : [paragraph(say`What is open:`), told(decision, open)]),
+    ...(failing.length + open.length === 0
+      ? [paragraph(say`No check fails: too few of the hours are left.`)]
+      : []),
+    ...helps(failing),
+  ];
+}
+
+const told = (decision: Decision, checks: readonly CheckAt[]): Block =>
+  list(checks.map((each) => say`${failure(decision, each, 'with its part')}.`));
+
+/** What can be changed, each once, the easiest of each check first. */
+function helps(failing: readonly CheckAt[]): readonly Block[] {
+  const remedies = [...new Set(failing.flatMap(({ result }) => result.remedies))];
+  if (remedies.length === 0) return [];
+  const named = remedies.map((remedy) => [words(REMEDY_WORDS[remedy])]);
+  return [paragraph(say`What can help: ${enumerate(named, 'or')}.`)];
+}

@@ -1,0 +1,23 @@
+import { type Live, liveOf } from './live.ts';
+import { screenOf } from './screen.ts';
+import type { Event, Session } from './session.ts';
+import { step } from './step.ts';
+import type { World } from './world.ts';
+
+/** What an answer would be taken as, before it is given. */
+export type Preview =
+  | { readonly ok: true; readonly words: string; readonly after: Session }
+  /** one sentence on what is accepted */
+  | { readonly ok: false; readonly why: string };
+
+/** Example: '3 1/2 in' typed at a length → '88.9 mm (3.5 in)'. */
+export function previewOf(session: Session, event: Event, world: World): Preview {
+  const [after] = step(session, event, world);
+  const { accepted, error } = screenOf(after, world);
+  if (error !== null) return { ok: false, why: error.why };
+  return { ok: true, words: accepted?.words ?? '', after };
+}
+
+/** What it would do to the field of arrangements; null where nothing is judged yet. May take deciding. */
+export const previewLive = (preview: Preview, world: World): Live | null =>
+  preview.ok ? liveOf(preview.after, world) : null;

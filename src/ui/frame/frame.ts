@@ -1,0 +1,100 @@
+import { screenOf } from '../../session/screen.ts';
+import type { World } from '../../session/world.ts';
+import { cut, fitRow } from '../look/cells.ts';
+import { EMPTY, type Row, row } from '../look/row.ts';
+import { asciiRow } from '../look/signs.ts';
+import { situationOf } from '../state/situation.ts';
+import type { Ui } from '../state/ui.ts';
+import { type Context, LEAST_COLUMNS, LEAST_ROWS } from './context.ts';
+import { jumpFrame, openFrame, placeFrame, startFrame } from './lists.ts';
+import { questionFrame } from './question.ts';
+import { resultFrame } from './results.ts';
+import { scrolledFrame } from './scrolled.ts';
+import { helpRows, whyRows } from './texts.ts';
+
+export interface Size {
+  readonly columns: number;
+  readonly rows: number;
+}
+
+export interface Drawing {
+  readonly world: World;
+  readonly ascii: boolean;
+  readonly color: boolean;
+  readonly sessionFile: string;
+  /** why the answers are not saved; null: they are */
+  readonly unsaved: string | null;
+}
+
+/**
+ * All rows of the screen, exactly one fewer than the window has, each no wider than the window. Pure. In a window that
+ * is too small, a request to enlarge it.
+ */
+export function frame(ui: Ui, size: Size, drawing: Drawing): readonly Row[] {
+  const { world, ascii, color, sessionFile, unsaved } = drawing;
+  const width = Math.max(1, size.columns);
+  const height = Math.max(1, size.rows - 1);
+  const rows = isTooSmall(size)
+    ? smallRows(ui, size, drawing)
+    : bodyOf(ui, {
+        world,
+        here: situationOf(below(ui), world),
+        width,
+        height,
+        ascii,
+        color,
+        sessionFile,
+        unsaved,
+      });
+  const leaving =
+    ui.over?.kind === 'leave' && !isTooSmall(size) ? withLast(rows, leaveWords(drawing, width), width) : rows;
+  return ascii ? leaving.map((each) => fitRow(asciiRow(each), width)) : leaving;
+}
+
+export const isTooSmall = ({ columns, rows }: Size): boolean => columns < LEAST_COLUMNS || rows < LEAST_ROWS;
+
+/** What Ctrl-C was pressed over stays in sight. */
+const below = (ui: Ui): Ui => (ui.over?.kind === 'leave' ? { ...ui, over: ui.over.under } : ui);
+
+function bodyOf(leaving: Ui, context: Context): readonly Row[] {
+  const ui = below(leaving);
+  if (ui.session.at.at === 'result' && (ui.over === null || ui.over.kind === 'find'))
+    return resultFrame(ui, context);
+  if (ui.over?.kind === 'help') {
+    const behind = situationOf({ ...ui, over: null }, context.world);
+    const shown = ui.session.at.at === 'resume' ? { ...behind, over: 'start' as const } : behind;
+    return scrolledFrame(ui, 'Help', helpRows(shown, context.width), context);
+  }
+  if (ui.over?.kind === 'jump') return jumpFrame(ui, context);
+  if (ui.over?.kind === 'open') return openFrame(ui, context);
+  const screen = screenOf(ui.session, context.world);
+  if (ui.over?.kind === 'start' || screen.kind === 'resume') return startFrame(ui, screen, context);
+  if (screen.kind !== 'question') return placeFrame(ui, screen, context);
+  if (ui.over?.kind === 'why')
+    return scrolledFrame(ui, 'Why this is asked', whyRows(screen, context.width), context);
+  return questionFrame(ui, screen, context);
+}
+
+/** One line, whatever the room; what Ctrl-C has to say comes first. */
+function smallRows(ui: Ui, { columns, rows }: Size, drawing: Drawing): readonly Row[] {
+  const words = ui.over?.kind === 'leave' ? leaveWords(drawing, columns) : tooSmallWords(columns);
+  const height = Math.max(1, rows - 1);
+  return [row(cut(words, columns), 'strong'), ...Array.from({ length: height - 1 }, () => EMPTY)];
+}
+
+const tooSmallWords = (columns: number): string =>
+  columns < 56 ? 'Enlarge to 60×20' : 'Make the window larger: 60 columns by 20 rows at least.';
+
+/** What is kept, and how to go on; of a long name of a file the end is in sight. */
+function leaveWords({ sessionFile, unsaved }: Drawing, width: number): string {
+  if (width < LEAST_COLUMNS) return unsaved === null ? 'Saved. ^C leaves.' : 'Unsaved. ^C leaves.';
+  const tail = ' Ctrl-C again leaves; another key goes on.';
+  const room = width - tail.length;
+  if (unsaved !== null) return `${cut(unsaved, room)}${tail}`;
+  const file = sessionFile.length <= room - 10 ? sessionFile : `…${sessionFile.slice(-(room - 11))}`;
+  return `Saved to ${file}.${tail}`;
+}
+
+/** The last line says it, whatever stood there. */
+const withLast = (rows: readonly Row[], words: string, width: number): readonly Row[] =>
+  rows.with(rows.length - 1, fitRow(row(words, 'marked'), width));

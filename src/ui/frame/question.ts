@@ -1,0 +1,99 @@
+import type { QuestionScreen, Screen } from '../../session/screen.ts';
+import { cut, graphemes, widthOf } from '../look/cells.ts';
+import type { Row } from '../look/row.ts';
+import { itemsOf } from '../state/items.ts';
+import type { Ui } from '../state/ui.ts';
+import type { Context } from './context.ts';
+import { ROOMY_ROWS } from './context.ts';
+import { feedbackRows } from './feedback.ts';
+import { keyLine, progressRow, titleRow } from './foot.ts';
+import { listBlock } from './listing.ts';
+import { type Block, gap, rowsBlock, stacked, textBlock } from './stack.ts';
+
+/** One question: where it stands, what is asked, what can be answered, what that does. */
+export function questionFrame(ui: Ui, screen: QuestionScreen & Screen, context: Context): readonly Row[] {
+  const { width, height, world, here } = context;
+  const { progress, input } = screen;
+  const place = screen.part === null ? screen.section.title : `${screen.part} · ${screen.section.title}`;
+  const of = progress.of === null ? '' : ` of ${progress.of}`;
+  const items = itemsOf(ui, world);
+  const roomy = height >= ROOMY_ROWS;
+  const feedback = feedbackRows(ui, screen, context, roomy);
+  const several = input.kind === 'list' || input.kind === 'order';
+  const answer: readonly Block[] =
+    items === null
+      ? [rowsBlock(fieldRows(ui, screen, context), 0)]
+      : [
+          listBlock(
+            {
+              items,
+              mark: ui.mark,
+              chosen: several ? ui.chosen : null,
+              ordered: input.kind === 'order',
+              width,
+            },
+            2,
+          ),
+          gap(9),
+          textBlock(items[ui.mark]?.about ?? '', width, 6, 1, 'quiet'),
+        ];
+  return stacked(
+    [
+      rowsBlock([titleRow(place, `question ${progress.number}${of} · ${progress.open} open`, width)], 0),
+      rowsBlock([progressRow(progress.of === null ? 0 : progress.number / progress.of, width)], 8, 0),
+      textBlock(screen.ask, width, 4, 2, 'strong'),
+      textBlock(screen.hint, width, 5, 1, 'quiet'),
+      gap(9),
+      ...(ui.over?.kind === 'find' ? [rowsBlock([findRow(ui, context)], 0)] : []),
+      ...answer,
+      ...(items === null ? [textBlock(currentWords(screen), width, 7, 1, 'quiet')] : []),
+      gap(9),
+      rowsBlock(feedback, 3, roomy ? Math.min(3, feedback.length) : Math.min(1, feedback.length)),
+    ],
+    [keyLine(here, width)],
+    width,
+    height,
+  );
+}
+
+/** What is typed, with the place of the next character, and the unit of a number without one. */
+export function fieldRows(
+  ui: Ui,
+  { title, input }: { title: string; input: QuestionScreen['input'] },
+  context: Context,
+): readonly Row[] {
+  const unit = input.kind === 'quantity' && input.bare !== '' ? ` (${input.bare})` : '';
+  return [typedRow(`${title}${unit} `, ui, context)];
+}
+
+export const findRow = (ui: Ui, context: Context): Row => typedRow('Find ', ui, context);
+
+/** A prompt and what is typed after it; of a long text the end is in sight. The caret is a cell turned round. */
+export function typedRow(
+  prompt: string,
+  { field }: Ui,
+  { width, color }: Pick<Context, 'width' | 'color'>,
+): Row {
+  const shown = cut(prompt, Math.max(4, Math.floor(width / 2)));
+  const room = Math.max(2, width - widthOf(shown) - 3);
+  const signs = graphemes(field.text);
+  let from = 0;
+  while (from < field.caret && widthOf(signs.slice(from, field.caret).join('')) > room) from += 1;
+  const at = signs[field.caret] ?? ' ';
+  return {
+    spans: [
+      { text: `${shown}❯ `, tone: 'strong' },
+      { text: signs.slice(from, field.caret).join(''), tone: 'plain' },
+      ...(color ? [] : [{ text: '▏', tone: 'plain' } as const]),
+      { text: at, tone: 'marked' },
+      { text: signs.slice(field.caret + 1).join(''), tone: 'plain' },
+    ],
+  };
+}
+
+function currentWords({ current, notSure }: QuestionScreen): string {
+  const unsure = `Not sure (Ctrl-N): ${notSure}.`;
+  if (current === null) return unsure;
+  const whose = current.from === 'usual' ? 'Usual answer' : 'Answer so far';
+  return `${whose}: ${current.from === 'not sure' ? 'not sure' : current.words}; Enter keeps it. ${unsure}`;
+}

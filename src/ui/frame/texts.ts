@@ -1,0 +1,46 @@
+import { readerNames } from '../../report/reader-names.ts';
+import type { QuestionScreen, Screen } from '../../session/screen.ts';
+import { helpHere, type Situation } from '../keys/keymap.ts';
+import { padded, wrapped } from '../look/cells.ts';
+import { type Row, row } from '../look/row.ts';
+
+/** Why a question is asked, and what reads its answer. */
+export function whyRows(screen: QuestionScreen & Screen, width: number): readonly Row[] {
+  const readers = readerNames(screen.why.readBy);
+  return [
+    ...wrapped(screen.ask, width).map((line) => row(line, 'strong')),
+    row(''),
+    ...wrapped(screen.why.words, width).map((line) => row(line)),
+    ...(readers.length === 0
+      ? []
+      : [
+          row(''),
+          row('The answer is read by:'),
+          ...readers.flatMap((name) => wrapped(`- ${name}`, width).map((line) => row(line))),
+        ]),
+    row(''),
+    ...wrapped(`Not sure: ${screen.notSure}.`, width).map((line) => row(line, 'quiet')),
+  ];
+}
+
+const KEYS_WIDTH = 20;
+
+/** The keys of the screen that help was asked on. */
+export const helpRows = (here: Situation, width: number): readonly Row[] => [
+  row('Keys here', 'strong'),
+  ...helpHere(here).flatMap(([keys, does]) =>
+    wrapped(does, Math.max(10, width - KEYS_WIDTH)).map(
+      (line, index): Row => ({
+        spans: [
+          { text: padded(index === 0 ? keys : '', KEYS_WIDTH), tone: 'strong' },
+          { text: line, tone: 'plain' },
+        ],
+      }),
+    ),
+  ),
+  row(''),
+  ...wrapped(
+    '“Not sure” is an answer everywhere: the result then holds for every value that is possible, or says what has to be found out. Every answer is saved as it is given; going back loses nothing.',
+    width,
+  ).map((line) => row(line, 'quiet')),
+];

@@ -1,0 +1,25 @@
+/** Keys that are no text. */
+export type NamedKey =
+  | 'up'
+  | 'down'
+  | 'left'
+  | 'right'
+  | 'enter'
+  | 'escape'
+  | 'tab'
+  | 'shift-tab'
+  | 'backspace'
+  | 'delete'
+  | 'home'
+  | 'end'
+  | 'page-up'
+  | 'page-down'
+  | `ctrl-${string}`;
+
+/** One key: a named one, a character as it was typed, or a text that was pasted. */
+export type Key =
+  | { readonly kind: 'named'; readonly name: NamedKey }
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'paste'; readonly text: string };
+
+export const named = (name: NamedKey): Key => ({ kind: 'named', name });

@@ -1,0 +1,213 @@
+import type { Effect, Session } from '../../session/session.ts';
+import type { Painter } from '../draw/painter.ts';
+import { plainFrame } from '../draw/plain-frame.ts';
+import { frame, isTooSmall, type Size } from '../frame/frame.ts';
+import type { Key } from '../keys/key.ts';
+import { type KeySource, keySource } from '../keys/key-source.ts';
+import type { Row } from '../look/row.ts';
+import { happened } from '../state/happened.ts';
+import { NotYet } from '../state/not-yet.ts';
+import { press } from '../state/press.ts';
+import { beginning, type Request, type Ui } from '../state/ui.ts';
+import { type Watch, watchProcess } from './process-events.ts';
+import type { ScreenEnding, ScreenLeft, Surroundings } from './run.ts';
+import { enterTerminal, leaveTerminal } from './terminal.ts';
+
+const WORKING = 'This is being worked out … Esc goes back.';
+
+/** One run of the screen: keys in, rows out, and what has to be done besides. */
+export class ScreenRun {
+  readonly #around: Surroundings;
+  readonly #resolve: (left: ScreenLeft) => void;
+  readonly #reject: (error: unknown) => void;
+  readonly #keys: KeySource;
+  readonly #watch: Watch;
+  readonly #onResize = (): void => this.#draw(true);
+  #ui: Ui;
+  #painter: Painter | null = null;
+  #ended = false;
+  #stopped = false;
+  /** keys that came while the first of them waits for a decision */
+  #queue: Key[] = [];
+  #waits = false;
+
+  constructor(
+    session: Session,
+    starts: boolean,
+    around: Surroundings,
+    resolve: (left: ScreenLeft) => void,
+    reject: (error: unknown) => void,
+  ) {
+    this.#around = around;
+    this.#resolve = resolve;
+    this.#reject = reject;
+    this.#ui = beginning(session, starts ? { kind: 'start' } : null);
+    const { stdin, stdout } = around;
+    this.#keys = keySource(stdin, (key) => this.#onKey(key));
+    this.#watch = watchProcess({
+      stdin,
+      stdout,
+      onEnd: (signal) => this.#end({ how: 'signal', signal }),
+      onContinue: () => this.#goOn(),
+    });
+  }
+
+  /** A first frame at once, as plain text; then what draws is loaded. */
+  begin(): void {
+    const { stdin, stdout, onDecision, ascii } = this.#around;
+    onDecision(() => (this.#waits ? this.#work() : this.#draw()));
+    stdout.on('resize', this.#onResize);
+    enterTerminal('', stdin);
+    this.#keys.start();
+    this.#draw();
+    import('../draw/painter.ts').then(({ createPainter }) => {
+      if (this.#ended) return;
+      this.#painter = createPainter({
+        columns: this.#size().columns,
+        pointer: ascii ? '>' : '❯',
+        write: (text) => void stdout.write(text),
+        onFault: (error) => this.#fail(error),
+      });
+      this.#draw(true);
+    }, this.#reject);
+  }
+
+  #size(): Size {
+    const { columns, rows } = this.#around.stdout;
+    return { columns: columns || 80, rows: rows || 24 };
+  }
+
+  #rows(): readonly Row[] {
+    const { world, ascii, color, sessionFile, unsaved } = this.#around;
+    const ui = this.#waits ? { ...this.#ui, said: WORKING } : this.#ui;
+    return frame(ui, this.#size(), { world, ascii, color, sessionFile, unsaved: unsaved(ui.session) });
+  }
+
+  #draw(anew = false): void {
+    if (this.#ended || this.#stopped) return;
+    const { judge, stdout, ascii } = this.#around;
+    // what the waiting key needs stays wanted first
+    if (!this.#waits) judge?.forget();
+    const rows = this.#rows();
+    judge?.work();
+    if (this.#painter === null) stdout.write(plainFrame(rows, ascii ? '>' : '❯'));
+    else if (anew) this.#painter.anew(rows, this.#size().columns);
+    else this.#painter.show(rows);
+  }
+
+  #onKey(key: Key): void {
+    if (this.#ended) return;
+    const name = key.kind === 'named' ? key.name : '';
+    if (isTooSmall(this.#size()) && name !== 'ctrl-c') return;
+    if (this.#waits && (name === 'ctrl-c' || name === 'escape')) {
+      this.#waits = false;
+      this.#queue = name === 'ctrl-c' ? [key] : [];
+    } else {
+      this.#queue.push(key);
+    }
+    if (!this.#waits) this.#work();
+  }
+
+  /** Every key in its order; one that hangs on a decision holds up those after it until that is there. */
+  #work(): void {
+    while (this.#queue.length > 0 && !this.#ended) {
+      const [key] = this.#queue;
+      if (key === undefined) break;
+      if (!this.#pressed(key)) break;
+    }
+    this.#draw();
+  }
+
+  /** Whether the key is done with. */
+  #pressed(key: Key): boolean {
+    try {
+      const [next, requests] = press(this.#ui, key, this.#around.world);
+      this.#ui = next;
+      this.#waits = false;
+      this.#queue = this.#queue.slice(1);
+      this.#doAll(requests);
+      return true;
+    } catch (error) {
+      if (!(error instanceof NotYet)) throw error;
+      this.#waits = true;
+      return false;
+    }
+  }
+
+  #doAll(requests: readonly Request[]): void {
+    for (const request of requests) {
+      if (this.#ended) return;
+      switch (request.kind) {
+        case 'effect':
+          this.#perform(request.effect);
+          break;
+        case 'open':
+          this.#open(request.file);
+          break;
+        case 'suspend':
+          this.#suspend();
+          break;
+        case 'repaint':
+          this.#draw(true);
+          break;
+        case 'leave':
+          this.#end(request.how === 'quit' ? { how: 'quit' } : { how: 'signal', signal: 'SIGINT' });
+      }
+    }
+  }
+
+  #perform(effect: Effect): void {
+    if (effect.kind === 'finish') {
+      this.#end({ how: 'finished' });
+      return;
+    }
+    for (const event of this.#around.perform(effect, this.#ui.session)) {
+      const [next, requests] = happened(this.#ui, event, this.#around.world);
+      this.#ui = next;
+      this.#doAll(requests);
+    }
+  }
+
+  #open(file: string): void {
+    const found = this.#around.open(file, this.#ui.session);
+    if ('why' in found) {
+      this.#ui = { ...this.#ui, over: { kind: 'open', error: found.why } };
+      return;
+    }
+    this.#ui = beginning(found, null);
+    this.#perform({ kind: 'save' });
+  }
+
+  #suspend(): void {
+    this.#stopped = true;
+    this.#painter?.stop();
+    leaveTerminal(this.#around.stdin);
+    this.#watch.suspend();
+  }
+
+  /** The modes may be lost, whoever stopped us: all of them are set again. */
+  #goOn(): void {
+    if (this.#ended) return;
+    this.#stopped = false;
+    leaveTerminal(this.#around.stdin);
+    enterTerminal('', this.#around.stdin);
+    this.#draw(true);
+  }
+
+  #end(ending: ScreenEnding): void {
+    if (this.#ended) return;
+    this.#ended = true;
+    this.#keys.stop();
+    this.#watch.stop();
+    this.#around.stdout.off('resize', this.#onResize);
+    this.#painter?.stop();
+    leaveTerminal(this.#around.stdin);
+    this.#resolve({ session: this.#ui.session, ending });
+  }
+
+  #fail(error: unknown): void {
+    if (this.#ended) return;
+    this.#end({ how: 'quit' });
+    this.#reject(error);
+  }
+}

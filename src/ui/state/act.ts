@@ -1,0 +1,167 @@
+import { REVIEW } from '../../session/walk.ts';
+import type { World } from '../../session/world.ts';
+import type { Action } from '../keys/keymap.ts';
+import { NOTHING_TYPED } from '../keys/text-field.ts';
+import { happened, undone } from './happened.ts';
+import { type Item, itemsOf } from './items.ts';
+import { placed } from './placed.ts';
+import { MOST_COMPARED, type Over, RESULT_VIEWS, type Turn, type Ui } from './ui.ts';
+
+const PAGE = 10;
+
+/** Does what a key asks for. */
+export function acted(ui: Ui, action: Action, world: World): Turn {
+  const over = (to: Over | null): Turn => [placed({ ...ui, over: to }, ui, world), []];
+  switch (action) {
+    case 'up':
+      return moved(ui, -1, world);
+    case 'down':
+      return moved(ui, 1, world);
+    case 'page-up':
+      return moved(ui, -PAGE, world);
+    case 'page-down':
+      return moved(ui, PAGE, world);
+    case 'first':
+      return moved(ui, Number.NEGATIVE_INFINITY, world);
+    case 'last':
+      return moved(ui, Number.POSITIVE_INFINITY, world);
+    case 'take':
+      return taken(ui, world);
+    case 'toggle':
+      return toggled(ui, world);
+    case 'clear':
+      return [{ ...ui, field: NOTHING_TYPED }, []];
+    case 'close':
+      return over(ui.over?.kind === 'open' ? { kind: 'start' } : null);
+    case 'back':
+      return back(ui, world);
+    case 'not-sure':
+      return happened(ui, { type: 'not-sure' }, world);
+    case 'why':
+    case 'jump':
+    case 'find':
+    case 'help':
+      return over({ kind: action });
+    case 'review':
+      return happened(ui, { type: 'go', to: REVIEW }, world);
+    case 'parts':
+      return happened(ui, { type: 'go', to: { at: 'parts' } }, world);
+    case 'result':
+      return happened(ui, { type: 'go', to: { at: 'result' } }, world);
+    case 'undo':
+      return undone(ui, world);
+    case 'add':
+      return happened(ui, { type: 'add-part' }, world);
+    case 'copy':
+    case 'rename':
+    case 'remove':
+      return onPart(ui, action, world);
+    case 'pick':
+      return [{ ...ui, looked: 'others', mark: 0, scroll: 0, compared: comparedNow(ui, world) }, []];
+    case 'quit':
+      return left(ui, world);
+    case 'suspend':
+      return [ui, [{ kind: 'suspend' }]];
+    case 'repaint':
+      return [ui, [{ kind: 'repaint' }]];
+    default:
+      return viewed(ui, action);
+  }
+}
+
+function viewed(ui: Ui, action: Action): Turn {
+  const view = RESULT_VIEWS.find((each) => `view-${each}` === action);
+  return [view === undefined ? ui : { ...ui, view, looked: null, mark: 0, scroll: 0 }, []];
+}
+
+/** Moves the highlight, or scrolls where there is no list. The frame holds the scroll inside its text. */
+function moved(ui: Ui, by: number, world: World): Turn {
+  const rows = itemsOf(ui, world)?.length ?? 0;
+  if (rows === 0) return [{ ...ui, scroll: Math.max(0, Math.min(ui.scroll + by, 10_000)) }, []];
+  const last = rows - 1;
+  // one row further at an end goes round
+  const mark =
+    by === 1 && ui.mark >= last
+      ? 0
+      : by === -1 && ui.mark <= 0
+        ? last
+        : Math.max(0, Math.min(last, ui.mark + by));
+  return [{ ...ui, mark }, []];
+}
+
+function taken(ui: Ui, world: World): Turn {
+  const { over, field } = ui;
+  if (over?.kind === 'open') return [ui, [{ kind: 'open', file: field.text }]];
+  const items = itemsOf(ui, world);
+  if (items === null) {
+    return happened(ui, field.text === '' ? { type: 'accept' } : { type: 'reply', text: field.text }, world);
+  }
+  const marked = items[Math.min(ui.mark, items.length - 1)];
+  return marked === undefined ? [ui, []] : takenItem(ui, marked, world);
+}
+
+function takenItem(ui: Ui, { act }: Item, world: World): Turn {
+  switch (act.do) {
+    case 'event':
+      return happened(ui, act.event, world);
+    case 'choose': {
+      const chosen = ui.chosen.length === 0 ? [act.option] : ui.chosen;
+      return happened(ui, { type: 'reply', text: chosen.map((index) => index + 1).join(', ') }, world);
+    }
+    case 'look':
+      if (ui.view === 'compare') return picked(ui, act.id);
+      return [{ ...ui, over: null, field: NOTHING_TYPED, looked: act.id, scroll: 0 }, []];
+    case 'over':
+      return [placed({ ...ui, over: act.over }, ui, world), []];
+    case 'say':
+      return [{ ...ui, said: act.words }, []];
+  }
+}
+
+/** Takes an arrangement into the comparison, or out of it; the oldest makes room. */
+function picked(ui: Ui, id: string): Turn {
+  const others = ui.compared.filter((each) => each !== id);
+  const compared = others.length < ui.compared.length ? others : [...ui.compared, id].slice(-MOST_COMPARED);
+  return [{ ...ui, compared }, []];
+}
+
+/** What is compared where nobody chose: the recommendation and what came next. */
+export function comparedNow({ compared, session }: Ui, world: World): readonly string[] {
+  if (compared.length > 0) return compared;
+  const decision = world.decision(session.kept);
+  if (decision === null) return [];
+  const { recommended, runnersUp, contenders, nearestMisses } = decision;
+  const first = recommended === null ? contenders : [recommended, ...runnersUp.map(({ id }) => id)];
+  return [...new Set([...first, ...nearestMisses])].slice(0, MOST_COMPARED);
+}
+
+function toggled(ui: Ui, world: World): Turn {
+  if (itemsOf(ui, world)?.[ui.mark]?.act.do !== 'choose') return [ui, []];
+  const has = ui.chosen.includes(ui.mark);
+  return [
+    { ...ui, chosen: has ? ui.chosen.filter((each) => each !== ui.mark) : [...ui.chosen, ui.mark] },
+    [],
+  ];
+}
+
+function back(ui: Ui, world: World): Turn {
+  if (ui.session.at.at === 'result' && ui.looked !== null) return [{ ...ui, looked: null, scroll: 0 }, []];
+  if (ui.session.at.at === 'result' && ui.view !== 'overview') {
+    return [{ ...ui, view: 'overview', scroll: 0, mark: 0 }, []];
+  }
+  return happened(ui, { type: 'back' }, world);
+}
+
+function onPart(ui: Ui, action: 'copy' | 'rename' | 'remove', world: World): Turn {
+  const marked = itemsOf(ui, world)?.[ui.mark]?.act;
+  if (marked?.do !== 'event' || marked.event.type !== 'edit-part') {
+    return [{ ...ui, said: 'Move to a part first.' }, []];
+  }
+  return happened(ui, { type: `${action}-part`, part: marked.event.part }, world);
+}
+
+/** At the result it is the end; elsewhere the interview is left unfinished. */
+function left(ui: Ui, world: World): Turn {
+  if (ui.session.at.at === 'result') return happened(ui, { type: 'reply', text: 'no' }, world);
+  return [ui, [{ kind: 'leave', how: 'quit' }]];
+}

@@ -1,0 +1,198 @@
+import { type ArrangementRow, arrangementRows } from '../../report/arrangement-rows.ts';
+import { allQuestions } from '../../session/all-questions.ts';
+import type { QuestionScreen, Screen } from '../../session/screen.ts';
+import { screenOf } from '../../session/screen.ts';
+import type { Event, Session } from '../../session/session.ts';
+import type { World } from '../../session/world.ts';
+import { ready } from './not-yet.ts';
+import type { Over, Ui } from './ui.ts';
+
+/** What Enter does on a row. */
+export type Act =
+  | { readonly do: 'event'; readonly event: Event }
+  /** takes what is chosen of several options; this row where nothing is */
+  | { readonly do: 'choose'; readonly option: number }
+  | { readonly do: 'look'; readonly id: string }
+  | { readonly do: 'over'; readonly over: Over | null }
+  | { readonly do: 'say'; readonly words: string };
+
+/** A row of a list: what stands there, and what it does. */
+export interface Item {
+  readonly key: string;
+  readonly label: string;
+  /** a few words more on it, shown where it is highlighted */
+  readonly about: string;
+  /** stands at the right: how it stands */
+  readonly state: string;
+  readonly act: Act;
+}
+
+const item = (key: string, label: string, act: Act, about = '', state = ''): Item => ({
+  key,
+  label,
+  about,
+  state,
+  act,
+});
+const event = (given: Event): Act => ({ do: 'event', event: given });
+const replying = (text: string): Act => event({ type: 'reply', text });
+
+/** The list that is shown now, filtered by what is typed over it; null where the screen has none. */
+export function itemsOf(ui: Ui, world: World): readonly Item[] | null {
+  const { over, session, field } = ui;
+  if (over?.kind === 'start') return startItems(session);
+  if (over?.kind === 'jump') return matching(jumpItems(session, world), field.text);
+  if (over !== null && over.kind !== 'find' && over.kind !== 'leave') return null;
+  const items = session.at.at === 'result' ? resultItems(ui, world) : screenItems(screenOf(session, world));
+  return over?.kind === 'find' && items !== null ? matching(items, field.text) : items;
+}
+
+const matching = (items: readonly Item[], typed: string): readonly Item[] => {
+  const words = typed
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== '');
+  return items.filter(({ label, state }) => {
+    const text = `${label} ${state}`.toLowerCase();
+    return words.every((word) => text.includes(word));
+  });
+};
+
+function startItems({ at }: Session): readonly Item[] {
+  const saved = at.at === 'resume';
+  return [
+    ...(saved ? [item('resume', 'Go on with the saved interview', replying('resume'))] : []),
+    item(
+      'new',
+      'Begin a new interview',
+      saved ? replying('new') : { do: 'over', over: null },
+      saved ? 'Your first answer then takes the place of the saved ones.' : '',
+    ),
+    item('open', 'Go on from an answers file', { do: 'over', over: { kind: 'open', error: null } }),
+  ];
+}
+
+const jumpItems = (session: Session, world: World): readonly Item[] =>
+  allQuestions(session, world).map(({ place, part, title, state }, index) =>
+    item(
+      String(index),
+      part === null ? title : `${part}: ${title}`,
+      state === 'does not apply'
+        ? { do: 'say', words: 'That question does not apply now; other answers decide whether it does.' }
+        : event({ type: 'go', to: place }),
+      '',
+      state,
+    ),
+  );
+
+function screenItems(screen: Screen): readonly Item[] | null {
+  switch (screen.kind) {
+    case 'question':
+      return questionItems(screen);
+    case 'parts':
+      return [
+        ...screen.parts.map(({ name, summary, open }, index) =>
+          item(
+            `part ${index}`,
+            summary === '' ? name : `${name}: ${summary}`,
+            event({ type: 'edit-part', part: index }),
+            '',
+            open === 0 ? 'complete' : `${open} open`,
+          ),
+        ),
+        item('add', 'Add another part', event({ type: 'add-part' })),
+        item('go on', 'Go on: all parts are in', event({ type: 'accept' })),
+      ];
+    case 'review':
+      return [
+        item(
+          'go on',
+          screen.part === null ? 'To the result' : 'Done with this part',
+          event({ type: 'accept' }),
+        ),
+        ...screen.lines.map((line, index) =>
+          item(
+            `${index} ${line.number}`,
+            `${line.part === null ? '' : `${line.part}: `}${line.title}: ${line.words ?? 'no answer yet'}`,
+            line.number === null
+              ? { do: 'say', words: 'This answer is kept, but it does not apply now.' }
+              : event({ type: 'find', text: String(line.number) }),
+            line.objection ?? '',
+            REVIEW_STATES[line.state],
+          ),
+        ),
+      ];
+    case 'remove':
+      return [
+        item('no', 'No, keep it', replying('no')),
+        item('yes', `Yes, remove ${screen.name} and its ${screen.answered} answers`, replying('yes')),
+      ];
+    case 'overwrite':
+      return [
+        item('no', 'No, type another name', replying('no')),
+        item('yes', `Yes, replace ${screen.file}`, replying('yes')),
+      ];
+    default:
+      return null;
+  }
+}
+
+const REVIEW_STATES = {
+  typed: 'typed',
+  usual: 'usual',
+  'not sure': 'not sure',
+  open: 'open',
+  ignored: 'does not apply',
+} as const;
+
+function questionItems({ input, notSure }: QuestionScreen): readonly Item[] | null {
+  const unsure = item('not sure', 'Not sure', event({ type: 'not-sure' }), `Not sure: ${notSure}.`);
+  switch (input.kind) {
+    case 'choice':
+      return [
+        ...input.options.map(({ value, label, about }, index) =>
+          item(value, label, replying(String(index + 1)), about),
+        ),
+        unsure,
+      ];
+    case 'yes-no':
+      return [item('yes', 'Yes', replying('yes')), item('no', 'No', replying('no')), unsure];
+    case 'list':
+    case 'order':
+      return [
+        ...input.options.map(({ value, label, about }, option) =>
+          item(value, label, { do: 'choose', option }, about),
+        ),
+        unsure,
+      ];
+    default:
+      return null;
+  }
+}
+
+function resultItems({ view, session, looked, compared }: Ui, world: World): readonly Item[] | null {
+  if (view === 'papers') {
+    return (['report', 'decision', 'answers'] as const).map((what) =>
+      item(what, PAPERS[what], event({ type: 'write', what, file: null })),
+    );
+  }
+  const lists = view === 'why-not' ? looked === null : view === 'compare' && looked !== null;
+  if (!lists) return null;
+  const decision = ready(() => world.everyArrangement(session.kept));
+  if (decision === undefined || decision === null) return [];
+  const rows = arrangementRows(decision, false);
+  const shown = view === 'compare' ? passingFirst(rows) : rows.filter(({ passes }) => passes !== 'yes');
+  return shown.map(({ id, name, fate }) =>
+    item(id, name, { do: 'look', id }, '', compared.includes(id) ? `compared; ${fate}` : fate),
+  );
+}
+
+const ORDER = ['yes', 'open', 'no'];
+const passingFirst = (rows: readonly ArrangementRow[]): readonly ArrangementRow[] =>
+  ORDER.flatMap((wanted) => rows.filter(({ passes }) => passes === wanted));
+
+const PAPERS = {
+  report: 'Write the report, as Markdown',
+  decision: 'Write the decision with every number, as JSON',
+  answers: 'Write the answers, as an answers file',
+} as const;

@@ -1,0 +1,35 @@
+import type { World } from '../../session/world.ts';
+import type { Key } from '../keys/key.ts';
+import { actionOf } from '../keys/keymap.ts';
+import { edited } from '../keys/text-field.ts';
+import { acted } from './act.ts';
+import { itemsOf } from './items.ts';
+import { situationOf } from './situation.ts';
+import type { Turn, Ui } from './ui.ts';
+
+/**
+ * One key: what the screen shows then, and what the shell has to do. Pure; throws `NotYet` where it hangs on a
+ * decision that is still being worked out.
+ */
+export function press(ui: Ui, key: Key, world: World): Turn {
+  if (key.kind === 'named' && key.name === 'ctrl-c') {
+    if (ui.over?.kind === 'leave') return [ui, [{ kind: 'leave', how: 'interrupted' }]];
+    return [{ ...ui, over: { kind: 'leave', under: ui.over } }, []];
+  }
+  const here = ui.over?.kind === 'leave' ? { ...ui, over: ui.over.under } : ui;
+  const fresh: Ui = { ...here, said: null };
+  const situation = situationOf(fresh, world);
+  const action = actionOf(key, situation);
+  if (action !== null) return acted(fresh, action, world);
+  if (situation.typing) {
+    const field = edited(fresh.field, key);
+    if (field === null) return [fresh, []];
+    const filters = fresh.over?.kind === 'jump' || fresh.over?.kind === 'find';
+    return [{ ...fresh, field, mark: filters ? 0 : fresh.mark }, []];
+  }
+  if (key.kind === 'text' && /^[1-9]$/.test(key.text) && situation.rows > 0) {
+    const rows = itemsOf(fresh, world)?.length ?? 0;
+    return [{ ...fresh, mark: Math.min(Number(key.text), rows) - 1 }, []];
+  }
+  return [fresh, []];
+}

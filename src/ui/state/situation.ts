@@ -1,0 +1,30 @@
+import { screenOf } from '../../session/screen.ts';
+import type { World } from '../../session/world.ts';
+import type { Situation } from '../keys/keymap.ts';
+import { itemsOf } from './items.ts';
+import type { Ui } from './ui.ts';
+
+/** Where a key is pressed. What lies over the screen decides first. */
+export function situationOf(ui: Ui, world: World): Situation {
+  const { session, over } = ui;
+  const input = inputOf(ui, world);
+  const typesOver = over?.kind === 'jump' || over?.kind === 'find' || over?.kind === 'open';
+  const typesHere = over === null && (session.at.at === 'file' || input === 'quantity' || input === 'text');
+  return {
+    at: session.at.at,
+    over: over?.kind ?? null,
+    typing: typesOver || typesHere,
+    typed: (typesOver || typesHere) && ui.field.text !== '',
+    rows: itemsOf(ui, world)?.length ?? 0,
+    several: over === null && (input === 'list' || input === 'order'),
+    view: ui.view,
+    looking: ui.looked !== null,
+  };
+}
+
+/** How the question is answered; null where none is asked. */
+function inputOf({ session }: Ui, world: World): string | null {
+  if (session.at.at !== 'question') return null;
+  const screen = screenOf(session, world);
+  return screen.kind === 'question' ? screen.input.kind : null;
+}
