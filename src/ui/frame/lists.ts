@@ -47,7 +47,6 @@ export function listFrame(
 
 /** The list of parts, the review, and what is asked with yes or no. */
 export function placeFrame(ui: Ui, screen: Screen, context: Context): readonly Row[] {
-  const { width } = context;
   const below = feedbackRows(ui, screen, context, context.height >= ROOMY_ROWS);
   const typed = ui.over?.kind === 'find' ? findRow(ui, context) : null;
   const list = (title: string, lead: string, right = ''): readonly Row[] =>
