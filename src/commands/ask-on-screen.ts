@@ -91,5 +91,5 @@ function openAnswers(
     return { why: `${describeProblem(first)}${others}` };
   }
   if (!read.ok) return { why: 'That file cannot be read.' };
-  return opened(read.value.answers, read.value.shownIn, session, world);
+  return opened(read.value, session, world);
 }

@@ -8,10 +8,18 @@ export type Given =
 /** Answers by the id of their question. Those of questions that do not apply now stay where they are. */
 export type GivenAnswers = Readonly<Record<string, Given>>;
 
+/** An answers file that the interview goes on from: it says what no question asks, and what nobody has changed. */
+export interface Base {
+  readonly text: string;
+  /** for each part of the interview, which part of the file it was; null: it was not there */
+  readonly parts: readonly (number | null)[];
+}
+
 /** All that the user said: the only state of the interview besides the place where it stands. */
 export interface Kept {
   readonly shop: GivenAnswers;
   readonly parts: readonly GivenAnswers[];
+  readonly base?: Base;
 }
 
 export const NOTHING_KEPT: Kept = { shop: {}, parts: [] };

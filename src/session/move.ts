@@ -1,4 +1,5 @@
-import type { GivenAnswers } from './kept.ts';
+import { basedWithPart } from './base.ts';
+import type { GivenAnswers, Kept } from './kept.ts';
 import type { Detour, Place, Session } from './session.ts';
 import { type Item, isOpen } from './survey.ts';
 import { itemAt, neighbor, placeOf, REVIEW, samePlace } from './walk.ts';
@@ -10,10 +11,14 @@ export function arrive(session: Session, place: Place): Session {
   return { ...session, at: place };
 }
 
-/** Begins a part with these answers, if any, and asks for its name; afterwards goes on from there. */
-export function beginPart(session: Session, answers: GivenAnswers): Session {
+/**
+ * Begins a part with these answers, if any, and asks for its name; afterwards goes on from there.
+ * `copied`: the part that it is a copy of.
+ */
+export function beginPart(session: Session, answers: GivenAnswers, copied: number | null = null): Session {
   const { kept } = session;
-  return { ...session, kept: { ...kept, parts: [...kept.parts, answers] }, at: nameOf(kept.parts.length) };
+  const more: Kept = { ...kept, parts: [...kept.parts, answers], ...basedWithPart(kept, copied) };
+  return { ...session, kept: more, at: nameOf(kept.parts.length) };
 }
 
 export const nameOf = (part: number): Place => ({ at: 'question', id: 'name', subject: part });

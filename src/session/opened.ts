@@ -7,14 +7,22 @@ import { goOnFrom } from './start.ts';
 import { REVIEW } from './walk.ts';
 import type { World } from './world.ts';
 
+/** An answers file that was read. */
+export interface OpenedFile {
+  readonly answers: Answers;
+  readonly shownIn: LengthUnits;
+  readonly text: string;
+}
+
 /**
  * An interview that goes on from an answers file: what the file says is answered, what it leaves unknown is
- * 'not sure'. Stands at the first open question, or at the review.
+ * 'not sure'; what no question asks stays as the file has it. Stands at the first open question, or at the review.
  */
-export function opened(answers: Answers, shownIn: LengthUnits, session: Session, world: World): Session {
+export function opened({ answers, shownIn, text }: OpenedFile, session: Session, world: World): Session {
   const kept: Kept = {
     shop: { ...givenOf('shop', answers, 0), units: { from: 'typed', value: shownIn } },
     parts: answers.parts.map((_, index) => givenOf('part', answers, index)),
+    base: { text, parts: answers.parts.map((_, index) => index) },
   };
   return goOnFrom({ ...session, kept, detours: [], note: null }, REVIEW, world);
 }

@@ -1,5 +1,6 @@
 import { matchOption } from '../questions/match-option.ts';
 import type { Option } from '../questions/question.ts';
+import { basedWithoutPart } from './base.ts';
 import type { Kept } from './kept.ts';
 import { arrive, beginPart, comeBack, detour, nameOf } from './move.ts';
 import { type Place, refused, type Session, type Step } from './session.ts';
@@ -65,7 +66,7 @@ export function copyPart(session: Session, part: number, world: World): Step {
   const { name: _, ...answers } = session.kept.parts[part] ?? {};
   const name = world.survey(session.kept).answers.parts[part]?.name ?? '';
   const review: Place = { at: 'review', part: session.kept.parts.length };
-  const copied = beginPart(detour(session, review), answers);
+  const copied = beginPart(detour(session, review), answers, part);
   const detours = [...copied.detours, { from: review, to: copied.at, kept: copied.kept }];
   const words = `A copy of ${name}. Give it a name; then change what is different.`;
   return [{ ...copied, detours, note: { kind: 'said', words } }, [{ kind: 'save' }]];
@@ -117,6 +118,7 @@ export function withoutPart(session: Session, part: number): Session {
   const without = (kept: Kept): Kept => ({
     ...kept,
     parts: kept.parts.toSpliced(part, 1),
+    ...basedWithoutPart(kept, part),
   });
   return {
     ...session,

@@ -1,4 +1,5 @@
-import type { Given, GivenAnswers, Kept } from './kept.ts';
+import { isUsable } from './base.ts';
+import type { Base, Given, GivenAnswers, Kept } from './kept.ts';
 import type { Place, Session } from './session.ts';
 
 const SESSION_FORMAT = 'fivesides-session/1';
@@ -62,11 +63,25 @@ export function readSaved(text: string, migrations: readonly Migration[] = MIGRA
   }
   const parts: unknown[] = answers.parts;
   if (!parts.every(isGivenAnswers)) return no('its "answers" are damaged');
-  const kept: Kept = { shop: answers.shop, parts };
+  const based = baseOf(answers.base, parts.length);
+  if (based === null) return no('the answers file that it goes on from is damaged');
+  const kept: Kept = { shop: answers.shop, parts, ...based };
   return {
     ok: true,
     saved: { format: SESSION_FORMAT, catalogs, position: positionOf(position), answers: kept },
   };
+}
+
+/** Nothing where it goes on from no file; null where what it holds is none. */
+function baseOf(base: unknown, parts: number): Pick<Kept, 'base'> | null {
+  if (base === undefined) return {};
+  if (!isRecord(base) || typeof base.text !== 'string' || !Array.isArray(base.parts)) return null;
+  const of: unknown[] = base.parts;
+  const isPlace = (each: unknown): each is number | null =>
+    each === null || (typeof each === 'number' && Number.isInteger(each) && each >= 0);
+  if (of.length !== parts || !of.every(isPlace)) return null;
+  const read: Base = { text: base.text, parts: of };
+  return isUsable(read) ? { base: read } : null;
 }
 
 /** Brought up format by format, as far as there is a way. */

@@ -1,8 +1,8 @@
 import type { Answers } from '../questions/answers.ts';
-import { blankAnswers, blankPart } from '../questions/blank-answers.ts';
 import { fits } from '../questions/fits.ts';
 import { QUESTIONS } from '../questions/index.ts';
 import { type Offer, type Question, SECTIONS, type Value } from '../questions/question.ts';
+import { groundAnswers } from './base.ts';
 import { type Given, givenAt, type Kept, type Subject } from './kept.ts';
 
 /** What a session reads but does not change: what is on offer, and in which money. */
@@ -45,10 +45,7 @@ const OF_A_PART = QUESTIONS.filter((question) => question.of === 'part');
  * that contradicts an earlier one is left out of `answers`; what is open is unknown, or has its usual value.
  */
 export function surveyOf(kept: Kept, { offer, currency }: Setting): Survey {
-  let answers: Answers = {
-    ...blankAnswers(currency),
-    parts: namesOf(kept).map((name) => blankPart(name)),
-  };
+  let answers: Answers = groundAnswers(kept, namesOf(kept), currency);
   const items: Item[] = [];
   const visit = (question: Question, subject: Subject) => {
     const index = subject ?? 0;
@@ -57,13 +54,24 @@ export function surveyOf(kept: Kept, { offer, currency }: Setting): Survey {
     const value = given === undefined ? question.preset?.value : standsFor(question, given);
     const objection = applies && value !== undefined ? question.objection(answers, index, value) : null;
     items.push({ question, subject, applies, given, objection });
-    if (applies && value !== undefined && objection === null) answers = question.set(answers, index, value);
+    if (!applies || value === undefined || objection !== null) return;
+    // what an answers file says stays as it is there until something else is said
+    const stays = kept.base !== undefined && isSaid(question.get(answers, index), given, value);
+    if (!stays) answers = question.set(answers, index, value);
   };
   for (const question of FIRST) visit(question, null);
   for (const subject of kept.parts.keys()) for (const question of OF_A_PART) visit(question, subject);
   for (const question of LAST) visit(question, null);
   return { answers, items };
 }
+
+/** Whether the answers say this already: the same value, nothing where nobody is sure, something where nothing is answered. */
+const isSaid = (there: Value, given: Given | undefined, value: Value): boolean =>
+  given === undefined
+    ? there !== 'unknown'
+    : given.from === 'not sure'
+      ? there === 'unknown'
+      : JSON.stringify(there) === JSON.stringify(value);
 
 /** An answer that its question still knows: a machine that is not on offer any more is none. */
 function knownGiven(kept: Kept, subject: Subject, question: Question, offer: Offer): Given | undefined {
