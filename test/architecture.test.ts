@@ -12,7 +12,18 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   rules: ['questions', 'catalog', 'quantities', 'mechanics'],
   report: ['rules', 'questions', 'documents', 'catalog', 'quantities', 'mechanics'],
   session: ['rules', 'questions', 'catalog', 'quantities', 'mechanics'],
-  commands: ['session', 'report', 'rules', 'questions', 'catalog', 'documents', 'quantities', 'mechanics'],
+  ui: ['session', 'report', 'rules', 'questions', 'catalog', 'documents', 'quantities', 'mechanics'],
+  commands: [
+    'ui',
+    'session',
+    'report',
+    'rules',
+    'questions',
+    'catalog',
+    'documents',
+    'quantities',
+    'mechanics',
+  ],
   main: ['commands'],
 };
 
@@ -24,6 +35,7 @@ const MAY_REACH: Readonly<Record<string, readonly RegExp[]>> = {
   catalog: [/^node:/, /^zod$/],
   report: [/^mdast/, /^yaml$/, /^string-width$/, /^wrap-ansi$/],
   session: [/^zod$/, /^fastest-levenshtein$/],
+  ui: [/^node:/, /^ink$/, /^ink-select-input$/, /^react$/, /^string-width$/, /^wrap-ansi$/],
   commands: [/^node:/, /^commander$/, /^string-width$/, /^wrap-ansi$/, /^write-file-atomic$/],
   main: [],
 };

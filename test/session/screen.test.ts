@@ -10,6 +10,9 @@ describe('screens', () => {
         "ask": "Do you measure in millimeters or in inches?",
         "current": {
           "from": "usual",
+          "values": [
+            "mm",
+          ],
           "words": "millimeters",
         },
         "error": null,
@@ -64,6 +67,9 @@ describe('screens', () => {
         "ask": "How heavy is Hinge before it is cut?",
         "current": {
           "from": "usual",
+          "values": [
+            "unknown",
+          ],
           "words": "worked out from size and material, as if it were solid",
         },
         "error": null,

@@ -1,5 +1,5 @@
 import type { World } from '../../session/world.ts';
-import type { Situation } from '../keys/keymap.ts';
+import type { Situation } from '../keys/situation.ts';
 
 /** What a screen is drawn with, besides what it shows. */
 export interface Context {

@@ -1,4 +1,5 @@
-import { type Situation, shownKeys } from '../keys/keymap.ts';
+import { shownKeys } from '../keys/keymap.ts';
+import type { Situation } from '../keys/situation.ts';
 import { cut, widthOf } from '../look/cells.ts';
 import type { Row, Span } from '../look/row.ts';
 

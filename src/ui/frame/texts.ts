@@ -1,6 +1,7 @@
 import { readerNames } from '../../report/reader-names.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
-import { helpHere, type Situation } from '../keys/keymap.ts';
+import { helpHere } from '../keys/keymap.ts';
+import type { Situation } from '../keys/situation.ts';
 import { padded, wrapped } from '../look/cells.ts';
 import { type Row, row } from '../look/row.ts';
 

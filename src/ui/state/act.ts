@@ -1,6 +1,6 @@
 import { REVIEW } from '../../session/walk.ts';
 import type { World } from '../../session/world.ts';
-import type { Action } from '../keys/keymap.ts';
+import type { Action } from '../keys/situation.ts';
 import { NOTHING_TYPED } from '../keys/text-field.ts';
 import { happened, undone } from './happened.ts';
 import { type Item, itemsOf } from './items.ts';

@@ -1,6 +1,6 @@
 import { screenOf } from '../../session/screen.ts';
 import type { World } from '../../session/world.ts';
-import type { Situation } from '../keys/keymap.ts';
+import type { Situation } from '../keys/situation.ts';
 import { itemsOf } from './items.ts';
 import type { Ui } from './ui.ts';
 

@@ -1,0 +1,87 @@
+import { type Binding, binding, free, idle, letters, listed, reading, working } from './binding.ts';
+
+/** Keys that move, take and close; the first that fits the situation is taken. */
+export const MOVING_KEYS: readonly Binding[] = [
+  binding('up', ['up'], null, ['↑', 'one row up'], (here) => listed(here) || reading(here)),
+  binding('down', ['down'], ['↑↓', 'choose'], ['↓', 'one row down'], listed),
+  binding('down', ['down'], ['↑↓', 'scroll'], ['↓', 'one row down'], reading),
+  binding('page-up', ['page-up'], null, ['Page up', 'a page up'], (here) => listed(here) || reading(here)),
+  binding(
+    'page-down',
+    ['page-down'],
+    null,
+    ['Page down', 'a page down'],
+    (here) => listed(here) || reading(here),
+  ),
+  binding('page-down', [' '], null, ['Space', 'a page down'], (here) => reading(here) && !listed(here)),
+  binding(
+    'first',
+    ['home'],
+    null,
+    ['Home', 'to the first row'],
+    (here) => (listed(here) || reading(here)) && !here.typed,
+  ),
+  binding(
+    'last',
+    ['end'],
+    null,
+    ['End', 'to the last row'],
+    (here) => (listed(here) || reading(here)) && !here.typed,
+  ),
+  binding(
+    'toggle',
+    [' '],
+    ['Space', 'mark'],
+    ['Space', 'marks a row, or takes the mark away; in the order in which they are marked'],
+    (here) => letters(here) && here.several,
+  ),
+  binding(
+    'take',
+    ['enter'],
+    ['Enter', 'take'],
+    ['Enter', 'takes what is highlighted, typed or shown'],
+    (here) => (free(here) && here.at !== 'result') || ['start', 'open'].includes(here.over ?? ''),
+  ),
+  binding(
+    'take',
+    ['enter'],
+    ['Enter', 'go there'],
+    ['Enter', 'goes to the row that is highlighted'],
+    (here) => listed(here) || here.over === 'jump' || here.over === 'find',
+  ),
+  binding(
+    'close',
+    ['escape', 'enter', 'q', '?', 'left', 'shift-tab'],
+    ['Esc', 'close'],
+    ['Esc', 'closes this'],
+    ({ over }) => over === 'help' || over === 'why',
+  ),
+  binding(
+    'close',
+    ['escape', 'shift-tab'],
+    ['Esc', 'close'],
+    ['Esc', 'closes this'],
+    ({ over }) => over === 'jump' || over === 'find' || over === 'open',
+  ),
+  binding(
+    'clear',
+    ['escape'],
+    ['Esc', 'clear'],
+    ['Esc', 'takes away what is typed'],
+    (here) => free(here) && here.typed,
+  ),
+  binding(
+    'back',
+    ['left', 'escape', 'shift-tab'],
+    ['←', 'back'],
+    ['←, Esc, Shift-Tab', 'to where you were before; nothing is lost'],
+    (here) => idle(here) && working(here),
+  ),
+  binding(
+    'back',
+    ['shift-tab'],
+    null,
+    ['Shift-Tab', 'to where you were before'],
+    (here) => free(here) && working(here),
+  ),
+];
