@@ -25,12 +25,14 @@ const FAST_WIDTH = {
   },
 };
 
-/** Bundles the program into a folder; gives what went into each file. */
-export async function bundle(outdir) {
+const PROGRAM = { main: 'src/main.ts', 'decide-worker': 'src/ui/judging/decide-worker.ts' };
+
+/** Bundles the program, or what else is named, into a folder; gives what went into each file. */
+export async function bundle(outdir, entryPoints = PROGRAM) {
   const { version } = JSON.parse(await readFile(new URL('../package.json', import.meta.url), 'utf8'));
   await rm(outdir, { recursive: true, force: true });
   const { metafile } = await build({
-    entryPoints: { main: 'src/main.ts', 'decide-worker': 'src/ui/judging/decide-worker.ts' },
+    entryPoints,
     absWorkingDir: new URL('..', import.meta.url).pathname,
     outdir,
     bundle: true,
@@ -54,6 +56,6 @@ export async function bundle(outdir) {
     },
     logLevel: 'warning',
   });
-  await chmod(`${outdir}/main.js`, 0o755);
+  if ('main' in entryPoints) await chmod(`${outdir}/main.js`, 0o755);
   return metafile;
 }

@@ -2,14 +2,14 @@ import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import { blockReplies, SHOP_REPLIES } from '../session/talk.ts';
-import { buildRealProgram, emptyFolder, run } from './interview-program.ts';
+import { emptyFolder, REAL_PROGRAM, run } from './interview-program.ts';
 
 const DEMO = ['--catalog', resolve('catalog-demo')];
 const LONGEST = 150_000;
 
 let program = '';
 beforeAll(async () => {
-  program = await buildRealProgram();
+  program = REAL_PROGRAM;
 });
 
 test(

@@ -1,35 +1,22 @@
 import { spawn } from 'node:child_process';
-import { mkdtempSync } from 'node:fs';
+import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { build } from 'esbuild';
+import { bundle } from '../../scripts/bundle.mjs';
 
 /** A folder of its own for one test. */
 export const emptyFolder = (): string => mkdtempSync(join(tmpdir(), 'fivesides-test-'));
 
 /** The interview on a small catalog and an engine that stands in for the rules, as a program of its own. */
-export const buildProgram = (): Promise<string> => bundled('test/journeys/interview-entry.ts');
-
-/** The whole program as it is shipped. */
-export const buildRealProgram = (): Promise<string> => bundled('src/main.ts');
-
-async function bundled(entry: string): Promise<string> {
-  const outfile = join(emptyFolder(), 'interview.mjs');
-  await build({
-    entryPoints: [entry],
-    define: { FIVESIDES_VERSION: '"0"' },
-    outfile,
-    bundle: true,
-    format: 'esm',
-    platform: 'node',
-    target: 'node20',
-    logLevel: 'warning',
-    banner: {
-      js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url),__filename=import.meta.url;",
-    },
-  });
-  return outfile;
+export async function buildProgram(): Promise<string> {
+  const folder = emptyFolder();
+  await bundle(folder, { interview: 'test/journeys/interview-entry.ts' });
+  writeFileSync(join(folder, 'package.json'), '{"type":"module"}');
+  return join(folder, 'interview.js');
 }
+
+/** The whole program as it is shipped; `npm test` builds it before. */
+export const REAL_PROGRAM = join(import.meta.dirname, '..', '..', 'dist', 'main.js');
 
 export interface Run {
   readonly code: number | null;

@@ -24,10 +24,10 @@ afterEach(() => {
 const LONGEST_MS = 20_000;
 
 /** The program in a real terminal of 80 x 24: what it wrote, byte for byte, and how it ended. */
-function inTerminal(env: Readonly<Record<string, string>> = {}) {
+function inTerminal(env: Readonly<Record<string, string>> = {}, args: readonly string[] = ['--plain']) {
   const cwd = emptyFolder();
   const { CI: _, ...own } = process.env;
-  const terminal = spawn(process.execPath, [program, '--session', 'mine.json'], {
+  const terminal = spawn(process.execPath, [program, ...args, '--session', 'mine.json'], {
     cols: 80,
     rows: 24,
     cwd,
@@ -118,7 +118,7 @@ test('a dumb terminal is served when simple screens are asked for', async () => 
 });
 
 test('a dumb terminal alone is told how to go on: exit code 2', async () => {
-  const { ended, waitFor } = inTerminal({ TERM: 'dumb' });
+  const { ended, waitFor } = inTerminal({ TERM: 'dumb' }, []);
   await waitFor('--plain');
   expect(await ended).toBe(2);
 });
