@@ -1,3 +1,6 @@
+import { COUPLINGS, type Coupling } from '../mechanics/lifting/coupling-multiplier.ts';
+import type { Swap } from './answers.ts';
+
 /** The numbers that have no source: shown wherever they are used, and changeable in `assume`. */
 export interface Assumption {
   readonly value: number;
@@ -80,23 +83,71 @@ export const ASSUMPTIONS = {
   ceilingRoom: assumption(300, 'mm', [0, 3000], 'room above a machine'),
   doorSide: assumption(100, 'mm', [0, 2000], 'room beside a machine in a doorway'),
   doorSkates: assumption(120, 'mm', [0, 1000], 'height of the skates under a machine'),
+  voltageShare: assumption(
+    0.1,
+    '',
+    [0, 0.5],
+    'how far the supply may be off the voltage of a machine, as a share of it',
+  ),
+  transformerPrice: assumption(90, 'money', [0, 10000], 'price of a transformer for each kVA of the machine'),
+  phaseConverterPrice: assumption(
+    260,
+    'money',
+    [0, 10000],
+    'price of a phase converter for each kVA of the machine',
+  ),
   offsetMinutes: assumption(15, 'min', [0, 480], 'time a rotating work offset saves at each setup'),
   probeMinutes: assumption(12, 'min', [0, 480], 'time a spindle probe saves at each setup'),
   setterMinutes: assumption(2, 'min', [0, 480], 'time a tool setter saves at each tool change-over'),
-  swapMinutesZeroPoint: assumption(25, 'min', [0, 960], 'time to swap a rotary on a zero-point base'),
-  swapMinutesKeyed: assumption(60, 'min', [0, 960], 'time to swap a keyed rotary'),
-  swapMinutesTrammed: assumption(120, 'min', [0, 960], 'time to swap a rotary that has to be trammed in'),
-  handReach: assumption(400, 'mm', [0, 1000], 'reach from the body while lifting by hand'),
-  handFrom: assumption(750, 'mm', [0, 2000], 'height of the hands where a lift by hand begins'),
-  handLift: assumption(250, 'mm', [0, 2000], 'height of a lift by hand'),
 } as const satisfies Record<string, Assumption>;
 
+/** Assumptions that belong together: `swapMinutes: { keyed: 45 }` in the answers file. */
+export const ASSUMPTION_GROUPS = {
+  swapMinutes: {
+    'zero-point': assumption(25, 'min', [0, 960], 'time to swap a rotary on a zero-point base'),
+    keyed: assumption(60, 'min', [0, 960], 'time to swap a keyed rotary'),
+    trammed: assumption(120, 'min', [0, 960], 'time to swap a rotary that has to be trammed in'),
+  },
+  handLift: {
+    reach: assumption(400, 'mm', [0, 1000], 'from the body to the hands while lifting by hand'),
+    from: assumption(750, 'mm', [0, 2000], 'height of the hands where a lift by hand begins'),
+    lift: assumption(250, 'mm', [0, 2000], 'height of a lift by hand'),
+  },
+} as const satisfies Readonly<Record<string, Readonly<Record<string, Assumption>>>>;
+
+/** How well the hands hold what is lifted; the only assumption that is no number. */
+export const ASSUMED_COUPLING = {
+  value: 'fair',
+  words: COUPLINGS,
+  means: 'how well the hands hold a rotary that is lifted by hand',
+} as const;
+
 export type AssumptionName = keyof typeof ASSUMPTIONS;
-export type AssumptionOverrides = Readonly<Partial<Record<AssumptionName, number>>>;
-export type Assumed = Readonly<Record<AssumptionName, number>>;
+export type AssumptionGroup = keyof typeof ASSUMPTION_GROUPS;
+
+interface Groups {
+  readonly swapMinutes: Readonly<Record<Swap, number>>;
+  readonly handLift: Readonly<Record<keyof (typeof ASSUMPTION_GROUPS)['handLift'], number>> & {
+    readonly coupling: Coupling;
+  };
+}
+type GroupOverrides = { readonly [Group in keyof Groups]?: Partial<Groups[Group]> };
+
+export type AssumptionOverrides = Readonly<Partial<Record<AssumptionName, number>>> & GroupOverrides;
+export type Assumed = Readonly<Record<AssumptionName, number>> & Groups;
 
 /** Every assumption with the user's overrides put in. Example: assumed({ approach: 30 }).approach → 30. */
-export function assumed(overrides: AssumptionOverrides): Assumed {
-  const values = Object.entries(ASSUMPTIONS).map(([name, each]) => [name, each.value] as const);
-  return { ...(Object.fromEntries(values) as Record<AssumptionName, number>), ...overrides };
+export function assumed({ swapMinutes, handLift, ...overrides }: AssumptionOverrides): Assumed {
+  return {
+    ...usual(ASSUMPTIONS),
+    ...overrides,
+    swapMinutes: { ...usual(ASSUMPTION_GROUPS.swapMinutes), ...swapMinutes },
+    handLift: { ...usual(ASSUMPTION_GROUPS.handLift), coupling: ASSUMED_COUPLING.value, ...handLift },
+  };
 }
+
+const usual = <Name extends string>(of: Readonly<Record<Name, Assumption>>): Record<Name, number> =>
+  Object.fromEntries(Object.entries<Assumption>(of).map(([name, { value }]) => [name, value])) as Record<
+    Name,
+    number
+  >;

@@ -2,7 +2,7 @@ import { Document, isMap, isSeq, visit } from 'yaml';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import type { Answers } from './answers.ts';
 import { kindOf } from './answers-schema-assume.ts';
-import { ASSUMPTIONS, type AssumptionName } from './assumptions.ts';
+import { ASSUMPTION_GROUPS, ASSUMPTIONS, type Assumption, type AssumptionGroup } from './assumptions.ts';
 import { partToFile } from './write-answers-part.ts';
 import { type Plain, writerIn } from './write-answers-values.ts';
 
@@ -74,14 +74,33 @@ function plainAnswers(answers: Answers, units: LengthUnits): Plain {
 }
 
 function assumeToFile(assume: Answers['assume'], units: LengthUnits): Plain {
+  const groups = Object.keys(ASSUMPTION_GROUPS) as AssumptionGroup[];
+  const { coupling } = assume.handLift ?? {};
+  return {
+    ...writtenBack(ASSUMPTIONS, assume, units),
+    ...Object.fromEntries(
+      groups.flatMap((group) => {
+        const within = { ...writtenBack(ASSUMPTION_GROUPS[group], assume[group] ?? {}, units) };
+        if (group === 'handLift' && coupling !== undefined) within.coupling = coupling;
+        return Object.keys(within).length === 0 ? [] : [[group, within]];
+      }),
+    ),
+  };
+}
+
+/** The numbers that were given, in the units of the file, in the order of the list. */
+function writtenBack(
+  list: Readonly<Record<string, Assumption>>,
+  given: Readonly<Record<string, unknown>>,
+  units: LengthUnits,
+): Record<string, unknown> {
   const { length } = writerIn(units);
-  const names = Object.keys(ASSUMPTIONS) as AssumptionName[];
-  const given = names.flatMap((name): readonly (readonly [string, unknown])[] => {
-    const value = assume[name];
-    if (value === undefined) return [];
-    return [[name, kindOf(ASSUMPTIONS[name].unit) === 'length' ? length(value) : value]];
+  const entries = Object.entries(list).flatMap(([name, { unit }]): [string, unknown][] => {
+    const value = given[name];
+    if (typeof value !== 'number') return [];
+    return [[name, kindOf(unit) === 'length' ? length(value) : value]];
   });
-  return Object.fromEntries(given);
+  return Object.fromEntries(entries);
 }
 
 const withoutUnknown = (plain: Plain): Plain =>

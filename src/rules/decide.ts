@@ -94,7 +94,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     classes: [],
     features: winner === null ? [] : featuresOf(winner),
     stability: [],
-    unknowns: unknownsOf(reading.length > 0 ? reading : misses, contenders, outcome === 'open'),
+    unknowns: unknownsOf(reading.length > 0 ? reading : misses, contenders, outcome === 'open', shop),
     cautions: cautionsFor(reading.length > 0 ? reading : misses, answers),
   };
 }

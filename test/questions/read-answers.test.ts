@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { describeProblem } from '../../src/documents/problem.ts';
 import type { Answers } from '../../src/questions/answers.ts';
+import { assumed } from '../../src/questions/assumptions.ts';
 import { blankAnswers, blankPart } from '../../src/questions/blank-answers.ts';
 import { type AnswersFile, readAnswers } from '../../src/questions/read-answers.ts';
 
@@ -133,5 +134,16 @@ describe('quantities', () => {
       approach: 25.4,
       brakeSafety: 2.5,
     });
+  });
+
+  test('assumptions that belong together are read by their names', () => {
+    const given = 'assume: { swapMinutes: { keyed: 45 }, handLift: { reach: 20, coupling: poor } }\n';
+    const { assume } = read('  - { name: A }', 'inch', given);
+    expect(assume).toEqual({ swapMinutes: { keyed: 45 }, handLift: { reach: 508, coupling: 'poor' } });
+    expect(assumed(assume)).toMatchObject({
+      swapMinutes: { 'zero-point': 25, keyed: 45, trammed: 120 },
+      handLift: { reach: 508, from: 750, lift: 250, coupling: 'poor' },
+    });
+    expect(read('  - { name: A }', 'mm', 'assume: { swapMinutes: {} }\n').assume).toEqual({});
   });
 });

@@ -2,8 +2,14 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { describeProblem } from '../../src/documents/problem.ts';
 import { MATERIAL_IDS } from '../../src/mechanics/forces/materials.ts';
+import { COUPLINGS } from '../../src/mechanics/lifting/coupling-multiplier.ts';
 import { type Answers, MEASURES, type Part } from '../../src/questions/answers.ts';
-import { ASSUMPTIONS, type AssumptionName } from '../../src/questions/assumptions.ts';
+import {
+  ASSUMPTION_GROUPS,
+  ASSUMPTIONS,
+  type Assumption,
+  type AssumptionOverrides,
+} from '../../src/questions/assumptions.ts';
 import { blankAnswers, blankPart } from '../../src/questions/blank-answers.ts';
 import { readAnswers } from '../../src/questions/read-answers.ts';
 import { answersToFile } from '../../src/questions/write-answers.ts';
@@ -92,15 +98,33 @@ const part: fc.Arbitrary<Part> = fc
     return drawn.shape === 'round' ? { ...blankPart(''), ...drawn, size } : { ...blankPart(''), ...drawn };
   });
 
-const assume = fc
-  .subarray(Object.keys(ASSUMPTIONS) as AssumptionName[], { maxLength: 5 })
-  .chain((names) =>
-    fc.record(
-      Object.fromEntries(
-        names.map((name) => [name, number(ASSUMPTIONS[name].range[0], ASSUMPTIONS[name].range[1])]),
+/** Some of a list of assumptions, each within its range; none of them: the group is not there. */
+const someOf = (list: Readonly<Record<string, Assumption>>, most: number) =>
+  fc
+    .subarray(Object.keys(list), { maxLength: most })
+    .chain((names) =>
+      fc.record(
+        Object.fromEntries(
+          names.map((name) => [name, number(list[name]?.range[0] ?? 0, list[name]?.range[1] ?? 0)]),
+        ),
       ),
-    ),
-  );
+    );
+
+const assume: fc.Arbitrary<AssumptionOverrides> = fc
+  .record({
+    flat: someOf(ASSUMPTIONS, 5),
+    swapMinutes: someOf(ASSUMPTION_GROUPS.swapMinutes, 3),
+    handLift: someOf(ASSUMPTION_GROUPS.handLift, 3),
+    coupling: fc.option(fc.constantFrom(...COUPLINGS), { nil: undefined }),
+  })
+  .map(({ flat, swapMinutes, handLift, coupling }) => {
+    const hand = { ...handLift, ...(coupling === undefined ? {} : { coupling }) };
+    return {
+      ...flat,
+      ...(Object.keys(swapMinutes).length === 0 ? {} : { swapMinutes }),
+      ...(Object.keys(hand).length === 0 ? {} : { handLift: hand }),
+    };
+  });
 
 const answers: fc.Arbitrary<Answers> = fc
   .record({

@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import { nearest } from '../nearest.ts';
 import { quoted } from '../printable.ts';
 import { accepted, type Read, refused } from './fault.ts';
-import { optionalField, requiredField } from './field.ts';
+import { absentField, optionalField, requiredField } from './field.ts';
 import type { JsonForm } from './json-form.ts';
 
 /** One of a few words. Left out: `missing`. */
@@ -25,6 +25,13 @@ export const requiredChoiceField = <const Word extends string>(
   means: string,
 ): z.ZodType<Word> =>
   requiredField({ description: means, type: 'string', enum: words }, (raw) => readChoice(raw, words));
+
+/** One of a few words that may be left out, and then is not there. */
+export const absentChoiceField = <const Word extends string>(
+  words: readonly Word[],
+  means: string,
+): z.ZodType<Word | undefined> =>
+  absentField({ description: means, type: 'string', enum: words }, (raw) => readChoice(raw, words));
 
 /** One of a few words; says which, and which one was near. */
 function readChoice<Word extends string>(raw: unknown, words: readonly Word[]): Read<Word> {

@@ -1,7 +1,14 @@
 import { MATERIAL_IDS } from '../../mechanics/forces/materials.ts';
-import { ASSUMPTIONS, type AssumptionName } from '../../questions/assumptions.ts';
+import {
+  ASSUMED_COUPLING,
+  ASSUMPTION_GROUPS,
+  ASSUMPTIONS,
+  type Assumption,
+  type AssumptionGroup,
+  type AssumptionName,
+} from '../../questions/assumptions.ts';
 import type { Decision } from '../../rules/decision.ts';
-import { type Block, details, heading, paragraph, table } from '../blocks/block.ts';
+import { type Block, type Cell, details, heading, paragraph, table } from '../blocks/block.ts';
 import { data, keyName, number, say, standard, words } from '../blocks/inline.ts';
 import { MATERIAL_WORDS } from '../wording/materials.ts';
 
@@ -11,8 +18,9 @@ export function assumptions(decision: Decision): readonly Block[] {
 }
 
 function assumed(decision: Decision): readonly Block[] {
+  const { assume } = decision.inputs.answers;
   const names = Object.keys(ASSUMPTIONS) as AssumptionName[];
-  const changed = (name: AssumptionName): boolean => Object.hasOwn(decision.inputs.answers.assume, name);
+  const groups = Object.keys(ASSUMPTION_GROUPS) as AssumptionGroup[];
   return [
     paragraph(
       say`These numbers have no source. Each can be changed in the answers file, under its name in the block
@@ -26,16 +34,42 @@ function assumed(decision: Decision): readonly Block[] {
           [say`What it is`, 'left'],
           [say`Changed by you`, 'left'],
         ],
-        names.map((name) => [
-          [keyName(['inputs', 'assume', name], true)],
-          [number(['inputs', 'assume', name], ASSUMPTIONS[name].unit)],
-          [words(ASSUMPTIONS[name].means)],
-          changed(name) ? say`yes` : [],
-        ]),
+        [
+          ...names.map((name) => row([name], ASSUMPTIONS[name], Object.hasOwn(assume, name))),
+          ...groups.flatMap((group) =>
+            Object.entries<Assumption>(ASSUMPTION_GROUPS[group]).map(([name, each]) =>
+              row([group, name], each, Object.hasOwn(assume[group] ?? {}, name)),
+            ),
+          ),
+          coupling(assume.handLift?.coupling !== undefined),
+        ],
       ),
     ]),
   ];
 }
+
+const ROOT = ['inputs', 'assume'];
+
+const row = (name: readonly string[], { unit, means }: Assumption, changed: boolean): readonly Cell[] => [
+  nameOf(name),
+  [number([...ROOT, ...name], unit)],
+  [words(means)],
+  changed ? say`yes` : [],
+];
+
+const coupling = (changed: boolean): readonly Cell[] => [
+  nameOf(['handLift', 'coupling']),
+  [data([...ROOT, 'handLift', 'coupling'])],
+  [words(ASSUMED_COUPLING.means)],
+  changed ? say`yes` : [],
+];
+
+/** A name as it stands in the file; one inside a group behind the name of its group. */
+const nameOf = (name: readonly string[]): Cell =>
+  name.flatMap((_, index) => [
+    ...(index === 0 ? [] : [words(': ')]),
+    keyName([...ROOT, ...name.slice(0, index + 1)], true),
+  ]);
 
 function materials(decision: Decision): readonly Block[] {
   const { parts } = decision.inputs.answers;

@@ -1,6 +1,6 @@
 import type { Interval } from '../../quantities/interval.ts';
-import type { Answers, Uncertain } from '../../questions/answers.ts';
-import { assumed } from '../../questions/assumptions.ts';
+import type { Answers, Choice, Swap, Uncertain } from '../../questions/answers.ts';
+import { type Assumed, assumed } from '../../questions/assumptions.ts';
 import { NOT_SURE } from '../../questions/ranges.ts';
 import type { ShopCase } from '../judging/case.ts';
 import { answered, derived, known, openAnswer, type Value } from '../judging/value.ts';
@@ -25,6 +25,9 @@ export function shopCase(answers: Answers): ShopCase {
         : answered(work.vise.length, 'work.vise.length', NOT_SURE['work.vise.length']),
     byHand: byHand(work.loading),
     visesWanted: visesWanted(work.visesWanted),
+    visesAsked: answered(work.visesWanted, 'work.visesWanted', NOT_SURE['work.visesWanted']),
+    switchesPerWeek: answered(work.switchesPerWeek, 'work.switchesPerWeek', NOT_SURE['work.switchesPerWeek']),
+    swapMinutes: derived(minutesOf(work.swap, assume), 'work.swap', openAnswer('work.swap')),
     budget: answered(money.budget, 'money.budget', NOT_SURE['money.budget']),
     platePrice:
       money.plates === 'unknown'
@@ -43,4 +46,10 @@ function visesWanted(wanted: Uncertain): Interval {
 function byHand(loading: Answers['work']['loading']): Value {
   if (loading !== 'unknown') return known(loading === 'by-hand' ? 1 : 0, 'work.loading');
   return derived({ low: 0, high: 1 }, 'work.loading', openAnswer('work.loading'));
+}
+
+/** Minutes of one lift on or off, by how the rotary is put back in place; nobody says how: any of them. */
+function minutesOf(swap: Choice<Swap>, { swapMinutes }: Assumed): Interval {
+  const possible = swap === 'unknown' ? Object.values(swapMinutes) : [swapMinutes[swap]];
+  return { low: Math.min(...possible), high: Math.max(...possible) };
 }

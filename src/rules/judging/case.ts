@@ -145,6 +145,12 @@ export interface ShopCase {
   readonly byHand: Value;
   /** vises beside the rotary; nobody says how many: each one counts */
   readonly visesWanted: Interval;
+  /** the same; nobody says how many: any number of them */
+  readonly visesAsked: Value;
+  /** changes between three-axis and five-axis work */
+  readonly switchesPerWeek: Value;
+  /** of one lift of the rotary on or off */
+  readonly swapMinutes: Value;
   readonly budget: Value;
   readonly platePrice: Value;
 }

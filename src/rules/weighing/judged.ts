@@ -9,9 +9,11 @@ import type { Verdict } from '../decision.ts';
 import type { Case } from '../judging/case.ts';
 import { judgeOwn, PRICE_CHECKS, worstOf } from '../judging/judge-family.ts';
 import { type Outcome, passes, worse } from '../judging/outcome.ts';
+import type { Value } from '../judging/value.ts';
 import { coverageOf } from './coverage.ts';
 import { marginMeasure } from './margin-measure.ts';
 import { type Priced, priceOf } from './price.ts';
+import { swapHoursOf, swapsOf } from './swaps.ts';
 
 /** What a measure may be, null where it does not exist (yet). */
 export type MeasureValues = Readonly<Record<Measure, Interval | null>>;
@@ -32,6 +34,8 @@ export interface Judged {
   readonly verdict: Verdict;
   readonly passes: 'yes' | 'no' | 'open';
   readonly priced: Priced;
+  /** lifts of the rotary a year, on or off */
+  readonly swaps: Value;
   readonly measures: MeasureValues;
 }
 
@@ -50,6 +54,8 @@ export function judgeCandidate(
   const ground = groundOf(world, candidate, setUp.setting, priced.total);
   const own = [...setUp.own, ...judgeOwn(world, ground, PRICE_CHECKS)];
   const coverage = coverageOf(verdicts);
+  const stations = setUp.unsettled ? anyStations(setUp) : stationsOf(ground, covered);
+  const swaps = swapsOf(world.shop, candidate.machine.builtIn, stations ?? NO_STATIONS);
   return {
     id: candidate.id,
     setUp,
@@ -59,13 +65,14 @@ export function judgeCandidate(
     verdict: covered.reduce<Verdict>((worst, each) => worse(worst, each.verdict), worstOf(own)),
     passes: passesWhen(own, verdicts, coverage, world.shop.assume.leastCoverage),
     priced,
+    swaps,
     measures: {
       coverage,
-      viseStations: setUp.unsettled ? anyStations(setUp) : stationsOf(ground, covered),
+      viseStations: stations,
       payback: null,
       price: priced.total,
       floorArea: floorArea(candidate),
-      swapHours: null,
+      swapHours: swapHoursOf(world.shop, swaps),
       margin: setUp.unsettled ? anything : marginMeasure(setUp.own, covered, world, setUp),
     },
   };
@@ -79,6 +86,8 @@ function verdictWithin(
   const verdict = worstOf(outcomes);
   return verdict === 'fails' && unsettled && possible.has(family) ? 'open' : verdict;
 }
+
+const NO_STATIONS: Interval = { low: 0, high: 0 };
 
 /** Stations of every setting that was tried: any of them may turn out to be the best. */
 const anyStations = ({ tried }: SetUp): Interval => hull(tried.map(({ stations }) => stations));

@@ -1,5 +1,6 @@
 import type { CheckId } from '../checks/ids.ts';
 import type { Gap, Unknown } from '../decision.ts';
+import type { ShopCase } from '../judging/case.ts';
 import { gapsOf, type Outcome } from '../judging/outcome.ts';
 import type { Judged } from './judged.ts';
 
@@ -19,6 +20,7 @@ export function unknownsOf(
   reading: readonly Judged[],
   contenders: ReadonlySet<string>,
   isOpen: boolean,
+  { swapMinutes }: ShopCase,
 ): readonly Unknown[] {
   const found = new Map<string, Found>();
   const note = (gap: Gap, decides: boolean, check: CheckId | null): void => {
@@ -37,6 +39,9 @@ export function unknownsOf(
       for (const { family } of judged.families) for (const gap of family.hours.gaps) note(gap, true, null);
     const { total } = judged.priced;
     if (total.low !== total.high) for (const gap of total.gaps) note(gap, mayWin, null);
+    const { swapHours } = judged.measures;
+    if (mayWin && swapHours !== null && swapHours.low !== swapHours.high)
+      for (const gap of [...judged.swaps.gaps, ...swapMinutes.gaps]) note(gap, true, null);
   }
   return [...found.values()].sort(byWeight).map(({ gap, decides, checks }) => ({
     answer: gap.path,
