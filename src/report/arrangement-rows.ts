@@ -1,15 +1,22 @@
 import { MEASURES } from '../questions/answers.ts';
 import type { Decision, Verdict } from '../rules/decision.ts';
-import { type Inline, number, verdictSign, words } from './blocks/inline.ts';
+import { enumerate, type Inline, number, say, verdictSign, words } from './blocks/inline.ts';
 import { textOf } from './blocks/inline-text.ts';
 import { checkNumbers } from './check-numbers.ts';
-import { type ArrangementAt, arrangementAt, checksAt, worstFirst } from './checks-at.ts';
+import { type ArrangementAt, arrangementAt, checksAt, ofCoveredParts, worstFirst } from './checks-at.ts';
+import { plainAscii } from './exports/plain-ascii.ts';
 import { arrangementName, partName } from './names.ts';
-import { pieces } from './sections/pieces.ts';
+import { CLASS_WORDS, CLEARANCE_WORDS, PLATE_WORDS } from './wording/arrangement.ts';
 import { CHECK_WORDS } from './wording/checks.ts';
 import { MEASURE_WORDS } from './wording/measures.ts';
 import { sentenceCase } from './wording/sentence-case.ts';
 import { STAGE_WORDS } from './wording/stages.ts';
+
+/** Symbols spelled out where that is asked for, before anybody measures how wide it is. */
+const written = (sentence: readonly Inline[], decision: Decision, ascii: boolean): string => {
+  const text = textOf(sentence, decision, { ascii });
+  return ascii ? plainAscii(text) : text;
+};
 
 /** An arrangement in a list: by its name, and what became of it. */
 export interface ArrangementRow {
@@ -25,7 +32,7 @@ export interface ArrangementRow {
 export function arrangementRows(decision: Decision, ascii: boolean): readonly ArrangementRow[] {
   return decision.arrangements.map(({ id, passes, verdict, dropped }, index) => ({
     id,
-    name: textOf(arrangementName(decision, id, ['arrangements', index, 'id']), decision, { ascii }),
+    name: written(arrangementName(decision, id, ['arrangements', index, 'id']), decision, ascii),
     passes,
     verdict,
     fate:
@@ -48,13 +55,16 @@ export interface CheckRow {
   readonly margin: string;
   /** margin ÷ need, the worse end; null where there is no such number */
   readonly share: number | null;
+  /** about the arrangement itself, or a part that it holds: what the choice rests on */
+  readonly held: boolean;
 }
 
 /** All checks of an arrangement, the worst verdict first, then the least margin. */
 export function checkRows(decision: Decision, id: string, ascii: boolean): readonly CheckRow[] {
   const at = arrangementAt(decision, id);
   if (at === undefined) return [];
-  const write = (sentence: readonly Inline[]): string => textOf(sentence, decision, { ascii });
+  const write = (sentence: readonly Inline[]): string => written(sentence, decision, ascii);
+  const held = new Set(ofCoveredParts(at).map(({ result }) => result));
   return worstFirst(checksAt(at)).map((each) => {
     const { result, path } = each;
     const { need, have, margin } = checkNumbers(each);
@@ -66,6 +76,7 @@ export function checkRows(decision: Decision, id: string, ascii: boolean): reado
       need: write(need),
       have: write(have),
       margin: write(margin),
+      held: held.has(result),
       share: result.categorical === true ? null : worseEnd(result.relativeMargin),
     };
   });
@@ -87,16 +98,14 @@ export function comparedRows(
   ascii: boolean,
 ): readonly ComparedRow[] {
   const all = ids.map((id) => arrangementAt(decision, id)).filter((at) => at !== undefined);
-  const write = (sentence: readonly Inline[]): string => textOf(sentence, decision, { ascii });
+  const write = (sentence: readonly Inline[]): string => written(sentence, decision, ascii);
   const nameOf = ({ arrangement, path }: ArrangementAt): string =>
     write(arrangementName(decision, arrangement.id, [...path, 'id']));
   return [
     { title: '', cells: all.map(nameOf) },
     { title: 'Verdict', cells: all.map(({ arrangement }) => write([verdictSign(arrangement.verdict)])) },
-    {
-      title: 'Made of',
-      cells: all.map((at) => write(pieces(decision, at).flatMap((line) => [...line, words(' ')])).trim()),
-    },
+    { title: 'Kind', cells: all.map(({ arrangement }) => CLASS_WORDS[arrangement.class].title) },
+    { title: 'Added', cells: all.map((at) => write(addedTo(at))) },
     ...MEASURES.map((measure) => ({
       title: MEASURE_WORDS[measure].title,
       cells: all.map(({ path }) =>
@@ -106,4 +115,16 @@ export function comparedRows(
       ),
     })),
   ];
+}
+
+/** What is added to make it fit. */
+function addedTo({ arrangement, path }: ArrangementAt): readonly Inline[] {
+  const added = [
+    ...arrangement.clearance.map((kind) => [words(CLEARANCE_WORDS[kind])]),
+    ...arrangement.plates.map((plate, index) => {
+      const thickness = number([...path, 'plates', index, 'thickness'], 'mm');
+      return say`${words(PLATE_WORDS[plate.why])}, ${thickness} thick`;
+    }),
+  ];
+  return added.length === 0 ? [words('nothing')] : enumerate(added);
 }

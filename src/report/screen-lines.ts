@@ -3,9 +3,9 @@ import type { Block } from './blocks/block.ts';
 import { type TextLook, textLines } from './exports/text-blocks.ts';
 import { cautions } from './sections/cautions.ts';
 import { envelope } from './sections/envelope.ts';
+import { inShort } from './sections/in-short.ts';
 import { misses, stoppers } from './sections/misses.ts';
 import { oneMiss } from './sections/one-miss.ts';
-import { outcome } from './sections/outcome.ts';
 import { path } from './sections/path.ts';
 import { ranking } from './sections/ranking.ts';
 import { runnersUp } from './sections/runners-up.ts';
@@ -25,7 +25,7 @@ const lines = (blocks: readonly Block[], decision: Decision, look: TextLook): re
 /** The recommendation, its tightest checks, what it gives up, what it takes; what is open, what can hurt. */
 export const overviewLines: Lines = (decision, look) =>
   lines(
-    [outcome, runnersUp, toDo, stoppers, misses, unknowns, cautions].flatMap((section) => section(decision)),
+    [inShort, runnersUp, toDo, stoppers, misses, unknowns, cautions].flatMap((section) => section(decision)),
     decision,
     look,
   );

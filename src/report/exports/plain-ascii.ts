@@ -11,6 +11,8 @@ const ASCII: Readonly<Record<string, string>> = {
   '≥': '>=',
   '√': 'sqrt',
   '½': '1/2',
+  µ: 'u',
+  μ: 'u',
   '²': '^2',
   '³': '^3',
   '→': '->',

@@ -1,16 +1,17 @@
-import { printable } from '../../documents/printable.ts';
 import { liveLine } from '../../report/live-line.ts';
 import { liveOf } from '../../session/live.ts';
 import { previewLive, previewOf } from '../../session/preview.ts';
 import type { Screen } from '../../session/screen.ts';
 import type { Event } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
-import { wrapped } from '../look/cells.ts';
-import { type Row, row } from '../look/row.ts';
+import { cut, wrapped } from '../look/cells.ts';
+import { type Row, row, type Tone } from '../look/row.ts';
 import { itemsOf } from '../state/items.ts';
 import { ready } from '../state/not-yet.ts';
 import type { Ui } from '../state/ui.ts';
 import type { Context } from './context.ts';
+import { type Block, rowsBlock } from './stack.ts';
+import { written } from './written.ts';
 
 /** The answer that Enter would give now; null where nothing is typed or highlighted that is one. */
 function candidate(ui: Ui, world: World): Event | null {
@@ -22,41 +23,67 @@ function candidate(ui: Ui, world: World): Event | null {
   return { type: 'reply', text: chosen.map((index) => index + 1).join(', ') };
 }
 
-const WORKING = 'working it out …';
+const WORKING = 'this is being worked out.';
 const NOTHING_JUDGED = 'Nothing is judged yet: a part needs a size first.';
 
-/** What the answer before did, and what the one that is typed or highlighted would do; the first stays for comparison. */
-export function feedbackRows(
+/** What stands under the answers. */
+interface Feedback {
+  /** what went wrong, or what a key brought about: always in whole */
+  readonly told: readonly Row[];
+  /** what the answer before did, and what the one that is typed or highlighted would do */
+  readonly live: readonly Row[];
+}
+
+/** The first of both stays for comparison; where room is short, what would be comes on one line. */
+export function feedbackOf(
   ui: Ui,
   screen: Screen,
-  { world, width, unsaved }: Context,
+  { world, width, unsaved, ascii }: Context,
   roomy: boolean,
-): readonly Row[] {
+): Feedback {
   const { accepted, error, said } = screen;
-  const sentences: Row[] = [];
-  const add = (text: string, tone: 'plain' | 'error' | 'quiet' | 'strong' = 'plain'): void => {
-    for (const line of wrapped(printable(text), width)) sentences.push(row(line, tone));
-  };
+  const lines = (text: string, tone: Tone): readonly Row[] =>
+    wrapped(written(text, ascii), width).map((line) => row(line, tone));
   const now = nowOf(ui, world);
-  if (unsaved?.startsWith('NOT') === true) add(`✗ ${unsaved}`, 'error');
-  if (ui.said !== null) add(ui.said, 'strong');
-  if (said !== null) add(said, 'strong');
-  if (now !== null && !now.ok) add(`✗ ${now.why}`, 'error');
-  else if (error !== null && now === null) add(`✗ ${error.why}`, 'error');
-  if (now?.ok) add(`Enter takes: ${now.words}`, 'strong');
-  if (!roomy && sentences.length > 0) return sentences.slice(0, 1);
-  if (accepted !== null) {
-    const live = ready(() => liveOf(ui.session, world));
-    const did = live === undefined ? WORKING : live === null ? NOTHING_JUDGED : liveLine(live);
-    add(`Before: ${accepted.title}: ${accepted.words}. ${did}`, 'quiet');
+  const notSaved = unsaved?.startsWith('NOT') === true ? unsaved : null;
+  const wrong = now === null ? (error?.why ?? null) : now.ok ? null : now.why;
+  const told = [
+    ...(notSaved === null ? [] : lines(`✗ ${notSaved}`, 'error')),
+    ...(ui.said === null ? [] : lines(ui.said, 'strong')),
+    ...(said === null ? [] : lines(said, 'strong')),
+    ...(wrong === null ? [] : lines(`✗ ${wrong}`, 'error')),
+  ];
+  const before = accepted === null ? null : effectOf(() => liveOf(ui.session, world));
+  const would = now?.ok ? effectOf(() => previewLive(now, world)) : null;
+  if (!roomy) {
+    const short =
+      now?.ok && would !== null
+        ? `${cut(now.words, Math.floor(width / 3))}: ${would}`
+        : accepted !== null
+          ? `${cut(accepted.title, Math.floor(width / 3))}: ${before}`
+          : null;
+    return { told, live: short === null ? [] : [row(cut(written(short, ascii), width))] };
   }
-  if (now?.ok) {
-    const live = ready(() => previewLive(now, world));
-    const would = live === undefined ? WORKING : live === null ? NOTHING_JUDGED : liveLine(live);
-    add(`With it: ${would}`);
-  }
-  if (!roomy) return sentences.slice(0, 1);
-  return sentences;
+  return {
+    told,
+    live: [
+      ...(now?.ok ? lines(`Enter takes: ${now.words}`, 'strong') : []),
+      ...(accepted === null ? [] : lines(`Before: ${accepted.title}: ${accepted.words}. ${before}`, 'quiet')),
+      ...(would === null ? [] : lines(`With it: ${would}`, 'plain')),
+    ],
+  };
+}
+
+const LEAST_LIVE_ROWS = 3;
+
+/** What is told gives way after nearly everything else, what is live down to three lines, or to one. */
+export function feedbackBlocks({ told, live }: Feedback, roomy: boolean): readonly Block[] {
+  return [rowsBlock(told, 3), rowsBlock(live, 4, Math.min(roomy ? LEAST_LIVE_ROWS : 1, live.length))];
+}
+
+function effectOf(work: () => ReturnType<typeof liveOf>): string {
+  const live = ready(work);
+  return live === undefined ? WORKING : live === null ? NOTHING_JUDGED : liveLine(live);
 }
 
 /** Null where there is nothing to look ahead to. */

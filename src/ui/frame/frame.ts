@@ -11,6 +11,7 @@ import { questionFrame } from './question.ts';
 import { resultFrame } from './results.ts';
 import { scrolledFrame } from './scrolled.ts';
 import { helpRows, whyRows } from './texts.ts';
+import { allWritten } from './written.ts';
 
 export interface Size {
   readonly columns: number;
@@ -48,7 +49,7 @@ export function frame(ui: Ui, size: Size, drawing: Drawing): readonly Row[] {
       });
   const leaving =
     ui.over?.kind === 'leave' && !isTooSmall(size) ? withLast(rows, leaveWords(drawing, width), width) : rows;
-  return ascii ? leaving.map((each) => fitRow(asciiRow(each), width)) : leaving;
+  return ascii ? leaving.map((each) => asciiRow(fitRow(asciiRow(each), width))) : leaving;
 }
 
 export const isTooSmall = ({ columns, rows }: Size): boolean => columns < LEAST_COLUMNS || rows < LEAST_ROWS;
@@ -67,7 +68,7 @@ function bodyOf(leaving: Ui, context: Context): readonly Row[] {
   }
   if (ui.over?.kind === 'jump') return jumpFrame(ui, context);
   if (ui.over?.kind === 'open') return openFrame(ui, context);
-  const screen = screenOf(ui.session, context.world);
+  const screen = allWritten(screenOf(ui.session, context.world), context.ascii);
   if (ui.over?.kind === 'start' || screen.kind === 'resume') return startFrame(ui, screen, context);
   if (screen.kind !== 'question') return placeFrame(ui, screen, context);
   if (ui.over?.kind === 'why')

@@ -1,7 +1,10 @@
 import { cut, padded, widthOf } from '../look/cells.ts';
 import { type Row, row, type Span, type Tone } from '../look/row.ts';
-import type { Item } from '../state/items.ts';
+import { type Item, itemsOf } from '../state/items.ts';
+import type { Ui } from '../state/ui.ts';
+import type { Context } from './context.ts';
 import type { Block } from './stack.ts';
+import { written } from './written.ts';
 
 export interface Listing {
   readonly items: readonly Item[];
@@ -11,6 +14,15 @@ export interface Listing {
   readonly ordered: boolean;
   readonly width: number;
 }
+
+/** The rows of the list as they may be shown. */
+export const shownItems = (ui: Ui, { world, ascii }: Context): readonly Item[] | null =>
+  itemsOf(ui, world)?.map((item) => ({
+    ...item,
+    label: written(item.label, ascii),
+    about: written(item.about, ascii),
+    state: written(item.state, ascii),
+  })) ?? null;
 
 const LEAST_ROWS = 5;
 
@@ -51,21 +63,42 @@ const STATE_TONES: Readonly<Record<string, Tone>> = {
 };
 
 /** What stands before the label: nothing but the place of the pointer, or a box where several can be taken. */
-function itemRow({ chosen, ordered, mark, width }: Listing, item: Item, index: number): Row {
+function itemRow(listing: Listing, item: Item, index: number): Row {
+  const { chosen, ordered, mark, width } = listing;
   const marked = index === mark;
-  const box = chosen === null || item.act.do !== 'choose' ? '' : boxOf(chosen, index, ordered);
+  const box = chosen === null || item.act.do !== 'choose' ? '' : boxOf(chosen, item.act.option, ordered);
   const state = item.state === '' ? '' : `  ${cut(item.state, Math.max(8, Math.floor(width / 2)))}`;
   const room = Math.max(4, width - 2 - widthOf(box) - widthOf(state));
-  const label = state === '' ? cut(item.label, room) : padded(item.label, room);
+  const column = asideColumn(listing.items, item, width);
+  const aside = column === null ? '' : item.about;
+  const label = state === '' && column === null ? cut(item.label, room) : padded(item.label, column ?? room);
   const spans: readonly Span[] = [
     { text: `${box}${label}`, tone: marked ? 'marked' : 'plain' },
+    ...(aside === '' ? [] : [{ text: aside, tone: 'quiet' } as const]),
     ...(state === '' ? [] : [{ text: state, tone: STATE_TONES[item.state] ?? 'quiet' } as const]),
   ];
   return { spans, item: { marked } };
 }
 
-function boxOf(chosen: readonly number[], index: number, ordered: boolean): string {
-  const place = chosen.indexOf(index);
+const BOX_WIDTH = 4;
+const ASIDE_GAP = 3;
+
+/** Where the few words on a row begin beside its label; null where they find no room, or something else stands there. */
+function asideColumn(items: readonly Item[], item: Item, width: number): number | null {
+  if (item.about === '' || item.state !== '') return null;
+  const column = Math.max(...items.map(({ label }) => widthOf(label))) + ASIDE_GAP;
+  const room = width - 2 - (item.act.do === 'choose' ? BOX_WIDTH : 0);
+  return column + widthOf(item.about) <= room ? column : null;
+}
+
+/** The few words on the highlighted row, where they find no room beside it. */
+export function aboutBelow(items: readonly Item[], mark: number, width: number): string {
+  const item = items[mark];
+  return item === undefined || asideColumn(items, item, width) !== null ? '' : item.about;
+}
+
+function boxOf(chosen: readonly number[], option: number, ordered: boolean): string {
+  const place = chosen.indexOf(option);
   if (place < 0) return '[ ] ';
-  return ordered ? `[${place + 1}] ` : '[x] ';
+  return ordered ? `${place + 1}. ` : '[x] ';
 }

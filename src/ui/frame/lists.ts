@@ -1,13 +1,13 @@
 import type { Screen } from '../../session/screen.ts';
 import { type Row, row } from '../look/row.ts';
-import { itemsOf } from '../state/items.ts';
 import type { Ui } from '../state/ui.ts';
 import { type Context, ROOMY_ROWS } from './context.ts';
-import { feedbackRows } from './feedback.ts';
+import { feedbackBlocks, feedbackOf } from './feedback.ts';
 import { keyLine, titleRow } from './foot.ts';
-import { listBlock } from './listing.ts';
+import { aboutBelow, listBlock, shownItems } from './listing.ts';
 import { findRow, typedRow } from './question.ts';
 import { type Block, gap, rowsBlock, stacked, textBlock } from './stack.ts';
+import { written } from './written.ts';
 
 /** A screen that is a title, a sentence or two, and a list. */
 export interface ListScreen {
@@ -15,29 +15,26 @@ export interface ListScreen {
   readonly right: string;
   readonly lead: string;
   /** stands under the list: what the last key brought about */
-  readonly below: readonly Row[];
+  readonly below: readonly Block[];
   /** what is typed over the list */
   readonly typed: Row | null;
 }
 
-export function listFrame(
-  ui: Ui,
-  shown: ListScreen,
-  { world, here, width, height }: Context,
-): readonly Row[] {
-  const items = itemsOf(ui, world) ?? [];
+export function listFrame(ui: Ui, shown: ListScreen, context: Context): readonly Row[] {
+  const { here, width, height } = context;
+  const items = shownItems(ui, context) ?? [];
   const typed: readonly Block[] = shown.typed === null ? [] : [rowsBlock([shown.typed], 0)];
   return stacked(
     [
       rowsBlock([titleRow(shown.title, shown.right, width)], 0),
-      rowsBlock([row('─'.repeat(width), 'quiet')], 8, 0),
-      textBlock(shown.lead, width, 5, 1),
+      rowsBlock([row('─'.repeat(width), 'quiet')], 1, 0),
+      textBlock(shown.lead, width, 5, 3),
       gap(9),
       ...typed,
       listBlock({ items, mark: Math.min(ui.mark, items.length - 1), chosen: null, ordered: false, width }, 2),
-      textBlock(items[ui.mark]?.about ?? '', width, 6, 1, 'quiet'),
+      textBlock(aboutBelow(items, ui.mark, width), width, 6, 1, 'quiet'),
       gap(9),
-      rowsBlock(shown.below, 3, Math.min(1, shown.below.length)),
+      ...shown.below,
     ],
     [keyLine(here, width)],
     width,
@@ -47,7 +44,8 @@ export function listFrame(
 
 /** The list of parts, the review, and what is asked with yes or no. */
 export function placeFrame(ui: Ui, screen: Screen, context: Context): readonly Row[] {
-  const below = feedbackRows(ui, screen, context, context.height >= ROOMY_ROWS);
+  const roomy = context.height >= ROOMY_ROWS;
+  const below = feedbackBlocks(feedbackOf(ui, screen, context, roomy), roomy);
   const typed = ui.over?.kind === 'find' ? findRow(ui, context) : null;
   const list = (title: string, lead: string, right = ''): readonly Row[] =>
     listFrame(ui, { title, right, lead, below, typed }, context);
@@ -82,7 +80,7 @@ function fileFrame(
   ui: Ui,
   screen: Screen & { kind: 'file' },
   context: Context,
-  below: readonly Row[],
+  below: readonly Block[],
 ): readonly Row[] {
   const { width, height, here, sessionFile } = context;
   return stacked(
@@ -97,7 +95,7 @@ function fileFrame(
       gap(9),
       rowsBlock([typedRow('File ', ui, context)], 0),
       gap(9),
-      rowsBlock(below, 3, Math.min(2, below.length)),
+      ...below,
       textBlock(`The interview itself is kept in ${sessionFile}.`, width, 7, 0, 'quiet'),
     ],
     [keyLine(here, width)],
@@ -119,7 +117,7 @@ export function startFrame(ui: Ui, screen: Screen, context: Context): readonly R
       title: 'fivesides',
       right: count(setting.offer.machines.length, 'machine'),
       lead: `From your parts to a five-axis arrangement, with every number shown.${saved}`,
-      below: said(ui),
+      below: said(ui, context),
       typed: null,
     },
     context,
@@ -142,7 +140,7 @@ export function openFrame(ui: Ui, context: Context): readonly Row[] {
       gap(9),
       rowsBlock([typedRow('File ', ui, context)], 0),
       gap(9),
-      textBlock(error ?? '', width, 2, 1, 'error'),
+      textBlock(written(error ?? '', context.ascii), width, 2, 1, 'error'),
     ],
     [keyLine(here, width)],
     width,
@@ -152,20 +150,22 @@ export function openFrame(ui: Ui, context: Context): readonly Row[] {
 
 /** All questions, to go to one. */
 export function jumpFrame(ui: Ui, context: Context): readonly Row[] {
-  const items = itemsOf(ui, context.world) ?? [];
+  const items = shownItems(ui, context) ?? [];
   return listFrame(
     ui,
     {
       title: 'Jump to a question',
       right: count(items.length, 'question'),
       lead: 'Type words of its title, of the part, or of how it stands: open, not sure, answered.',
-      below: said(ui),
+      below: said(ui, context),
       typed: typedRow('Jump to ', ui, context),
     },
     context,
   );
 }
 
-const said = (ui: Ui): readonly Row[] => (ui.said === null ? [] : [row(ui.said, 'strong')]);
+const said = (ui: Ui, { width, ascii }: Context): readonly Block[] => [
+  textBlock(written(ui.said ?? '', ascii), width, 3, 2, 'strong'),
+];
 
 const count = (number: number, noun: string): string => `${number} ${noun}${number === 1 ? '' : 's'}`;

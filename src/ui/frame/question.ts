@@ -1,24 +1,22 @@
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
 import { cut, graphemes, widthOf } from '../look/cells.ts';
 import type { Row } from '../look/row.ts';
-import { itemsOf } from '../state/items.ts';
 import type { Ui } from '../state/ui.ts';
 import type { Context } from './context.ts';
 import { ROOMY_ROWS } from './context.ts';
-import { feedbackRows } from './feedback.ts';
+import { feedbackBlocks, feedbackOf } from './feedback.ts';
 import { keyLine, progressRow, titleRow } from './foot.ts';
-import { listBlock } from './listing.ts';
+import { aboutBelow, listBlock, shownItems } from './listing.ts';
 import { type Block, gap, rowsBlock, stacked, textBlock } from './stack.ts';
 
 /** One question: where it stands, what is asked, what can be answered, what that does. */
 export function questionFrame(ui: Ui, screen: QuestionScreen & Screen, context: Context): readonly Row[] {
-  const { width, height, world, here } = context;
+  const { width, height, here } = context;
   const { progress, input } = screen;
-  const place = screen.part === null ? screen.section.title : `${screen.part} · ${screen.section.title}`;
+  const place = screen.part === null ? screen.section.title : `${screen.part}: ${screen.section.title}`;
   const of = progress.of === null ? '' : ` of ${progress.of}`;
-  const items = itemsOf(ui, world);
+  const items = shownItems(ui, context);
   const roomy = height >= ROOMY_ROWS;
-  const feedback = feedbackRows(ui, screen, context, roomy);
   const several = input.kind === 'list' || input.kind === 'order';
   const answer: readonly Block[] =
     items === null
@@ -35,20 +33,20 @@ export function questionFrame(ui: Ui, screen: QuestionScreen & Screen, context: 
             2,
           ),
           gap(9),
-          textBlock(items[ui.mark]?.about ?? '', width, 6, 1, 'quiet'),
+          textBlock(aboutBelow(items, ui.mark, width), width, 6, 1, 'quiet'),
         ];
   return stacked(
     [
-      rowsBlock([titleRow(place, `question ${progress.number}${of} · ${progress.open} open`, width)], 0),
+      rowsBlock([titleRow(place, `question ${progress.number}${of}, ${progress.open} open`, width)], 0),
       rowsBlock([progressRow(progress.of === null ? 0 : progress.number / progress.of, width)], 8, 0),
-      textBlock(screen.ask, width, 4, 2, 'strong'),
-      textBlock(screen.hint, width, 5, 1, 'quiet'),
+      textBlock(screen.ask, width, 1, 3, 'strong'),
+      textBlock(hintOf(screen), width, 5, 2, 'quiet'),
       gap(9),
       ...(ui.over?.kind === 'find' ? [rowsBlock([findRow(ui, context)], 0)] : []),
       ...answer,
       ...(items === null ? [textBlock(currentWords(screen), width, 7, 1, 'quiet')] : []),
       gap(9),
-      rowsBlock(feedback, 3, roomy ? Math.min(3, feedback.length) : Math.min(1, feedback.length)),
+      ...feedbackBlocks(feedbackOf(ui, screen, context, roomy), roomy),
     ],
     [keyLine(here, width)],
     width,
@@ -57,7 +55,7 @@ export function questionFrame(ui: Ui, screen: QuestionScreen & Screen, context: 
 }
 
 /** What is typed, with the place of the next character, and the unit of a number without one. */
-export function fieldRows(
+function fieldRows(
   ui: Ui,
   { title, input }: { title: string; input: QuestionScreen['input'] },
   context: Context,
@@ -89,6 +87,14 @@ export function typedRow(
       { text: signs.slice(field.caret + 1).join(''), tone: 'plain' },
     ],
   };
+}
+
+/** What the question says, and how several rows are taken: by keys, not by typing. */
+function hintOf({ hint, input }: QuestionScreen): string {
+  if (input.kind === 'order') {
+    return 'Highlight a row and press the digit of its place: 1 is the most important. Space moves it up by one. What stands below counts where those above are about level.';
+  }
+  return input.kind === 'list' ? `${hint} Space marks a row; Enter takes all that are marked.` : hint;
 }
 
 function currentWords({ current, notSure }: QuestionScreen): string {

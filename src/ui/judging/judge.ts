@@ -3,7 +3,7 @@ import type { Decision } from '../../rules/decision.ts';
 import type { Decide } from '../../session/world.ts';
 import { NotYet } from '../state/not-yet.ts';
 
-export type DecideOptions = Parameters<Decide>[2];
+type DecideOptions = Parameters<Decide>[2];
 
 /** What is asked of whoever decides. */
 export interface Job {

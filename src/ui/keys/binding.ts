@@ -5,12 +5,12 @@ import type { Action, Situation } from './situation.ts';
 /** A key, what it does, where, and how that is said. */
 export interface Binding {
   readonly action: Action;
-  /** as they are handed over: a name, or a character */
+  /** as they are handed over: a name, or a character; the first is the one that is shown */
   readonly keys: readonly string[];
-  /** on the last line: the key, and in a word or two what it does; null: only in the help */
-  readonly shown: readonly [key: string, does: string] | null;
-  /** in the help: the keys, and what they do */
-  readonly help: readonly [keys: string, does: string];
+  /** on the last line, in a word or two; null: only in the help */
+  readonly shown: string | null;
+  /** in the help */
+  readonly help: string;
   readonly where: (here: Situation) => boolean;
 }
 
@@ -18,23 +18,29 @@ export const free = ({ over }: Situation): boolean => over === null;
 export const letters = (here: Situation): boolean => free(here) && !here.typing;
 export const idle = (here: Situation): boolean => free(here) && !here.typed;
 export const listed = ({ rows }: Situation): boolean => rows > 0;
+export const working = ({ at }: Situation): boolean => at !== 'resume';
+export const freely = (here: Situation): boolean => free(here) && working(here);
 export const asked = (here: Situation): boolean => free(here) && here.at === 'question';
+export const choosing = (here: Situation): boolean => asked(here) && !here.typing;
+export const ordering = (here: Situation): boolean => asked(here) && here.input === 'order';
+export const deciding = (here: Situation): boolean => asked(here) && here.input === 'yes-no';
 export const result = (here: Situation): boolean => letters(here) && here.at === 'result';
-export const reading = (here: Situation): boolean =>
-  here.over === 'help' || here.over === 'why' || (here.at === 'result' && here.over === null);
-export const working = (here: Situation): boolean => here.at !== 'resume';
+export const listing = (view: ResultView, looking: boolean) => (here: Situation) =>
+  listed(here) && here.at === 'result' && here.view === view && here.looking === looking;
+export const onParts = (here: Situation): boolean => letters(here) && here.at === 'parts';
+export const overlaid = ({ over }: Situation): boolean => over === 'help' || over === 'why';
+export const reading = (here: Situation): boolean => !listed(here) && (overlaid(here) || result(here));
+export const moving = (here: Situation): boolean => listed(here) || reading(here);
 export const lettersBut = (at: Place['at']) => (here: Situation) =>
-  letters(here) && here.at !== at && working(here);
+  letters(here) && working(here) && here.at !== at;
+export const freelyBut = (at: Place['at']) => (here: Situation) => freely(here) && here.at !== at;
 export const LONG_LIST = 9;
+export const DIGITS = ['1', '2', '3', '4', '5', '6', '7', '8', '9'];
 
 export const binding = (
   action: Action,
   keys: readonly string[],
-  shown: Binding['shown'],
-  help: Binding['help'],
+  shown: string | null,
+  help: string,
   where: Binding['where'],
 ): Binding => ({ action, keys, shown, help, where });
-
-/** A view of the result, by one letter. */
-export const view = (to: ResultView, key: string, does: string, help: string): Binding =>
-  binding(`view-${to}`, [key], [key, does], [key, help], result);

@@ -1,87 +1,68 @@
-import { type Binding, binding, free, idle, letters, listed, reading, working } from './binding.ts';
+import {
+  asked,
+  type Binding,
+  binding,
+  DIGITS,
+  deciding,
+  free,
+  freely,
+  idle,
+  listed,
+  listing,
+  moving,
+  ordering,
+  overlaid,
+  reading,
+  working,
+} from './binding.ts';
 
-/** Keys that move, take and close; the first that fits the situation is taken. */
+/** Keys that move, choose, take and go back; where two fit, the first takes the key. */
 export const MOVING_KEYS: readonly Binding[] = [
-  binding('up', ['up'], null, ['↑', 'one row up'], (here) => listed(here) || reading(here)),
-  binding('down', ['down'], ['↑↓', 'choose'], ['↓', 'one row down'], listed),
-  binding('down', ['down'], ['↑↓', 'scroll'], ['↓', 'one row down'], reading),
-  binding('page-up', ['page-up'], null, ['Page up', 'a page up'], (here) => listed(here) || reading(here)),
+  binding('up', ['up'], null, 'one row up', moving),
+  binding('down', ['down'], 'choose', 'one row down', listed),
+  binding('down', ['down'], 'scroll', 'one row down', reading),
+  binding('page-up', ['page-up'], null, 'ten rows up', moving),
+  binding('page-down', ['page-down'], null, 'ten rows down', listed),
+  binding('page-down', ['page-down', ' '], null, 'ten rows down', reading),
+  binding('first', ['home'], null, 'to the first row', (here) => moving(here) && !here.typed),
+  binding('last', ['end'], null, 'to the last row', (here) => moving(here) && !here.typed),
   binding(
-    'page-down',
-    ['page-down'],
-    null,
-    ['Page down', 'a page down'],
-    (here) => listed(here) || reading(here),
+    'place',
+    DIGITS,
+    'its place',
+    'gives the highlighted row this place, 1 the most important',
+    ordering,
   ),
-  binding('page-down', [' '], null, ['Space', 'a page down'], (here) => reading(here) && !listed(here)),
-  binding(
-    'first',
-    ['home'],
-    null,
-    ['Home', 'to the first row'],
-    (here) => (listed(here) || reading(here)) && !here.typed,
-  ),
-  binding(
-    'last',
-    ['end'],
-    null,
-    ['End', 'to the last row'],
-    (here) => (listed(here) || reading(here)) && !here.typed,
-  ),
-  binding(
-    'toggle',
-    [' '],
-    ['Space', 'mark'],
-    ['Space', 'marks a row, or takes the mark away; in the order in which they are marked'],
-    (here) => letters(here) && here.several,
-  ),
-  binding(
-    'take',
-    ['enter'],
-    ['Enter', 'take'],
-    ['Enter', 'takes what is highlighted, typed or shown'],
-    (here) => (free(here) && here.at !== 'result') || ['start', 'open'].includes(here.over ?? ''),
-  ),
-  binding(
-    'take',
-    ['enter'],
-    ['Enter', 'go there'],
-    ['Enter', 'goes to the row that is highlighted'],
-    (here) => listed(here) || here.over === 'jump' || here.over === 'find',
-  ),
-  binding(
-    'close',
-    ['escape', 'enter', 'q', '?', 'left', 'shift-tab'],
-    ['Esc', 'close'],
-    ['Esc', 'closes this'],
-    ({ over }) => over === 'help' || over === 'why',
-  ),
-  binding(
-    'close',
-    ['escape', 'shift-tab'],
-    ['Esc', 'close'],
-    ['Esc', 'closes this'],
-    ({ over }) => over === 'jump' || over === 'find' || over === 'open',
-  ),
-  binding(
-    'clear',
-    ['escape'],
-    ['Esc', 'clear'],
-    ['Esc', 'takes away what is typed'],
-    (here) => free(here) && here.typed,
-  ),
+  binding('raise', [' '], 'up', 'moves the highlighted row up by one', ordering),
+  binding('yes', ['y'], null, 'highlights Yes; Enter takes it', deciding),
+  binding('no', ['n'], null, 'highlights No; Enter takes it', deciding),
+  binding('row', DIGITS, null, 'to this row', (here) => listed(here) && !here.typing),
+  binding('toggle', [' '], 'mark', 'marks the row, or takes the mark away', (here) => {
+    return asked(here) && here.input === 'list';
+  }),
+  binding('take', ['enter'], 'go there', 'goes to the question that is highlighted', (here) => {
+    return listed(here) && here.over === 'jump';
+  }),
+  binding('take', ['enter'], 'look', 'shows what fails, and by how much', listing('why-not', false)),
+  binding('take', ['enter'], 'compare', 'into the comparison, or out of it', listing('compare', true)),
+  binding('take', ['enter'], 'write', 'asks where to write it', listing('papers', false)),
+  binding('take', ['enter'], 'take', 'takes what is highlighted, typed or shown', (here) => {
+    if (here.over === 'find') return listed(here);
+    return here.over === 'start' || here.over === 'open' || (free(here) && here.at !== 'result');
+  }),
+  binding('close', ['escape', 'enter', 'q', '?', 'left', 'shift-tab'], 'close', 'closes this', overlaid),
+  binding('close', ['escape', 'shift-tab'], 'close', 'closes this', ({ over }) => {
+    return over === 'jump' || over === 'find' || over === 'open';
+  }),
+  binding('clear', ['escape'], 'clear', 'takes away what is typed', (here) => free(here) && here.typed),
   binding(
     'back',
     ['left', 'escape', 'shift-tab'],
-    ['←', 'back'],
-    ['←, Esc, Shift-Tab', 'to where you were before; nothing is lost'],
-    (here) => idle(here) && working(here),
-  ),
-  binding(
     'back',
-    ['shift-tab'],
-    null,
-    ['Shift-Tab', 'to where you were before'],
-    (here) => free(here) && working(here),
+    'to where you were before; nothing is lost',
+    (here) => {
+      return idle(here) && working(here);
+    },
   ),
+  binding('back', ['shift-tab'], null, 'to where you were before; nothing is lost', freely),
 ];

@@ -9,6 +9,13 @@ export type Action =
   | 'page-down'
   | 'first'
   | 'last'
+  /** the digit says which */
+  | 'row'
+  /** of rows in an order: the digit says where to */
+  | 'place'
+  | 'raise'
+  | 'yes'
+  | 'no'
   | 'take'
   | 'toggle'
   | 'clear'
@@ -37,14 +44,14 @@ export type Action =
 export interface Situation {
   readonly at: Place['at'];
   readonly over: Over['kind'] | null;
+  /** how the question is answered; null where none is asked */
+  readonly input: 'choice' | 'list' | 'order' | 'yes-no' | 'text' | 'quantity' | null;
   /** letters are text here */
   readonly typing: boolean;
   /** something is typed already */
   readonly typed: boolean;
   /** rows of the list; 0: none */
   readonly rows: number;
-  /** several rows can be taken */
-  readonly several: boolean;
   readonly view: ResultView;
   /** something is looked at inside a view */
   readonly looking: boolean;

@@ -18,13 +18,17 @@ const TWINS: Readonly<Record<string, string>> = {
   '✓': '+',
   '✗': 'x',
   '▏': '|',
+  '…': '~',
 };
 
-/** The row in plain ASCII, as far as it is our own text; letters of names stay. No sign changes its width but a few that come from units. */
+/**
+ * The row in plain ASCII, as far as it is our own text; letters of names stay. Our own signs keep their width; symbols
+ * of texts are spelled out before these are laid out.
+ */
 export const asciiRow = (row: Row): Row => ({
   ...row,
   spans: row.spans.map((span) => ({
     ...span,
-    text: plainAscii(span.text).replace(/[^ -~]/g, (sign) => TWINS[sign] ?? sign),
+    text: plainAscii(span.text.replace(/[^ -~]/g, (sign) => TWINS[sign] ?? sign)),
   })),
 });

@@ -10,7 +10,7 @@ import { MOST_COMPARED, type Over, RESULT_VIEWS, type Turn, type Ui } from './ui
 const PAGE = 10;
 
 /** Does what a key asks for. */
-export function acted(ui: Ui, action: Action, world: World): Turn {
+export function acted(ui: Ui, action: Exclude<Action, 'row' | 'place'>, world: World): Turn {
   const over = (to: Over | null): Turn => [placed({ ...ui, over: to }, ui, world), []];
   switch (action) {
     case 'up':
@@ -25,12 +25,18 @@ export function acted(ui: Ui, action: Action, world: World): Turn {
       return moved(ui, Number.NEGATIVE_INFINITY, world);
     case 'last':
       return moved(ui, Number.POSITIVE_INFINITY, world);
+    case 'yes':
+      return [{ ...ui, mark: 0 }, []];
+    case 'no':
+      return [{ ...ui, mark: 1 }, []];
+    case 'raise':
+      return [placedAt(ui, ui.mark - 1, world), []];
     case 'take':
       return taken(ui, world);
     case 'toggle':
       return toggled(ui, world);
     case 'clear':
-      return [{ ...ui, field: NOTHING_TYPED }, []];
+      return [{ ...ui, field: NOTHING_TYPED, mark: ui.over === null ? ui.mark : 0 }, []];
     case 'close':
       return over(ui.over?.kind === 'open' ? { kind: 'start' } : null);
     case 'back':
@@ -136,12 +142,27 @@ export function comparedNow({ compared, session }: Ui, world: World): readonly s
 }
 
 function toggled(ui: Ui, world: World): Turn {
-  if (itemsOf(ui, world)?.[ui.mark]?.act.do !== 'choose') return [ui, []];
-  const has = ui.chosen.includes(ui.mark);
-  return [
-    { ...ui, chosen: has ? ui.chosen.filter((each) => each !== ui.mark) : [...ui.chosen, ui.mark] },
-    [],
-  ];
+  const act = itemsOf(ui, world)?.[ui.mark]?.act;
+  if (act?.do !== 'choose') return [ui, []];
+  const others = ui.chosen.filter((each) => each !== act.option);
+  const chosen = others.length < ui.chosen.length ? others : [...ui.chosen, act.option];
+  return [{ ...ui, chosen }, []];
+}
+
+/** What a digit does: the highlight goes to that row, or the highlighted row to that place. */
+export function numbered(ui: Ui, action: 'row' | 'place', digit: number, world: World): Ui {
+  if (action === 'place') return placedAt(ui, digit - 1, world);
+  const rows = itemsOf(ui, world)?.length ?? 0;
+  return { ...ui, mark: Math.max(0, Math.min(digit, rows) - 1) };
+}
+
+/** The highlighted one of the rows that stand in an order, at another place in it. The highlight goes with it. */
+function placedAt(ui: Ui, to: number, world: World): Ui {
+  const act = itemsOf(ui, world)?.[ui.mark]?.act;
+  if (act?.do !== 'choose') return ui;
+  const others = ui.chosen.filter((each) => each !== act.option);
+  const mark = Math.max(0, Math.min(to, others.length));
+  return { ...ui, chosen: others.toSpliced(mark, 0, act.option), mark };
 }
 
 function back(ui: Ui, world: World): Turn {

@@ -8,7 +8,7 @@ import { ready } from './not-yet.ts';
 import type { Over, Ui } from './ui.ts';
 
 /** What Enter does on a row. */
-export type Act =
+type Act =
   | { readonly do: 'event'; readonly event: Event }
   /** takes what is chosen of several options; this row where nothing is */
   | { readonly do: 'choose'; readonly option: number }
@@ -43,7 +43,8 @@ export function itemsOf(ui: Ui, world: World): readonly Item[] | null {
   if (over?.kind === 'start') return startItems(session);
   if (over?.kind === 'jump') return matching(jumpItems(session, world), field.text);
   if (over !== null && over.kind !== 'find' && over.kind !== 'leave') return null;
-  const items = session.at.at === 'result' ? resultItems(ui, world) : screenItems(screenOf(session, world));
+  const items =
+    session.at.at === 'result' ? resultItems(ui, world) : screenItems(screenOf(session, world), ui.chosen);
   return over?.kind === 'find' && items !== null ? matching(items, field.text) : items;
 }
 
@@ -85,10 +86,10 @@ const jumpItems = (session: Session, world: World): readonly Item[] =>
     ),
   );
 
-function screenItems(screen: Screen): readonly Item[] | null {
+function screenItems(screen: Screen, chosen: readonly number[]): readonly Item[] | null {
   switch (screen.kind) {
     case 'question':
-      return questionItems(screen);
+      return questionItems(screen, chosen);
     case 'parts':
       return [
         ...screen.parts.map(({ name, summary, open }, index) =>
@@ -145,8 +146,11 @@ const REVIEW_STATES = {
   ignored: 'does not apply',
 } as const;
 
-function questionItems({ input, notSure }: QuestionScreen): readonly Item[] | null {
-  const unsure = item('not sure', 'Not sure', event({ type: 'not-sure' }), `Not sure: ${notSure}.`);
+function questionItems(
+  { input, notSure }: QuestionScreen,
+  chosen: readonly number[],
+): readonly Item[] | null {
+  const unsure = item('not sure', 'Not sure', event({ type: 'not-sure' }), `${notSure}.`);
   switch (input.kind) {
     case 'choice':
       return [
@@ -158,13 +162,14 @@ function questionItems({ input, notSure }: QuestionScreen): readonly Item[] | nu
     case 'yes-no':
       return [item('yes', 'Yes', replying('yes')), item('no', 'No', replying('no')), unsure];
     case 'list':
-    case 'order':
-      return [
-        ...input.options.map(({ value, label, about }, option) =>
-          item(value, label, { do: 'choose', option }, about),
-        ),
-        unsure,
-      ];
+    case 'order': {
+      const options = input.options.map(({ value, label, about }, option) =>
+        item(value, label, { do: 'choose', option }, about),
+      );
+      // what stands in an order is shown in it
+      const inOrder = chosen.flatMap((option) => options[option] ?? []);
+      return [...(input.kind === 'order' && inOrder.length > 0 ? inOrder : options), unsure];
+    }
     default:
       return null;
   }

@@ -13,17 +13,18 @@ export function placed(ui: Ui, before: Ui, world: World): Ui {
   return { ...fresh, mark: stays ? ui.mark : markAt(fresh, before, world) };
 }
 
-/** Options that the answer names as it stands. */
+/** Options that the answer names as it stands; of those that stand in an order, the others after them. */
 function chosenAt({ session }: Ui, world: World): readonly number[] {
   if (session.at.at !== 'question') return [];
   const screen = screenOf(session, world);
   if (screen.kind !== 'question' || !(screen.input.kind === 'list' || screen.input.kind === 'order'))
     return [];
   const { options } = screen.input;
-  return (screen.current?.values ?? []).flatMap((value) => {
+  const named = (screen.current?.values ?? []).flatMap((value) => {
     const index = options.findIndex((option) => option.value === value);
     return index < 0 ? [] : [index];
   });
+  return screen.input.kind === 'order' ? [...new Set([...named, ...options.keys()])] : named;
 }
 
 /** The row that stands for the answer as it is, or for what was just come from. */

@@ -2,8 +2,7 @@ import type { World } from '../../session/world.ts';
 import type { Key } from '../keys/key.ts';
 import { actionOf } from '../keys/keymap.ts';
 import { edited } from '../keys/text-field.ts';
-import { acted } from './act.ts';
-import { itemsOf } from './items.ts';
+import { acted, numbered } from './act.ts';
 import { situationOf } from './situation.ts';
 import type { Turn, Ui } from './ui.ts';
 
@@ -20,16 +19,15 @@ export function press(ui: Ui, key: Key, world: World): Turn {
   const fresh: Ui = { ...here, said: null };
   const situation = situationOf(fresh, world);
   const action = actionOf(key, situation);
+  if (action === 'row' || action === 'place') {
+    return [numbered(fresh, action, key.kind === 'text' ? Number(key.text) : 1, world), []];
+  }
   if (action !== null) return acted(fresh, action, world);
   if (situation.typing) {
     const field = edited(fresh.field, key);
     if (field === null) return [fresh, []];
     const filters = fresh.over?.kind === 'jump' || fresh.over?.kind === 'find';
     return [{ ...fresh, field, mark: filters ? 0 : fresh.mark }, []];
-  }
-  if (key.kind === 'text' && /^[1-9]$/.test(key.text) && situation.rows > 0) {
-    const rows = itemsOf(fresh, world)?.length ?? 0;
-    return [{ ...fresh, mark: Math.min(Number(key.text), rows) - 1 }, []];
   }
   return [fresh, []];
 }

@@ -13,17 +13,17 @@ export function situationOf(ui: Ui, world: World): Situation {
   return {
     at: session.at.at,
     over: over?.kind ?? null,
+    input,
     typing: typesOver || typesHere,
     typed: (typesOver || typesHere) && ui.field.text !== '',
     rows: itemsOf(ui, world)?.length ?? 0,
-    several: over === null && (input === 'list' || input === 'order'),
     view: ui.view,
     looking: ui.looked !== null,
   };
 }
 
 /** How the question is answered; null where none is asked. */
-function inputOf({ session }: Ui, world: World): string | null {
+function inputOf({ session }: Ui, world: World): Situation['input'] {
   if (session.at.at !== 'question') return null;
   const screen = screenOf(session, world);
   return screen.kind === 'question' ? screen.input.kind : null;

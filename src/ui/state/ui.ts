@@ -1,4 +1,4 @@
-import type { Effect, Event, Session } from '../../session/session.ts';
+import type { Effect, Session } from '../../session/session.ts';
 import { NOTHING_TYPED, type TextField } from '../keys/text-field.ts';
 
 export const RESULT_VIEWS = ['overview', 'why', 'why-not', 'compare', 'stages', 'papers'] as const;
@@ -53,8 +53,6 @@ export type Request =
 export type Turn = readonly [Ui, readonly Request[]];
 
 export const effectOf = (effect: Effect): Request => ({ kind: 'effect', effect });
-
-export type { Event };
 
 export const beginning = (session: Session, over: Over | null): Ui => ({
   session,
