@@ -1,12 +1,12 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, expect, test } from 'vitest';
 import { writeFileText } from '../../src/documents/write-file.ts';
+import { folderWith } from '../temporary-folder.ts';
 
 let folder = '';
 beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), 'fivesides-test-'));
+  folder = folderWith({});
 });
 
 test('a file is written as a whole, and nothing is left beside it', () => {

@@ -1,11 +1,11 @@
 import { spawn } from 'node:child_process';
-import { mkdtempSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { bundle } from '../../scripts/bundle.mjs';
+import { folderWith } from '../temporary-folder.ts';
 
-/** A folder of its own for one test. */
-export const emptyFolder = (): string => mkdtempSync(join(tmpdir(), 'fivesides-test-'));
+/** A folder of its own for one test; taken away when the tests of the file are over. */
+export const emptyFolder = (): string => folderWith({});
 
 /** The interview on a small catalog and an engine that stands in for the rules, as a program of its own. */
 export async function buildProgram(): Promise<string> {

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { type IPty, spawn } from '@lydell/node-pty';
 import { Unicode11Addon } from '@xterm/addon-unicode11';
 import headless from '@xterm/headless';
-import { afterEach } from 'vitest';
+import { afterEach, expect } from 'vitest';
 
 /** Keys as a terminal sends them. */
 export const KEY = {
@@ -33,9 +33,13 @@ export const DEMO = join(REPOSITORY, 'catalog-demo');
 
 const LONGEST_MS = 20_000;
 const QUIET_MS = 60;
+const ANSWER_MS = 500;
+const ERASED = '\u001b[2J';
 
 export interface StartOptions {
   readonly args?: readonly string[];
+  /** folder of the catalog; the demo unless said */
+  readonly catalog?: string;
   /** what is started instead of the program; a shell, for instance */
   readonly command?: readonly [file: string, ...args: string[]];
   readonly columns?: number;
@@ -52,8 +56,14 @@ export interface Exit {
 const running: Terminal[] = [];
 const folders: string[] = [];
 afterEach(async () => {
-  for (const each of running.splice(0)) await each.close();
+  const ended = running.splice(0);
+  for (const each of ended) await each.close();
   for (const each of folders.splice(0)) rmSync(each, { recursive: true, force: true });
+  // whatever was tested: no frame was too tall or too wide, and nothing that the user had in sight before was wiped
+  for (const each of ended) {
+    expect(each.faults).toEqual([]);
+    expect(each.raw).not.toContain('\u001b[3J');
+  }
 });
 
 export function emptyFolder(): string {
@@ -77,13 +87,16 @@ export class Terminal {
   /** every byte that came, as text */
   raw = '';
   exit: Exit | null = null;
+  /** what no frame may do: use the last row of the window, or run into the next row */
+  readonly faults: string[] = [];
+  #looks = true;
   readonly exited: Promise<Exit>;
   readonly #pty: IPty;
   readonly #cells: headless.Terminal;
   #last = performance.now();
   #pending = 0;
 
-  constructor({ args = [], command, columns = 80, rows = 24, env = {}, cwd }: StartOptions) {
+  constructor({ args = [], catalog = DEMO, command, columns = 80, rows = 24, env = {}, cwd }: StartOptions) {
     this.cwd = cwd ?? emptyFolder();
     this.#cells = new headless.Terminal({
       cols: columns,
@@ -102,7 +115,7 @@ export class Terminal {
       process.execPath,
       PROGRAM,
       '--catalog',
-      DEMO,
+      catalog,
       '--session',
       'kept.json',
       ...args,
@@ -114,6 +127,7 @@ export class Terminal {
       this.#pending += 1;
       this.#cells.write(data, () => {
         this.#pending -= 1;
+        this.#look();
       });
     });
     this.exited = new Promise((resolve) => {
@@ -122,6 +136,22 @@ export class Terminal {
         resolve(this.exit);
       });
     });
+  }
+
+  #look(): void {
+    const { active } = this.#cells.buffer;
+    if (!this.#looks || active.type !== 'alternate' || this.#cells.modes.synchronizedOutputMode) return;
+    const { rows, cols } = this.#cells;
+    const at = `${cols}×${rows}`;
+    const last =
+      active
+        .getLine(rows - 1)
+        ?.translateToString(true)
+        .trim() ?? '';
+    if (last !== '') this.faults.push(`the last row is used at ${at}: ${last}`);
+    for (let index = 0; index < rows; index += 1) {
+      if (active.getLine(index)?.isWrapped === true) this.faults.push(`row ${index} is run into at ${at}`);
+    }
   }
 
   get pid(): number {
@@ -194,19 +224,34 @@ export class Terminal {
     this.#pty.write(text);
   }
 
-  /** Key by key, each shown before the next. */
+  /** Key by key, each shown before the next; a key that shows nothing is waited for a moment longer. */
   async press(...keys: readonly string[]): Promise<string> {
     for (const key of keys) {
+      const [before, from] = [this.raw.length, performance.now()];
       this.send(key);
+      while (this.raw.length === before && performance.now() - from < ANSWER_MS) await pause(5);
       await this.quiet();
     }
     return this.text();
   }
 
-  resize(columns: number, rows: number): void {
+  /** Another size of the window, and until it is painted anew. */
+  async resize(columns: number, rows: number): Promise<string> {
+    await this.quiet();
+    const before = this.raw.length;
     this.#last = performance.now();
+    this.#looks = false;
     this.#cells.resize(columns, rows);
     this.#pty.resize(columns, rows);
+    const from = performance.now();
+    while (!this.raw.includes(ERASED, before)) {
+      if (performance.now() - from > LONGEST_MS) throw new Error(`not painted anew:\n${this.text()}`);
+      await pause(5);
+    }
+    await this.quiet();
+    this.#looks = true;
+    this.#look();
+    return this.text();
   }
 
   kill(signal: NodeJS.Signals): void {

@@ -23,20 +23,29 @@ export function keySource(input: KeyInput, onKey: (key: Key) => void, escapeMs =
   const decoder = new StringDecoder('utf8');
   let buffer = '';
   let timer: NodeJS.Timeout | undefined;
-  const drain = (flush: boolean): void => {
-    const { keys, rest } = readKeys(buffer, flush);
+  let flush: NodeJS.Immediate | undefined;
+  const wait = (): void => {
+    clearTimeout(timer);
+    clearImmediate(flush);
+  };
+  const drain = (isLast: boolean): void => {
+    const { keys, rest } = readKeys(buffer, isLast);
     buffer = rest;
     for (const key of keys) onKey(key);
   };
   let endedInReturn = false;
   const feed = (chunk: Buffer | string): void => {
-    clearTimeout(timer);
+    wait();
     const text = typeof chunk === 'string' ? chunk : decoder.write(chunk);
     // one line end, cut in two by the way
     buffer += endedInReturn && text.startsWith('\n') ? text.slice(1) : text;
     endedInReturn = text.endsWith('\r');
     drain(false);
-    if (buffer !== '') timer = setTimeout(() => drain(true), escapeMs);
+    if (buffer === '') return;
+    timer = setTimeout(() => {
+      // where we were kept from running, the rest may be here and not be read yet: it is read before this
+      flush = setImmediate(() => drain(true));
+    }, escapeMs);
   };
   return {
     start: () => {
@@ -44,7 +53,7 @@ export function keySource(input: KeyInput, onKey: (key: Key) => void, escapeMs =
       input.resume();
     },
     stop: () => {
-      clearTimeout(timer);
+      wait();
       input.off('data', feed);
       input.pause();
     },

@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest';
+import { KEY, pasted, type Terminal } from './harness.ts';
+import { answered, begun, HINGE, savedBy, smallCatalog, turnsOf, undecided, until } from './interview.ts';
+
+const catalog = smallCatalog();
+const ROUND = turnsOf({ ...HINGE, shape: '2', diameter: '80' }, undecided(catalog));
+const pause = (ms: number): Promise<void> => new Promise((done) => setTimeout(done, ms));
+
+/** At the question for a number, before anything is judged. */
+async function atDiameter(): Promise<Terminal> {
+  const terminal = await begun({ catalog });
+  await answered(terminal, until(ROUND, 'diameter'));
+  await terminal.waitFor('Diameter (mm) ❯');
+  return terminal;
+}
+
+const withoutPath = (terminal: Terminal): string => terminal.text().replaceAll(terminal.cwd, '');
+
+test('requirement 8: keys that come in one write are the same as one after the other', async () => {
+  const bursts: readonly (readonly string[])[] = [
+    ['\r'],
+    Array.from({ length: 5 }, () => KEY.down),
+    [KEY.down, KEY.down, KEY.up, '\r'],
+    [...'Lock gate hinge', '\r'],
+    [KEY.down, '\r'],
+    [...'123', KEY.backspace, KEY.backspace],
+    [...'2.5', '\r'],
+    [...'0123456789'.repeat(3)],
+  ];
+  const [single, burst] = await Promise.all([begun({ catalog }), begun({ catalog })]);
+  for (const keys of bursts) {
+    await single.press(...keys);
+    burst.send(keys.join(''));
+    await burst.waitFor((text) => text.replaceAll(burst.cwd, '') === withoutPath(single));
+  }
+  expect(savedBy(burst)).toEqual(savedBy(single));
+  const [part] = savedBy(burst).answers.parts;
+  expect(part).toMatchObject({ name: { value: 'Lock gate hinge' }, diameter: { value: 12.5 } });
+  expect(burst.text()).toContain('❯ 012345678901234567890123456789');
+});
+
+test('requirement 8: thirty keys a hundredth of a second apart are all there', async () => {
+  const terminal = await atDiameter();
+  for (const digit of '123456789012345678901234567890') {
+    terminal.send(digit);
+    await pause(10);
+  }
+  await terminal.waitFor('❯ 123456789012345678901234567890');
+});
+
+describe('requirement 9: what is pasted', () => {
+  test('as a paste, the first line is typed and nothing is answered yet', async () => {
+    const terminal = await atDiameter();
+    await terminal.press(pasted('12,5 mm\r\n30\r\n40\r\n'));
+    await terminal.waitFor('Diameter (mm) ❯ 12,5 mm');
+    expect(savedBy(terminal).answers.parts[0]).not.toHaveProperty('diameter');
+    terminal.send('\r');
+    await terminal.waitFor('Length (mm) ❯');
+    expect(savedBy(terminal).answers.parts[0]).toMatchObject({ diameter: { from: 'typed', value: 12.5 } });
+    expect(savedBy(terminal).answers.parts[0]).not.toHaveProperty('length');
+  });
+
+  test('as keys, its end is one Enter and answers one question', async () => {
+    const terminal = await atDiameter();
+    terminal.send('12,5 mm\r\n');
+    await terminal.waitFor('Length (mm) ❯');
+    await terminal.quiet(200);
+    expect(savedBy(terminal).answers.parts[0]).toMatchObject({ diameter: { from: 'typed', value: 12.5 } });
+    expect(terminal.text()).toContain('Length (mm) ❯');
+  });
+
+  test('what steers a display comes neither into the answer nor onto the screen', async () => {
+    const terminal = await atDiameter();
+    await terminal.press(
+      pasted('1\u001b[31m2\u0007,\u0000\u001b]0;title\u00075\u009b2J \u202emm\u001b[2J\n'),
+    );
+    await terminal.waitFor('Diameter (mm) ❯ 12,52J mm');
+    terminal.send(KEY.ctrlU);
+    await terminal.waitFor(/Diameter \(mm\) ❯ *$/m);
+    await terminal.press(pasted('\u001b[1;1H\u001b[41m12,5 mm\u001b[0m'));
+    await terminal.waitFor('Diameter (mm) ❯ 12,5 mm');
+    expect(terminal.raw).not.toContain('\u001b[41m');
+    expect(terminal.raw).not.toContain('\u001b]0;title');
+    expect(terminal.screen()[0]).toMatch(/question 5 of/);
+  });
+});
+
+describe('requirement 10: Escape', () => {
+  test('the two halves of an arrow key that come apart are that key', async () => {
+    const terminal = await begun({ catalog });
+    await terminal.press('\r');
+    await terminal.waitFor('❯ none');
+    for (const next of ['Sallow', 'Osier']) {
+      terminal.send(KEY.escape);
+      await pause(15);
+      terminal.send('[B');
+      await terminal.waitFor(`❯ ${next}`);
+      expect(terminal.screen()[0]).toContain('question 2');
+    }
+  });
+
+  test('alone it acts without another key, and throws no answer away', async () => {
+    const terminal = await atDiameter();
+    const before = savedBy(terminal);
+    await terminal.press('55');
+    await terminal.waitFor('❯ 55');
+    terminal.send(KEY.escape);
+    await terminal.waitFor(/Diameter \(mm\) ❯ *$/m);
+    for (const title of ['question 4 ', 'question 3 ', 'question 2 ', 'question 1 ']) {
+      terminal.send(KEY.escape);
+      await terminal.waitFor(title);
+    }
+    terminal.send(KEY.escape);
+    await terminal.waitFor('This is the first question.');
+    expect(savedBy(terminal)).toEqual(before);
+  });
+});
