@@ -211,7 +211,11 @@ export class Terminal {
   /** Until nothing has come, and nothing was sent, for a moment. */
   async quiet(ms = QUIET_MS, longest = LONGEST_MS): Promise<string> {
     const from = performance.now();
-    while (performance.now() - this.#last < ms || this.#pending > 0) {
+    while (
+      performance.now() - this.#last < ms ||
+      this.#pending > 0 ||
+      this.#cells.modes.synchronizedOutputMode
+    ) {
       if (performance.now() - from > longest) throw new Error(`it is never quiet; there is:\n${this.text()}`);
       await pause(5);
     }

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { DEMO, emptyFolder, KEY, PROGRAM, type Terminal } from './harness.ts';
+import { emptyFolder, KEY, PROGRAM, type Terminal } from './harness.ts';
 import { answered, begun, HINGE, settled, smallCatalog, turnsOf, undecided } from './interview.ts';
 
 const catalog = smallCatalog();

@@ -46,7 +46,10 @@ export function watchProcess({ stdin, stdout, onEnd, onContinue }: Watched): Wat
     },
     stop: () => {
       clearTimeout(timer);
-      for (const { signal, handler } of handlers) process.off(signal, handler);
+      // while a signal is handed round, whoever draws counts the listeners: were it alone, it would end the process
+      setImmediate(() => {
+        for (const { signal, handler } of handlers) process.off(signal, handler);
+      });
       process.off('SIGCONT', goesOn);
       process.off('uncaughtException', crashed);
       stdin.off('end', gone);

@@ -46,7 +46,9 @@ function markAt(ui: Ui, before: Ui, world: World): number {
   }
   if (ui.over !== null) return 0;
   if (at.at === 'parts') return rowOf((key) => key === 'go on');
-  if (at.at === 'review' && before.session.at.at === 'question') {
+  // back from an answer that was changed; whoever has come to the end goes on
+  const isBack = before.session.detours.length > ui.session.detours.length;
+  if (at.at === 'review' && before.session.at.at === 'question' && isBack) {
     const from = screenOf({ ...ui.session, at: before.session.at }, world);
     return from.kind === 'question' ? rowOf((key) => key.endsWith(` ${from.progress.number}`)) : 0;
   }
