@@ -26,7 +26,7 @@ export const KEY = {
 
 export const pasted = (text: string): string => `\u001b[200~${text}\u001b[201~`;
 
-export const REPOSITORY = join(import.meta.dirname, '..', '..');
+const REPOSITORY = join(import.meta.dirname, '..', '..');
 /** `npm test` builds it before. */
 export const PROGRAM = join(REPOSITORY, 'dist', 'main.js');
 export const DEMO = join(REPOSITORY, 'catalog-demo');
