@@ -2,7 +2,7 @@ import type { Machine, Mounting, Rotary } from '../../catalog/catalog.ts';
 import type { Answers, Part } from '../../questions/answers.ts';
 import type { Verdict } from '../decision.ts';
 
-type Loose<T> = T extends readonly unknown[]
+export type Loose<T> = T extends readonly unknown[]
   ? T
   : T extends object
     ? { readonly [Key in keyof T]?: Loose<T[Key]> | undefined }

@@ -26,7 +26,8 @@ export function coverageOf(
   };
 }
 
-function share(covered: number, rest: number): number {
+/** Covered ÷ all of it. Example: share(30, 10) → 0.75. */
+export function share(covered: number, rest: number): number {
   if (covered === 0) return 0;
   // sums in another order leave noise in the last digits: the order of the families must not matter
   return rest === 0 ? 1 : Number((covered / (covered + rest)).toPrecision(12));

@@ -42,7 +42,7 @@ export function envelopeOf(families: readonly Family[], catalog: Catalog, kneeSh
 const compareNames = (a: Sized, b: Sized): number => (a.family.name < b.family.name ? -1 : 1);
 
 /** 2·max(r + e, F/2), over every kind that the answers leave open. */
-const turningDiameter = ({ cases }: Family): Interval =>
+export const turningDiameter = ({ cases }: Family): Interval =>
   hull(
     cases.map((of) =>
       corners([of.planRadius, of.eccentricity, of.fixtureDiameter], ([r = 0, e = 0, fixture = 0]) =>

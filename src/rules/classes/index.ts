@@ -1,0 +1,27 @@
+import type { ClassRule } from './rule.ts';
+import { catalog } from './rules/catalog.ts';
+import { held } from './rules/holding.ts';
+import { lifting } from './rules/lifting.ts';
+import { mass } from './rules/mass.ts';
+import { moves } from './rules/moving.ts';
+import { sides } from './rules/sides.ts';
+import { spread } from './rules/spread.ts';
+import { strength } from './rules/strength.ts';
+import { swing } from './rules/swing.ts';
+import { threeAxis } from './rules/three-axis.ts';
+import { tilt } from './rules/tilt.ts';
+
+/** The decision table of the class, in the order of the ids. Nothing else knows a rule by name. */
+export const CLASS_RULES: readonly ClassRule[] = [
+  ...sides,
+  ...tilt,
+  ...swing,
+  ...mass,
+  ...strength,
+  ...moves,
+  ...held,
+  ...spread,
+  ...threeAxis,
+  ...lifting,
+  ...catalog,
+];
