@@ -3,9 +3,10 @@ import type { Block } from './blocks/block.ts';
 import { answers } from './sections/answers.ts';
 import { arrangement } from './sections/arrangement.ts';
 import { assumptions } from './sections/assumptions.ts';
+import { bigger } from './sections/bigger.ts';
 import { askAndRead, cautions } from './sections/cautions.ts';
 import { checks } from './sections/checks.ts';
-import { classes } from './sections/classes.ts';
+import { classes, routes } from './sections/classes.ts';
 import { compared } from './sections/compared.ts';
 import { envelope } from './sections/envelope.ts';
 import { families } from './sections/families.ts';
@@ -41,7 +42,9 @@ const SECTIONS: readonly Section[] = [
   ranking,
   families,
   envelope,
+  bigger,
   classes,
+  routes,
   arrangement,
   laterCost,
   features,

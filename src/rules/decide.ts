@@ -1,6 +1,5 @@
 import type { Catalog } from '../catalog/catalog.ts';
 import { MATERIALS } from '../mechanics/forces/materials.ts';
-import type { Interval } from '../quantities/interval.ts';
 import { type Answers, MEASURES, type Measure } from '../questions/answers.ts';
 import { NOT_SURE } from '../questions/ranges.ts';
 import { candidatesOf } from './arranging/candidates.ts';
@@ -8,18 +7,19 @@ import { familiesOf } from './arranging/family.ts';
 import type { World } from './arranging/setting.ts';
 import type { Decision, RankStep, RunnerUp } from './decision.ts';
 import { shopCase } from './facts/shop-facts.ts';
-import type { ShopCase } from './judging/case.ts';
 import { freshMemo } from './judging/memo.ts';
 import { bounded } from './judging/value.ts';
 import { stageCounts } from './stages/counts.ts';
 import { dropOf } from './stages/drop.ts';
+import { argue, namedIn } from './weighing/argue.ts';
 import { assembled } from './weighing/assemble.ts';
 import { cautionsFor } from './weighing/cautions-for.ts';
 import { envelopeOf } from './weighing/envelope.ts';
 import { featuresOf } from './weighing/features.ts';
-import { type Judged, judgeCandidate } from './weighing/judged.ts';
+import { judgeCandidate } from './weighing/judged.ts';
 import { nearestMisses } from './weighing/nearest-misses.ts';
 import { dominates, inOrder, type Ranked, type Ranking, rankBy, scoreOn } from './weighing/rank.ts';
+import { rankedOf } from './weighing/ranked-of.ts';
 import { unknownsOf } from './weighing/unknowns.ts';
 
 export interface DecideOptions {
@@ -52,18 +52,20 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
   const undominated = undominatedIds(running);
   const misses = nearestMisses(judged, shop.assume.leastCoverage);
   const order = runnersInOrder(answers, shop.assume.band, running, ranking.winner);
+  const winner = judged.find(({ id }) => id === ranking.winner) ?? null;
+  const argued = argue({ answers, shop, families: fiveAxis, judged, winner });
   const worthReading = new Set([
     ...undominated,
     ...ranking.contenders,
     ...order,
     ...misses.map(({ id }) => id),
+    ...namedIn(argued),
     ...(options.also ?? []),
   ]);
   const listed = options.all === true ? judged : judged.filter(({ id }) => worthReading.has(id));
   const outcome = running.length === 0 ? 'none' : ranking.winner === null ? 'open' : 'recommended';
   const contenders = new Set(ranking.contenders);
   const reading = judged.filter(({ id }) => contenders.has(id));
-  const winner = judged.find(({ id }) => id === ranking.winner) ?? null;
   return {
     format: 'fivesides-decision/1',
     inputs: {
@@ -91,7 +93,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
         ? []
         : order.map((id) => runnerUp(byId(running, winner.id), byId(running, id), ranking, answers.matters)),
     nearestMisses: misses.map(({ id }) => id),
-    classes: [],
+    ...argued,
     features: winner === null ? [] : featuresOf(winner),
     stability: [],
     unknowns: unknownsOf(reading.length > 0 ? reading : misses, contenders, outcome === 'open', shop),
@@ -105,18 +107,6 @@ const NOT_SURE_SHOWN = Object.fromEntries(
     [low, Number.isFinite(high) ? high : null] as const,
   ]),
 );
-
-/** Vises beyond those that the shop wants count for nothing: bigger is never better by itself. */
-const rankedOf = ({ id, passes, measures }: Judged, { visesWanted }: ShopCase): Ranked => ({
-  id,
-  surely: passes === 'yes',
-  measures: { ...measures, viseStations: atMostWanted(measures.viseStations, visesWanted) },
-});
-
-const atMostWanted = (stations: Interval | null, wanted: Interval): Interval | null =>
-  stations === null
-    ? null
-    : { low: Math.min(stations.low, wanted.low), high: Math.min(stations.high, wanted.high) };
 
 function undominatedIds(running: readonly Ranked[]): ReadonlySet<string> {
   const sure = running.filter(({ surely }) => surely);

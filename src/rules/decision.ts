@@ -5,9 +5,11 @@ import type { Assumed } from '../questions/assumptions.ts';
 import type { CautionId } from './cautions.ts';
 import type { Bounded, CheckResult, Verdict } from './check-result.ts';
 import type { CheckId } from './checks/ids.ts';
+import type { Bigger, ClassFinding, Route } from './decision-classes.ts';
 import type { StageId } from './stages/index.ts';
 
 export * from './check-result.ts';
+export * from './decision-classes.ts';
 
 /** The whole result, as data: `decide` makes it, everything downstream only prints it. */
 
@@ -191,12 +193,9 @@ export interface Decision {
   readonly ranking: readonly RankStep[];
   readonly runnersUp: readonly RunnerUp[];
   readonly nearestMisses: readonly string[];
-  readonly classes: readonly {
-    readonly class: Class;
-    readonly finding: string;
-    readonly for: readonly string[];
-    readonly against: readonly string[];
-  }[];
+  readonly classes: readonly ClassFinding[];
+  readonly route: Route;
+  readonly bigger: Bigger | null;
   readonly features: readonly FeatureNeed[];
   readonly stability: readonly {
     readonly answer: string;

@@ -2,6 +2,7 @@ import { MATERIALS } from '../../src/mechanics/forces/materials.ts';
 import { assumed } from '../../src/questions/assumptions.ts';
 import type { Arrangement, Decision, Measures } from '../../src/rules/decision.ts';
 import { fixtureAnswers } from './fixture-answers.ts';
+import { fixtureArguments } from './fixture-arguments.ts';
 import { fixtureCatalog } from './fixture-catalog.ts';
 import { check, fixtureChecks } from './fixture-checks.ts';
 
@@ -202,14 +203,7 @@ export function fixtureDecision({
         ]
       : [],
     nearestMisses: ['alder+wren/tilt-along-y'],
-    classes: [
-      {
-        class: 'trunnion',
-        finding: 'possible',
-        for: ['2 families over the swing'],
-        against: [`too heavy for ${name('the hoist')}`],
-      },
-    ],
+    ...fixtureArguments(hinge, valve, found),
     features: [{ feature: 'toolCenterPoint', need: 'required', why: '', price: 9500, savesHours: null }],
     stability: [{ answer: 'tools.longest', low: 150, high: 214 }],
     unknowns: [

@@ -14,6 +14,12 @@ import {
 } from '../../src/report/wording/arrangement.ts';
 import { CAUTION_WORDS, SELLER_QUESTIONS } from '../../src/report/wording/cautions.ts';
 import { CHECK_WORDS } from '../../src/report/wording/checks.ts';
+import {
+  CLASS_ARGUMENT_WORDS,
+  FINDING_WORDS,
+  ROUTE_ARGUMENT_WORDS,
+  ROUTE_WORDS,
+} from '../../src/report/wording/class-arguments.ts';
 import { FEATURE_NEED_WORDS, FEATURE_WORDS } from '../../src/report/wording/features.ts';
 import { MATERIAL_WORDS } from '../../src/report/wording/materials.ts';
 import { MEASURE_WORDS } from '../../src/report/wording/measures.ts';
@@ -22,7 +28,9 @@ import { STAGE_WORDS } from '../../src/report/wording/stages.ts';
 import { OUTCOME_WORDS, VERDICT_WORDS } from '../../src/report/wording/verdicts.ts';
 import { CAUTIONS } from '../../src/rules/cautions.ts';
 import { CHECK_IDS } from '../../src/rules/checks/ids.ts';
-import { MEASURES_TO_TAKE, VERDICTS } from '../../src/rules/decision.ts';
+import { ROUTE_RULE_IDS } from '../../src/rules/classes/routes/rule-ids.ts';
+import { CLASS_RULE_IDS } from '../../src/rules/classes/rule-ids.ts';
+import { MEASURES_TO_TAKE, ROUTES, VERDICTS } from '../../src/rules/decision.ts';
 import { STAGES } from '../../src/rules/stages/index.ts';
 
 const TABLES: Readonly<Record<string, object>> = {
@@ -42,6 +50,10 @@ const TABLES: Readonly<Record<string, object>> = {
   prices: PRICE_WORDS,
   features: FEATURE_WORDS,
   needs: FEATURE_NEED_WORDS,
+  findings: FINDING_WORDS,
+  'arguments of a class': CLASS_ARGUMENT_WORDS,
+  'arguments of a route': ROUTE_ARGUMENT_WORDS,
+  routes: ROUTE_WORDS,
   materials: MATERIAL_WORDS,
 };
 
@@ -59,6 +71,9 @@ describe('Words', () => {
     ['cautions', CAUTION_WORDS, CAUTIONS],
     ['measures to take', MEASURE_TO_TAKE_WORDS, MEASURES_TO_TAKE],
     ['materials', MATERIAL_WORDS, MATERIAL_IDS],
+    ['arguments of a class', CLASS_ARGUMENT_WORDS, CLASS_RULE_IDS],
+    ['arguments of a route', ROUTE_ARGUMENT_WORDS, ROUTE_RULE_IDS],
+    ['routes', ROUTE_WORDS, ROUTES],
   ] as const)('for all %s, and for nothing else', (_what, table, ids) => {
     expect(Object.keys(table).toSorted()).toEqual([...ids].toSorted());
   });

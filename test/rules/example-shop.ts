@@ -171,7 +171,7 @@ export const EXAMPLE_CATALOG: Catalog = {
 };
 
 /** Objects are merged key by key; lists and single values are put in place of what was there. */
-function merged<T>(base: T, change: unknown): T {
+export function merged<T>(base: T, change: unknown): T {
   if (change === undefined) return base;
   if (typeof change !== 'object' || change === null || Array.isArray(change)) return change as T;
   if (typeof base !== 'object' || base === null || Array.isArray(base)) return change as T;

@@ -13,6 +13,8 @@ const ORDER = {
     'arrangements',
     'stages',
     'classes',
+    'route',
+    'bigger',
     'features',
     'stability',
     'unknowns',

@@ -1,31 +1,116 @@
-import type { Decision } from '../../rules/decision.ts';
-import { type Block, heading, paragraph, table } from '../blocks/block.ts';
-import { data, type Inline, say, words } from '../blocks/inline.ts';
+import { type Argument, type Decision, FINDINGS } from '../../rules/decision.ts';
+import { argumentLine } from '../arguments.ts';
+import { type Block, heading, list, paragraph } from '../blocks/block.ts';
+import { type Inline, number, say, strong, words } from '../blocks/inline.ts';
+import type { Path } from '../blocks/path.ts';
+import { arrangementName } from '../names.ts';
 import { CLASS_WORDS } from '../wording/arrangement.ts';
+import {
+  CLASS_ARGUMENT_WORDS,
+  FINDING_WORDS,
+  ROUTE_ARGUMENT_WORDS,
+  ROUTE_WORDS,
+} from '../wording/class-arguments.ts';
 
-/** The kinds of rotary, with what speaks for and against each: none disappears without a reason. */
+type Line = readonly Inline[];
+
+interface Found {
+  readonly for: readonly Argument<string>[];
+  readonly against: readonly Argument<string>[];
+  readonly best: string | null;
+  readonly bestPasses: 'yes' | 'open' | 'no' | null;
+}
+
+/** Which kind of rotary, with what speaks for and against each: none disappears without a reason. */
 export function classes(decision: Decision): readonly Block[] {
   if (decision.classes.length === 0) return [];
-  const reasons = (index: number, side: 'for' | 'against', count: number): readonly Inline[] =>
-    Array.from({ length: count }, (_, place) => data(['classes', index, side, place])).flatMap(
-      (each, place) => (place === 0 ? [each] : [words('; '), each]),
+  const recommended = decision.arrangements.find(({ id }) => id === decision.recommended)?.class;
+  const ordered = decision.classes
+    .map((row, index) => ({ row, index }))
+    .toSorted(
+      (a, b) =>
+        Number(b.row.class === recommended) - Number(a.row.class === recommended) ||
+        FINDINGS.indexOf(a.row.finding) - FINDINGS.indexOf(b.row.finding) ||
+        a.index - b.index,
     );
   return [
-    heading(2, say`Kinds of rotary`),
-    paragraph(say`What the parts ask for decides the kind before any single rotary is looked at.`),
-    table(
-      [
-        [say`Kind`, 'left'],
-        [say`Finding`, 'left'],
-        [say`For`, 'left'],
-        [say`Against`, 'left'],
-      ],
-      decision.classes.map((row, index) => [
-        [words(CLASS_WORDS[row.class].title)],
-        [data(['classes', index, 'finding'])],
-        reasons(index, 'for', row.for.length),
-        reasons(index, 'against', row.against.length),
-      ]),
+    heading(2, say`Which kind of rotary, and why not the others`),
+    paragraph(
+      say`Every kind that there is, with what the parts, the shop and this catalog say for and against it. “Nearly all” of
+        the hours leaves out what adds less than ${number(['inputs', 'assume', 'kneeShare'], 'share')} of them.`,
     ),
+    ...ordered.flatMap(({ row, index }) => [
+      paragraph(
+        say`${strong([words(CLASS_WORDS[row.class].title)])} (${words(CLASS_WORDS[row.class].means)}): ${strong(
+          [words(FINDING_WORDS[row.finding])],
+        )}.`,
+      ),
+      list(reasons(decision, row, ['classes', index], CLASS_ARGUMENT_WORDS)),
+    ]),
   ];
+}
+
+/** The ways to five axes: on the mill that is owned, with one that is bought, built in, or one axis only. */
+export function routes(decision: Decision): readonly Block[] {
+  if (decision.route.routes.length === 0) return [];
+  return [
+    heading(2, say`Which way to five axes`),
+    ...decision.route.routes.flatMap((row, index) => [
+      paragraph(
+        say`${strong([words(ROUTE_WORDS[row.route].title)])}: ${strong([words(FINDING_WORDS[row.finding])])}.`,
+      ),
+      list(reasons(decision, row, ['route', 'routes', index], ROUTE_ARGUMENT_WORDS)),
+    ]),
+    ...ownMill(decision),
+  ];
+}
+
+function reasons(
+  decision: Decision,
+  row: Found,
+  path: Path,
+  wording: Readonly<Record<string, string>>,
+): readonly Line[] {
+  const side = (key: 'for' | 'against'): readonly Line[] =>
+    row[key].map((each, index) => {
+      const line = argumentLine(decision, wording[each.rule] ?? '', each, [...path, key, index]);
+      return key === 'for' ? say`For: ${line}.` : say`Against: ${line}.`;
+    });
+  return [...side('against'), ...side('for'), ...best(decision, row, path)];
+}
+
+function best(decision: Decision, { best: id, bestPasses }: Found, path: Path): readonly Line[] {
+  if (id === null) return [];
+  const name = arrangementName(decision, id, [...path, 'best']);
+  if (bestPasses === 'yes') return [say`The best of it: ${name}.`];
+  return bestPasses === 'open'
+    ? [say`The best of it, still open: ${name}.`]
+    : [say`The nearest miss: ${name}.`];
+}
+
+/** What the mill takes, and what the next purchase would add. */
+function ownMill(decision: Decision): readonly Block[] {
+  const { ownMill: own } = decision.route;
+  if (own === null) return [];
+  const path: Path = ['route', 'ownMill'];
+  if (own.takes.length === 0)
+    return [paragraph(say`The mill that is owned takes no rotary of this catalog that passes.`)];
+  const lines = own.takes.map((each, index): Line => {
+    const at: Path = [...path, 'takes', index];
+    return say`${arrangementName(decision, each.id, [...at, 'id'])}: ${number([...at, 'coverage'], 'share')} of the hours, ${number([...at, 'price'], 'money')}`;
+  });
+  return [
+    paragraph(say`What the mill that is owned takes, best first:`),
+    list(lines),
+    paragraph(nextPurchase(decision)),
+  ];
+}
+
+function nextPurchase(decision: Decision): Line {
+  const next = decision.route.ownMill?.next ?? null;
+  if (next === null)
+    return say`The next purchase: nothing in this catalog would surely hold more of the work than the first of these.`;
+  const at = (key: string): Path => ['route', 'ownMill', 'next', key];
+  return say`The next purchase: ${arrangementName(decision, next.id, at('id'))} is the cheapest that would hold more. It
+    adds ${number(at('addsHours'), 'h')} a year, at ${number(at('addsPrice'), 'money', { ifNull: 'a price that is not known' })} more.`;
 }

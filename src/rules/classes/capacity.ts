@@ -51,7 +51,11 @@ export const askedAtLeast = (capacity: Capacity): ClassRule['number'] =>
 export const askedByNearlyAll = (capacity: Capacity): ClassRule['number'] => asked(capacity, nearlyAll);
 
 /** The widest value over the kinds that a family may be. */
-export function acrossCases(family: Family, read: (of: Family['cases'][number]) => Value, path: string): Value {
+export function acrossCases(
+  family: Family,
+  read: (of: Family['cases'][number]) => Value,
+  path: string,
+): Value {
   const all = family.cases.map(read);
   if (all.length === 0) return known(0, path);
   const ends = {
@@ -61,13 +65,17 @@ export function acrossCases(family: Family, read: (of: Family['cases'][number]) 
   return derived(ends, path, [...all, ...family.cases.flatMap((of) => of.kinds)]);
 }
 
+/** The assumptions that are lines of these tables. */
+type Line = 'leastCoverage' | 'kneeShare' | 'oversize' | 'spreadWide' | 'threeAxisOften';
+
 /** An assumption as a line. */
 export const assumed =
-  (name: keyof ClassGround['shop']['assume']) =>
-  ({ shop }: ClassGround): Value =>
+  (name: Line) =>
+  ({ shop }: Pick<ClassGround, 'shop'>): Value =>
     known(shop.assume[name], `assume.${name}`);
 
 export const exactly = (value: number, path: string) => (): Value => known(value, path);
 
 /** The least coverage, or where nearly all of the hours begin. */
-export const nearlyAllOfThem = (of: ClassGround): Value => known(nearlyAll(of), 'nearly all of the hours');
+export const nearlyAllOfThem = (of: Pick<ClassGround, 'shop'>): Value =>
+  known(nearlyAll(of), 'nearly all of the hours');

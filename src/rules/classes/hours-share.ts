@@ -40,7 +40,9 @@ export function shareOf(
   );
   return {
     value: derived(ends, 'share of the five-axis hours', [...families.map(({ hours: of }) => of), ...kinds]),
-    parts: told.filter(({ so }) => (about === 'so' ? so !== 'no' : so !== 'yes')).map((each) => each.family.name),
+    parts: told
+      .filter(({ so }) => (about === 'so' ? so !== 'no' : so !== 'yes'))
+      .map((each) => each.family.name),
   };
 }
 

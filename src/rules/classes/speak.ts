@@ -24,7 +24,6 @@ export function lies(when: Speaks, number: Value, limit: Value): Likelihood {
 interface Said {
   readonly weighed: Weighed;
   readonly limit: Value;
-  readonly own: Likelihood;
 }
 
 /** What every rule about a subject says, in the order of the rules; one that is silent says nothing. */
@@ -55,7 +54,7 @@ interface Said {
 }
 
 const argument = <Id extends string>(
-  rule: Rule<Id, never, never, unknown>,
+  rule: Pick<Rule<Id, string, never, unknown>, 'id' | 'side' | 'unit' | 'source'>,
   { weighed, limit }: Said,
   sure: boolean,
 ): Argument<Id> => ({

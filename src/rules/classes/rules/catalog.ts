@@ -78,12 +78,21 @@ export const catalog = defineGroup([
     number: thatPass,
     limit: exactly(1, 'one arrangement'),
     when: 'below',
+    unless: [
+      'sides-tilt',
+      'sides-must-tilt',
+      'tilt-beyond',
+      'swing-beyond',
+      'mass-beyond',
+      'strength-beyond',
+      'price-over',
+    ],
     source: 'every check of every arrangement',
     examples: [
       {
-        what: 'a table that turns far too small a circle',
+        what: 'a mill without drives for its axes',
         of: 'single-support',
-        given: { rotaries: [{ swing: 20 }] },
+        given: { ...PASSES, machines: [{ axisDrives: { fitted: 0, offered: 0 } }] },
         speaks: 'yes',
         number: 0,
         limit: 1,

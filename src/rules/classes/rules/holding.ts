@@ -12,8 +12,12 @@ function bar(of: ClassGround): Weighed | null {
   if (of.families.length === 0 || of.tables.length === 0) return null;
   const most = largestCollet(of);
   const fits = (family: Family): Whether => {
-    const surely = family.cases.map(({ heldByCollet, planRadius }) => heldByCollet && 2 * planRadius.high <= most.low + 1e-9);
-    const perhaps = family.cases.map(({ heldByCollet, planRadius }) => heldByCollet && 2 * planRadius.low <= most.high + 1e-9);
+    const surely = family.cases.map(
+      ({ heldByCollet, planRadius }) => heldByCollet && 2 * planRadius.high <= most.low + 1e-9,
+    );
+    const perhaps = family.cases.map(
+      ({ heldByCollet, planRadius }) => heldByCollet && 2 * planRadius.low <= most.high + 1e-9,
+    );
     if (whether(surely) === 'yes') return 'yes';
     return whether(perhaps) === 'no' ? 'no' : 'perhaps';
   };
@@ -34,7 +38,9 @@ const chucked =
     });
   };
 
-const hours = (quantity: number) => ({ yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 } });
+const hours = (quantity: number) => ({
+  yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 },
+});
 const barOf = (diameter: number) => ({
   shape: 'round' as const,
   diameter,

@@ -1,3 +1,4 @@
+import { NOT_SURE } from '../../../questions/ranges.ts';
 import { answered, derived, known } from '../../judging/value.ts';
 import { askedAtLeast, exactly } from '../capacity.ts';
 import type { ClassGround } from '../ground.ts';
@@ -20,16 +21,24 @@ function lightest(of: ClassGround): Weighed | null {
     low: least(perhaps, 'low'),
     high: surely.length === 0 ? Number.POSITIVE_INFINITY : least(surely, 'high'),
   };
-  return { value: derived(ends, 'mass of the rotary', [need, ...perhaps.map(({ mass }) => mass)]), parts: [] };
+  return {
+    value: derived(ends, 'mass of the rotary', [need, ...perhaps.map(({ mass }) => mass)]),
+    parts: [],
+  };
 }
-
-const ANY_SWITCHES = { low: 0, high: 50 };
 
 /** How often a year the shop would lift a rotary on or off. */
 function swaps({ answers, shop }: ClassGround): Weighed {
-  const weekly = answered(answers.work.switchesPerWeek, 'work.switchesPerWeek', ANY_SWITCHES);
+  const weekly = answered(
+    answers.work.switchesPerWeek,
+    'work.switchesPerWeek',
+    NOT_SURE['work.switchesPerWeek'],
+  );
   const ends = { low: weekly.low * shop.assume.weeks, high: weekly.high * shop.assume.weeks };
-  return { value: derived(ends, 'swaps a year', [weekly, known(shop.assume.weeks, 'assume.weeks')]), parts: [] };
+  return {
+    value: derived(ends, 'swaps a year', [weekly, known(shop.assume.weeks, 'assume.weeks')]),
+    parts: [],
+  };
 }
 
 const hoist = (capacity: number) =>

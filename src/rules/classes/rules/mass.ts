@@ -1,7 +1,14 @@
 import type { Family } from '../../arranging/family.ts';
 import type { Outcome } from '../../judging/outcome.ts';
 import { derived, known, type Value } from '../../judging/value.ts';
-import { acrossCases, askedAtLeast, askedByNearlyAll, type Capacity, mostOffered, nearlyAll } from '../capacity.ts';
+import {
+  acrossCases,
+  askedAtLeast,
+  askedByNearlyAll,
+  type Capacity,
+  mostOffered,
+  nearlyAll,
+} from '../capacity.ts';
 import type { ClassGround } from '../ground.ts';
 import { neededFor } from '../hours-share.ts';
 import { defineGroup, EVERY_CLASS, ONE_AXIS, TWO_AXES, type Weighed } from '../rule.ts';
@@ -27,7 +34,11 @@ const tiltedMass = ({ class: ofClass }: ClassGround) => {
     );
 };
 
-const MASS: Capacity = { name: 'payload, tilted', quantity: tiltedMass, offers: (table) => table.payloadTilted };
+const MASS: Capacity = {
+  name: 'payload, tilted',
+  quantity: tiltedMass,
+  offers: (table) => table.payloadTilted,
+};
 
 /** The moment that nearly all of the hours ask of the rotary of this class that carries most. */
 function moment(of: ClassGround): { readonly need: Weighed; readonly have: Value } | null {
@@ -59,7 +70,9 @@ const carried = (mass: number | readonly [number, number], fixture = 0) => ({
   mass,
   holding: { mass: fixture },
 });
-const hours = (quantity: number) => ({ yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 } });
+const hours = (quantity: number) => ({
+  yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 },
+});
 const PAYLOAD_20 = [{ payload: { level: 35, tilted: 20 } }] as const;
 const SOURCE = 'the catalog’s payload, tilted';
 const STATICS = 'statics: mass × distance of its center from the tilt axis';

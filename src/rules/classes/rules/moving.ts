@@ -13,7 +13,9 @@ const moving =
     families.length === 0 ? null : shareOf(families, isMoving, about);
 
 const MOVING = { motion: 'simultaneous' } as const;
-const hours = (quantity: number) => ({ yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 } });
+const hours = (quantity: number) => ({
+  yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 },
+});
 const mixed = (share: number) => [
   { name: 'Hinge', ...hours(100 - share) },
   { name: 'Impeller', ...MOVING, ...hours(share) },

@@ -7,17 +7,15 @@ import { defineGroup, ONE_AXIS, type Weighed } from '../rule.ts';
 
 /** One level axis turns the sides around it to the tool, and never another. */
 export const isAround = (family: Family): Whether =>
-  whether(
-    family.cases.map((of) => of.approaches.every(({ kind }) => kind === 'around' || kind === 'sides')),
-  );
+  whether(family.cases.map((of) => of.approaches.every(({ kind }) => kind === 'around' || kind === 'sides')));
 
-const around =
+export const around =
   (about: 'so' | 'not so') =>
-  ({ families }: ClassGround): Weighed | null =>
+  ({ families }: Pick<ClassGround, 'families'>): Weighed | null =>
     families.length === 0 ? null : shareOf(families, isAround, about);
 
 /** Must-have parts that a level axis does not reach, counted. */
-function mustTilt({ families }: ClassGround): Weighed | null {
+export function mustTilt({ families }: Pick<ClassGround, 'families'>): Weighed | null {
   const musts = families.filter(({ must }) => must).map((family) => ({ family, so: isAround(family) }));
   if (musts.length === 0) return null;
   const surely = musts.filter(({ so }) => so === 'no');
@@ -36,9 +34,11 @@ function mustTilt({ families }: ClassGround): Weighed | null {
 
 const AROUND = { approaches: ['around'] } as const;
 const FIVE_SIDES = { approaches: ['top', 'sides'] } as const;
-const hours = (quantity: number) => ({ yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 } });
+const hours = (quantity: number) => ({
+  yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 },
+});
 
-const SOURCE = 'geometry: one level axis turns a part about itself only';
+export const SIDES_SOURCE = 'geometry: one level axis turns a part about itself only';
 
 /** Whether one level axis is enough for the sides that have to be reached. */
 export const sides = defineGroup([
@@ -50,7 +50,7 @@ export const sides = defineGroup([
     number: around('not so'),
     limit: assumed('leastCoverage'),
     when: 'below',
-    source: SOURCE,
+    source: SIDES_SOURCE,
     examples: [
       {
         what: '40 % of the hours lie around one axis, half are wanted',
@@ -92,7 +92,7 @@ export const sides = defineGroup([
     number: mustTilt,
     limit: exactly(1, 'one part'),
     when: 'at least',
-    source: SOURCE,
+    source: SIDES_SOURCE,
     examples: [
       {
         what: 'one must-have part is cut from the top as well',
@@ -130,7 +130,7 @@ export const sides = defineGroup([
     limit: nearlyAllOfThem,
     when: 'below',
     unless: ['sides-tilt'],
-    source: SOURCE,
+    source: SIDES_SOURCE,
     examples: [
       {
         what: 'a tenth of the hours needs a tilt',
@@ -166,7 +166,7 @@ export const sides = defineGroup([
     number: around('so'),
     limit: nearlyAllOfThem,
     when: 'at least',
-    source: SOURCE,
+    source: SIDES_SOURCE,
     examples: [
       {
         what: 'all sides lie around one axis',

@@ -41,7 +41,9 @@ function strongest(of: ClassGround): Weighed | null {
   return { value: derived({ low: best.value.low, high }, best.value.path, [best.value]), parts: best.parts };
 }
 
-const hours = (quantity: number) => ({ yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 } });
+const hours = (quantity: number) => ({
+  yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 },
+});
 const HEAVY = { mass: 15, holding: { mass: 6 } } as const;
 const LIGHT = { mass: 2, holding: { mass: 2 } } as const;
 const PAYLOAD_20 = [{ payload: { level: 35, tilted: 20 } }] as const;

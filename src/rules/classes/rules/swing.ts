@@ -31,7 +31,9 @@ function oversize(of: ClassGround): Weighed | null {
   return { value: derived(ends, 'least swing ÷ swing needed', [need, ...all]), parts: [] };
 }
 
-const hours = (quantity: number) => ({ yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 } });
+const hours = (quantity: number) => ({
+  yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 },
+});
 const turning = (diameter: number | readonly [number, number]) => ({
   size: [30, 40, 20] as const,
   holding: { diameter },

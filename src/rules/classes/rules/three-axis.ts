@@ -1,13 +1,12 @@
+import { NOT_SURE } from '../../../questions/ranges.ts';
 import { answered, derived, known, openAnswer, type Value } from '../../judging/value.ts';
 import { assumed } from '../capacity.ts';
 import type { ClassGround } from '../ground.ts';
 import { COMMON_PRACTICE, defineGroup, EVERY_CLASS, type Weighed } from '../rule.ts';
 
-const ANY_SHARE = { low: 0, high: 1 };
-
 /** Share of the work that stays on three axes and has to live with the rotary. */
 const share = ({ answers }: ClassGround): Weighed => ({
-  value: answered(answers.work.threeAxisShare, 'work.threeAxisShare', ANY_SHARE),
+  value: answered(answers.work.threeAxisShare, 'work.threeAxisShare', NOT_SURE['work.threeAxisShare']),
   parts: [],
 });
 
@@ -18,9 +17,14 @@ function vises({ judged, shop }: ClassGround): Weighed | null {
   );
   if (all.length === 0 || !Number.isFinite(shop.visesWanted.low)) return null;
   const most = (sure: boolean, end: 'low' | 'high'): number =>
-    Math.max(0, ...all.filter(({ passes }) => !sure || passes === 'yes').map(({ stations }) => stations[end]));
+    Math.max(
+      0,
+      ...all.filter(({ passes }) => !sure || passes === 'yes').map(({ stations }) => stations[end]),
+    );
   const ends = { low: most(true, 'low'), high: most(false, 'high') };
-  const from = judged.flatMap(({ passes, own }) => (passes === 'open' ? own.flatMap(({ openOn }) => openOn) : []));
+  const from = judged.flatMap(({ passes, own }) =>
+    passes === 'open' ? own.flatMap(({ openOn }) => openOn) : [],
+  );
   return { value: derived(ends, 'vise stations', from), parts: [] };
 }
 
@@ -119,7 +123,7 @@ export const threeAxis = defineGroup([
         of: 'single-support',
         given: { parts: [{ tolerance: 0.5 }], work: { visesWanted: 1 } },
         speaks: 'yes',
-        number: 1,
+        number: 2,
         limit: 1,
       },
       {

@@ -1,5 +1,12 @@
 import type { Family } from '../../arranging/family.ts';
-import { acrossCases, askedAtLeast, askedByNearlyAll, assumed, type Capacity, mostOffered } from '../capacity.ts';
+import {
+  acrossCases,
+  askedAtLeast,
+  askedByNearlyAll,
+  assumed,
+  type Capacity,
+  mostOffered,
+} from '../capacity.ts';
 import type { ClassGround } from '../ground.ts';
 import { shareOf, type Whether } from '../hours-share.ts';
 import { COMMON_PRACTICE, defineGroup, TWO_AXES, type Weighed } from '../rule.ts';
@@ -21,7 +28,9 @@ const TILT: Capacity = {
 
 const AROUND = { approaches: ['around'] } as const;
 const UNDERCUT = { approaches: ['top', { undercut: 105 }] } as const;
-const hours = (quantity: number) => ({ yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 } });
+const hours = (quantity: number) => ({
+  yearly: { quantity, lots: 0, setups: 0, cycleMinutes: 60, handlingMinutes: 0 },
+});
 const TO_100 = [{ tilt: [-20, 100] }] as const;
 
 const GEOMETRY = 'geometry: the greatest polar angle of the sides against the greatest tilt';

@@ -1,0 +1,16 @@
+import type { Interval } from '../../quantities/interval.ts';
+import type { ShopCase } from '../judging/case.ts';
+import type { Judged } from './judged.ts';
+import type { Ranked } from './rank.ts';
+
+/** Vises beyond those that the shop wants count for nothing: bigger is never better by itself. */
+export const rankedOf = ({ id, passes, measures }: Judged, { visesWanted }: ShopCase): Ranked => ({
+  id,
+  surely: passes === 'yes',
+  measures: { ...measures, viseStations: atMostWanted(measures.viseStations, visesWanted) },
+});
+
+const atMostWanted = (stations: Interval | null, wanted: Interval): Interval | null =>
+  stations === null
+    ? null
+    : { low: Math.min(stations.low, wanted.low), high: Math.min(stations.high, wanted.high) };
