@@ -8,8 +8,7 @@ import type { ClassRuleId } from './classes/rule-ids.ts';
 export const FINDINGS = ['suits', 'possible', 'ruled out'] as const;
 export type Finding = (typeof FINDINGS)[number];
 
-export const SIDES = ['for', 'against', 'rules out'] as const;
-export type ArgumentSide = (typeof SIDES)[number];
+export type ArgumentSide = 'for' | 'against' | 'rules out';
 
 /** One reason: a number of this shop and catalog, held against a line. */
 export interface Argument<Rule extends string = ClassRuleId> {

@@ -4,7 +4,7 @@ import { bounded, hangingOn, type Value } from '../judging/value.ts';
 import type { Rule, Speaks, Weighed } from './rule.ts';
 
 /** Does the number lie on this side of its line, for every value of the unknowns, or for any? */
-export function lies(when: Speaks, number: Value, limit: Value): Likelihood {
+function lies(when: Speaks, number: Value, limit: Value): Likelihood {
   switch (when) {
     case 'at most':
       return { surely: atMost(number.high, limit.low), perhaps: atMost(number.low, limit.high) };
