@@ -39,7 +39,7 @@ export function demoWorld(shop: Shop): World {
 }
 
 /** An interview on the answers of a demo shop. */
-export function demoSession(shop: Shop, world: World): Session {
+function demoSession(shop: Shop, world: World): Session {
   return opened({ ...answersOf(shop), text: textOf(shop) }, newSession(world, [], null), world);
 }
 

@@ -94,7 +94,7 @@ function plainKey(text: string): { readonly key: Key | null; readonly length: nu
 const LONGEST = 500;
 
 /** The first line of a paste that holds anything, without what could steer a display. */
-export function pasted(text: string): string {
+function pasted(text: string): string {
   const plain = text.replace(
     // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
     /\u001b(?:\[[0-?]*[ -/]*[@-~]|\][^\u0007\u001b]*(?:\u0007|\u001b\\)?|O.|.)?/g,

@@ -1,0 +1,27 @@
+import { describe, expect, test } from 'vitest';
+import { previewLive, previewOf } from '../../src/session/preview.ts';
+import { go, oneBlock, WORLD } from './talk.ts';
+
+const atTolerance = () => go(oneBlock(), { type: 'find', text: 'tolerance' }).session;
+
+describe('an answer before it is given', () => {
+  test('is said as it would be taken, in both systems of units', () => {
+    const preview = previewOf(atTolerance(), { type: 'reply', text: '0.002 in' }, WORLD);
+    expect(preview.ok && preview.words).toBe('0.0508 mm (0.002 in)');
+  });
+
+  test('is refused in the words in which it would be', () => {
+    const preview = previewOf(atTolerance(), { type: 'reply', text: 'about so' }, WORLD);
+    expect(preview).toMatchObject({ ok: false });
+    expect(!preview.ok && preview.why).toContain('expected a length');
+    expect(previewLive(preview, WORLD)).toBeNull();
+  });
+
+  test('shows what it would do, and changes nothing', () => {
+    const session = go(oneBlock(), { type: 'find', text: 'size' }).session;
+    const before = JSON.stringify(session);
+    const live = previewLive(previewOf(session, { type: 'reply', text: '300 x 300 x 50' }, WORLD), WORLD);
+    expect(live).toMatchObject({ leftBefore: 12, left: 3, dropped: { check: 'swing' } });
+    expect(JSON.stringify(session)).toBe(before);
+  });
+});

@@ -1,0 +1,97 @@
+import { describe, expect, test, vi } from 'vitest';
+import { blankAnswers } from '../../../src/questions/blank-answers.ts';
+import type { Decision } from '../../../src/rules/decision.ts';
+import { createJudge, type Job } from '../../../src/ui/judging/judge.ts';
+import { NotYet } from '../../../src/ui/state/not-yet.ts';
+import { FAKE_CATALOG } from '../../session/fake-engine.ts';
+
+const OPTIONS = { shownIn: 'mm', traces: false } as const;
+const answersOf = (currency: string) => blankAnswers(currency);
+const decisionOf = (name: string) => ({ recommended: name }) as Decision;
+
+function judging() {
+  const sent: Job[] = [];
+  const onReady = vi.fn();
+  const { judge, received } = createJudge((job) => void sent.push(job), onReady);
+  const ask = (name: string) => judge.decide(answersOf(name), FAKE_CATALOG, OPTIONS);
+  const want = (name: string): void => void expect(() => ask(name)).toThrow(NotYet);
+  /** what is worked on is done */
+  const finish = (): void => {
+    const job = sent.at(-1);
+    if (job !== undefined) received({ id: job.id, decision: decisionOf(job.answers.currency) });
+  };
+  return { judge, received, sent, onReady, ask, want, finish };
+}
+
+const names = (sent: readonly Job[]): readonly string[] => sent.map(({ answers }) => answers.currency);
+
+describe('a judge', () => {
+  test('begins nothing by itself, and what was wanted first is begun first', () => {
+    const { judge, sent, want, finish, ask, onReady } = judging();
+    want('A');
+    want('B');
+    expect(sent).toEqual([]);
+    judge.work();
+    judge.work();
+    expect(names(sent)).toEqual(['A']);
+    finish();
+    expect(onReady).toHaveBeenCalledTimes(1);
+    expect(ask('A')).toEqual(decisionOf('A'));
+    judge.work();
+    expect(names(sent)).toEqual(['A', 'B']);
+  });
+
+  test('forgets what is wanted no more, but keeps what is being worked out', () => {
+    const { judge, sent, want, finish, ask } = judging();
+    want('A');
+    judge.work();
+    want('B');
+    judge.forget();
+    want('C');
+    finish();
+    judge.work();
+    expect(names(sent)).toEqual(['A', 'C']);
+    expect(ask('A')).toEqual(decisionOf('A'));
+  });
+
+  test('tells answers apart, and the ways in which they are decided', () => {
+    const { judge, want, finish, sent } = judging();
+    want('A');
+    judge.work();
+    finish();
+    expect(() => judge.decide(answersOf('A'), FAKE_CATALOG, { ...OPTIONS, all: true })).toThrow(NotYet);
+    judge.work();
+    expect(sent.map(({ options }) => options)).toEqual([OPTIONS, { ...OPTIONS, all: true }]);
+  });
+
+  test('keeps twelve decisions, those that were looked at last', () => {
+    const { judge, want, finish, ask } = judging();
+    const work = (name: string): void => {
+      want(name);
+      judge.work();
+      finish();
+    };
+    for (let index = 1; index <= 12; index += 1) work(`D${index}`);
+    expect(ask('D1')).toEqual(decisionOf('D1'));
+    work('D13');
+    expect(ask('D1')).toEqual(decisionOf('D1'));
+    expect(() => ask('D2')).toThrow(NotYet);
+    expect(ask('D3')).toEqual(decisionOf('D3'));
+  });
+
+  test('passes a fault on, and goes on afterwards', () => {
+    const { judge, want, received, sent } = judging();
+    want('A');
+    want('B');
+    judge.work();
+    expect(() => received({ id: sent[0]?.id ?? 0, fault: 'it broke' })).toThrow('it broke');
+    judge.work();
+    expect(names(sent)).toEqual(['A', 'B']);
+  });
+
+  test('takes no notice of what it does not wait for', () => {
+    const { received, onReady } = judging();
+    received({ id: 7, fault: 'late' });
+    expect(onReady).not.toHaveBeenCalled();
+  });
+});
