@@ -7,7 +7,7 @@ import { valueName } from './value-name.ts';
 type Line = readonly Inline[];
 
 /** A sentence whose places for numbers and names are filled from the decision. */
-function filled(
+export function filled(
   decision: Decision,
   wording: string,
   { unit, parts }: Pick<Argument<string>, 'unit' | 'parts'>,

@@ -94,7 +94,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
         : order.map((id) => runnerUp(byId(running, winner.id), byId(running, id), ranking, answers.matters)),
     nearestMisses: misses.map(({ id }) => id),
     ...argued,
-    features: winner === null ? [] : featuresOf(winner),
+    features: winner === null ? [] : featuresOf(winner, answers, shop),
     stability: [],
     unknowns: unknownsOf(reading.length > 0 ? reading : misses, contenders, outcome === 'open', shop),
     cautions: cautionsFor(reading.length > 0 ? reading : misses, answers),

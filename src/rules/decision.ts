@@ -6,10 +6,12 @@ import type { CautionId } from './cautions.ts';
 import type { Bounded, CheckResult, Verdict } from './check-result.ts';
 import type { CheckId } from './checks/ids.ts';
 import type { Bigger, ClassFinding, Route } from './decision-classes.ts';
+import type { FeatureNeed } from './decision-features.ts';
 import type { StageId } from './stages/index.ts';
 
 export * from './check-result.ts';
 export * from './decision-classes.ts';
+export * from './decision-features.ts';
 
 /** The whole result, as data: `decide` makes it, everything downstream only prints it. */
 
@@ -87,14 +89,6 @@ export interface LaterCost {
   /** mm of subplate or risers under the work */
   readonly subplate: Bounded;
   readonly price: Bounded;
-}
-
-export interface FeatureNeed {
-  readonly feature: string;
-  readonly need: 'required' | 'pays for itself' | 'worth having' | 'not needed';
-  readonly why: string;
-  readonly price: Bounded;
-  readonly savesHours: Bounded;
 }
 
 interface Flip {

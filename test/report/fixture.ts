@@ -5,6 +5,7 @@ import { fixtureAnswers } from './fixture-answers.ts';
 import { fixtureArguments } from './fixture-arguments.ts';
 import { fixtureCatalog } from './fixture-catalog.ts';
 import { check, fixtureChecks } from './fixture-checks.ts';
+import { FIXTURE_FEATURES } from './fixture-features.ts';
 
 /** A decision made by hand, small but with everything in it that a report can be asked to print. */
 
@@ -55,15 +56,7 @@ function fixtureArrangements(hinge: string, valve: string): readonly Arrangement
       { item: 'axis-drives', which: '2', price: 8400 },
       { item: 'feature', which: 'somethingNew', price: null },
     ],
-    features: [
-      {
-        feature: 'spindleProbe',
-        need: 'worth having',
-        why: 'saves 12 min a setup',
-        price: 6800,
-        savesHours: null,
-      },
-    ],
+    features: FIXTURE_FEATURES,
     later: { raised: 75, subplate: 10, price: 900 },
     checks: fixtureChecks(hinge, valve),
     undominated: true,
@@ -204,7 +197,7 @@ export function fixtureDecision({
       : [],
     nearestMisses: ['alder+wren/tilt-along-y'],
     ...fixtureArguments(hinge, valve, found),
-    features: [{ feature: 'toolCenterPoint', need: 'required', why: '', price: 9500, savesHours: null }],
+    features: FIXTURE_FEATURES,
     stability: [{ answer: 'tools.longest', low: 150, high: 214 }],
     unknowns: [
       {

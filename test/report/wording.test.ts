@@ -20,7 +20,12 @@ import {
   ROUTE_ARGUMENT_WORDS,
   ROUTE_WORDS,
 } from '../../src/report/wording/class-arguments.ts';
-import { FEATURE_NEED_WORDS, FEATURE_WORDS } from '../../src/report/wording/features.ts';
+import {
+  FEATURE_NEED_WORDS,
+  FEATURE_REASON_WORDS,
+  FEATURE_WORDS,
+  THERE_WORDS,
+} from '../../src/report/wording/features.ts';
 import { MATERIAL_WORDS } from '../../src/report/wording/materials.ts';
 import { MEASURE_WORDS } from '../../src/report/wording/measures.ts';
 import { MEASURE_TO_TAKE_WORDS } from '../../src/report/wording/measures-to-take.ts';
@@ -31,6 +36,7 @@ import { CHECK_IDS } from '../../src/rules/checks/ids.ts';
 import { ROUTE_RULE_IDS } from '../../src/rules/classes/routes/rule-ids.ts';
 import { CLASS_RULE_IDS } from '../../src/rules/classes/rule-ids.ts';
 import { MEASURES_TO_TAKE, ROUTES, VERDICTS } from '../../src/rules/decision.ts';
+import { FEATURE_IDS, FEATURE_REASONS } from '../../src/rules/features/ids.ts';
 import { STAGES } from '../../src/rules/stages/index.ts';
 
 const TABLES: Readonly<Record<string, object>> = {
@@ -50,6 +56,8 @@ const TABLES: Readonly<Record<string, object>> = {
   prices: PRICE_WORDS,
   features: FEATURE_WORDS,
   needs: FEATURE_NEED_WORDS,
+  'reasons for a feature': FEATURE_REASON_WORDS,
+  'where a feature is': THERE_WORDS,
   findings: FINDING_WORDS,
   'arguments of a class': CLASS_ARGUMENT_WORDS,
   'arguments of a route': ROUTE_ARGUMENT_WORDS,
@@ -74,6 +82,8 @@ describe('Words', () => {
     ['arguments of a class', CLASS_ARGUMENT_WORDS, CLASS_RULE_IDS],
     ['arguments of a route', ROUTE_ARGUMENT_WORDS, ROUTE_RULE_IDS],
     ['routes', ROUTE_WORDS, ROUTES],
+    ['features', FEATURE_WORDS, FEATURE_IDS],
+    ['reasons for a feature', FEATURE_REASON_WORDS, FEATURE_REASONS],
   ] as const)('for all %s, and for nothing else', (_what, table, ids) => {
     expect(Object.keys(table).toSorted()).toEqual([...ids].toSorted());
   });

@@ -42,7 +42,7 @@ export function assembled(
     ),
     measures: measuresOf(judged),
     prices: shownItems(judged.priced),
-    features: featuresOf(judged),
+    features: featuresOf(judged, answers, world.shop),
     later: laterCost(judged, answers, world.shop.platePrice),
     checks: traces
       ? [
