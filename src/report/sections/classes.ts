@@ -72,12 +72,18 @@ function reasons(
   wording: Readonly<Record<string, string>>,
 ): readonly Line[] {
   const side = (key: 'for' | 'against'): readonly Line[] =>
-    row[key].map((each, index) => {
+    row[key].flatMap((each, index): readonly Line[] => {
+      if (key === 'for' && row.against.some((other) => isOtherSide(each, other))) return [];
       const line = argumentLine(decision, wording[each.rule] ?? '', each, [...path, key, index]);
-      return key === 'for' ? say`For: ${line}.` : say`Against: ${line}.`;
+      if (!each.sure) return [say`Open: ${line}.`];
+      return [key === 'for' ? say`For: ${line}.` : say`Against: ${line}.`];
     });
   return [...side('against'), ...side('for'), ...best(decision, row, path)];
 }
+
+/** Two sides of one number that is open: one of them says it. */
+const isOtherSide = (a: Argument<string>, b: Argument<string>): boolean =>
+  !a.sure && !b.sure && `${a.number}/${a.limit}/${a.unit}` === `${b.number}/${b.limit}/${b.unit}`;
 
 function best(decision: Decision, { best: id, bestPasses }: Found, path: Path): readonly Line[] {
   if (id === null) return [];

@@ -12,7 +12,7 @@ export const FINDING_WORDS: Readonly<Record<Finding, string>> = {
 
 export const CLASS_ARGUMENT_WORDS: Readonly<Record<ClassRuleId, string>> = {
   'sides-tilt':
-    'only {number} of the hours have all their sides around one level axis, at least {limit} are wanted; the others have to be tilted: {parts}',
+    'of the hours {number} have all their sides around one level axis, and at least {limit} are wanted; the others have to be tilted: {parts}',
   'sides-must-tilt': 'it does not tilt, and parts that must be held need that: {parts}',
   'sides-some-tilt': 'it holds {number} of the hours at most, because the others have to be tilted: {parts}',
   'sides-around': '{number} of the hours have all their sides around one level axis: no tilt is needed',
@@ -88,7 +88,7 @@ export const ROUTE_ARGUMENT_WORDS: Readonly<Record<RouteRuleId, string>> = {
   'no-mill-owned': 'no mill of this catalog is owned',
   'route-none': 'there is nothing of this in the catalog',
   'one-axis-not-enough':
-    'only {number} of the hours have all their sides around one level axis, at least {limit} are wanted; the others have to be tilted: {parts}',
+    'of the hours {number} have all their sides around one level axis, and at least {limit} are wanted; the others have to be tilted: {parts}',
   'one-axis-must-tilt': 'parts that must be held have to be tilted: {parts}',
   'one-axis-nearly': 'it holds {number} of the hours at most; the others have to be tilted: {parts}',
   'one-axis-enough': '{number} of the hours have all their sides around one level axis',

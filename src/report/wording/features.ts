@@ -40,7 +40,7 @@ export const FEATURE_REASON_WORDS: Readonly<Record<FeatureReason, string>> = {
   'axes-to-drive': 'rotary axes to be driven: {number}, drives that are fitted: {limit}',
   'axes-driven': 'all its rotary axes are driven already: {number}',
   'all-axes-move': 'all axes move in the cut for {number} a year: {parts}',
-  'axes-stand-braked': 'the rotary axes stand braked while they cut; all axes move for {number} a year',
+  'axes-stand-braked': 'the rotary axes stand braked while they cut',
   'loaded-off-center': 'loaded by hand up to {number} off the axis: {parts}',
   'saves-at-setups': 'no part asks for it; it saves time at every setup',
   'goes-with-work-offset':
@@ -61,7 +61,7 @@ export const FEATURE_REASON_WORDS: Readonly<Record<FeatureReason, string>> = {
   'tools-reach': 'the tools that are there reach everywhere',
   'hole-deep': 'holes up to {number} diameters deep, where {limit} are the line: {parts}',
   'tough-material': 'tough material that wants cooling at the edge: {parts}',
-  'holes-shallow': 'holes up to {number} diameters deep, where {limit} are the line',
+  'holes-shallow': 'no hole is deeper than {limit} diameters',
   'chips-many': 'metal cut to chips: {number}, where {limit} is the line',
   'chips-few': 'metal cut to chips: {number}, where {limit} is the line',
   'chips-burn':
