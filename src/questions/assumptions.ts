@@ -33,7 +33,12 @@ export const ASSUMPTIONS = {
   approach: assumption(25, 'mm', [0, 500], 'clearance between tool and work on the way in'),
   clearGap: assumption(10, 'mm', [0, 200], 'gap kept between things that pass each other'),
   swingGap: assumption(5, 'mm', [0, 200], 'gap kept between a part on a level axis and the table'),
-  connectorRoom: assumption(150, 'mm', [0, 1000], 'room behind a rotary for its plugs and hoses'),
+  connectorRoom: assumption(
+    150,
+    'mm',
+    [0, 1000],
+    'room for plugs and hoses behind the housing of a rotary, or behind its base where no housing is drawn',
+  ),
   spindleEfficiency: assumption(0.8, '', [0.3, 1], 'share of the spindle power that arrives at the tool'),
   centerErrorHand: assumption(0.02, 'mm', [0, 1], 'error of a rotation center found by hand'),
   centerErrorProbed: assumption(0.008, 'mm', [0, 1], 'error of a rotation center found with a spindle probe'),

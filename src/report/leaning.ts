@@ -9,10 +9,10 @@ const LEANS: Readonly<Record<Exclude<BuiltIn['leans'], 'unknown'>, string>> = {
   'toward-right': 'As it tilts, the top of the work leans to the right.',
 };
 
-/** Mounted as it comes it leans toward the door or to the left; turned end for end the other way. */
+/** Mounted as it comes it leans toward the door or to the right; turned end for end the other way. */
 const BY_MOUNTING = {
   'tilt-along-x': ['toward-door', 'toward-column'],
-  'tilt-along-y': ['toward-left', 'toward-right'],
+  'tilt-along-y': ['toward-right', 'toward-left'],
 } as const;
 
 const OPPOSITE = {

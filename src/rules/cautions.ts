@@ -12,6 +12,7 @@ export const CAUTIONS = [
   'forces-are-estimates',
   'licensed-trades-decide',
   'rigid-oversize-fixture',
+  'loading-over-housing',
   'ask-the-seller',
 ] as const;
 export type CautionId = (typeof CAUTIONS)[number];

@@ -38,8 +38,8 @@ describe('The lean', () => {
   it.each([
     ['tilt-along-x', false, 'door'],
     ['tilt-along-x', true, 'column'],
-    ['tilt-along-y', false, 'left'],
-    ['tilt-along-y', true, 'right'],
+    ['tilt-along-y', false, 'right'],
+    ['tilt-along-y', true, 'left'],
   ] as const)('of %s, turned %s, is to the %s', (mounting, turned, where) => {
     if (first === undefined) throw new Error('the fixture lists no arrangement');
     expect(leaning({ ...first, mounting, turned }, fixtureDecision())).toContain(where);

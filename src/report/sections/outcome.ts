@@ -6,7 +6,7 @@ import { arrangementName, partName } from '../names.ts';
 import { valueName } from '../value-name.ts';
 import { OUTCOME_WORDS } from '../wording/verdicts.ts';
 import { contenders } from './contenders.ts';
-import { pieces } from './pieces.ts';
+import { pieces, wayRound } from './pieces.ts';
 import { tightest } from './tightest.ts';
 
 type Line = readonly Inline[];
@@ -37,6 +37,7 @@ function recommendation(decision: Decision, at: ArrangementAt): readonly Block[]
     ),
     list([
       ...pieces(decision, at),
+      ...wayRound(decision, at),
       ...coverageLines(decision, at),
       ...conditionLine(at),
       ...nextBest(decision),

@@ -3,6 +3,7 @@ import { enumerate, type Inline, number, say, words } from '../blocks/inline.ts'
 import type { ArrangementAt } from '../checks-at.ts';
 import { leaning } from '../leaning.ts';
 import { machineName, rotaryName } from '../names.ts';
+import { orientation } from '../orientation.ts';
 import { CLASS_WORDS, CLEARANCE_WORDS, MACHINE_KIND_WORDS, PLATE_WORDS } from '../wording/arrangement.ts';
 
 type Line = readonly Inline[];
@@ -32,17 +33,23 @@ function rotaryLine(decision: Decision, { arrangement, path }: ArrangementAt): r
   return [say`Rotary: ${name}, ${words(title)} (${words(means)}).`];
 }
 
-/** Which way it leans, where it stands, and how far it can be moved. */
-export function standing(decision: Decision, { arrangement, path }: ArrangementAt): readonly Line[] {
-  const lean = leaning(arrangement, decision);
-  const leans = lean === null ? [] : [say`${words(lean)}`];
+/** Which way round it stands, and which way the work leans. */
+export const wayRound = (decision: Decision, { arrangement }: ArrangementAt): readonly Line[] =>
+  [orientation(arrangement, decision), leaning(arrangement, decision)].flatMap((sentence) =>
+    sentence === null ? [] : [[words(sentence)]],
+  );
+
+/** Which way round it stands, where, and how far it can be moved. */
+export function standing(decision: Decision, at: ArrangementAt): readonly Line[] {
+  const { arrangement, path } = at;
+  const leans = wayRound(decision, at);
   const { place } = arrangement;
   if (place === null) return leans;
-  const at = (key: string): Inline => number([...path, 'place', key], 'mm');
+  const of = (key: string): Inline => number([...path, 'place', key], 'mm');
   return [
     ...leans,
-    say`Place of the rotary center, from the middle of the table: X ${at('x')}, Y ${at('y')}. From end to
-      end it can be moved by ${at('slackX')} along X and ${at('slackY')} along Y before something is out of reach.`,
+    say`Place of the rotary center, from the middle of the table: X ${of('x')}, Y ${of('y')}. From end to
+      end it can be moved by ${of('slackX')} along X and ${of('slackY')} along Y before something is out of reach.`,
   ];
 }
 

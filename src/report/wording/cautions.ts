@@ -25,6 +25,8 @@ export const CAUTION_WORDS: Readonly<Record<CautionId, string>> = {
     'Rigging, floors, electrics, guarding and fire protection: local code and the licensed trades decide. Nothing here is an approval.',
   'rigid-oversize-fixture':
     'A part that is wider than the faceplate stands on its fixture alone. The fixture has to be rigid, and its overhang has to be watched at every tilt.',
+  'loading-over-housing':
+    'The housing of the rotary stands between the door and the work, so parts are loaded over it. Heavy parts and fixtures are not lifted over it by hand: plan a hoist or a cart, keep plugs and hoses out of the way, and let the seller say what may rest on the housing.',
   'ask-the-seller':
     'Some things do not stand in common data. Have the seller confirm them in writing before ordering.',
 };
@@ -34,6 +36,7 @@ export const SELLER_QUESTIONS: readonly string[] = [
   'Do the doors and the enclosure clear the rotary and the work, at every tilt and at both ends of the travels?',
   'Does the tool changer clear the rotary and the highest work, with the longest tool in its arm?',
   'What may a tool weigh, and does the holder clear the fixture beside low side features?',
+  'At which end of the rotary do plugs and hoses come out, how much room do they need there, and does that end clear the column or the door as the rotary is to be mounted?',
   'Do motor, feedback, brake signal and plugs of the rotary match the machine, and how many axes move together?',
 ];
 

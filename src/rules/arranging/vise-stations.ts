@@ -5,6 +5,8 @@ import { evaluateSide, folded, greatest, type Side } from '../judging/side.ts';
 import { negated, rises, term } from '../judging/term.ts';
 import { alongX, baseEnds } from '../sides/base.ts';
 import { turnedRound } from '../sides/extent.ts';
+import { housingEnds } from '../sides/housing.ts';
+import { pointsBack } from '../sides/points-back.ts';
 import { sweptAway, sweptToward, turningRadii } from '../sides/profile.ts';
 
 /** A family on the rotary: in every kind that it may be, and whether it surely is held there. */
@@ -59,15 +61,19 @@ const BASE_BESIDE = { left: baseBeside('left'), right: baseBeside('right') };
 
 function housingBeside(of: Case, side: 'left' | 'right'): Interval {
   const boxes = of.rotary.row?.housing ?? [];
-  const ends = boxes.map((box) => (alongX(of) ? box.along : box.across));
-  const toRight = (side === 'right') !== turnedRound(of);
-  const reach = Math.max(Number.NEGATIVE_INFINITY, ...ends.map(([from, to]) => (toRight ? to : -from)));
+  const { mounting, place } = of;
+  if (mounting === 'built-in') return { low: Number.NEGATIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
+  const ends = boxes.map((box) => housingEnds(box, { mounting, turned: place.turned }, 'x'));
+  const reach = Math.max(
+    Number.NEGATIVE_INFINITY,
+    ...ends.map(([from, to]) => (side === 'right' ? to : -from)),
+  );
   return { low: reach, high: reach };
 }
 
 const workBeside = (side: 'left' | 'right'): Side =>
   greatest(['part', 'rotary', 'mounting', 'turn'], (of) => {
-    const toRight = (side === 'right') !== turnedRound(of);
+    const toRight = (side === 'right') !== pointsBack(of.mounting, turnedRound(of), 'x');
     if (of.rotary.axes === 2) {
       if (alongX(of)) return turningRadii(of);
       return toRight ? sweptAway(of) : sweptToward(of);

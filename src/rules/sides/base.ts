@@ -1,6 +1,7 @@
 import { rotary } from '../inputs/rotary.ts';
 import type { Case } from '../judging/case.ts';
 import { falls, negated, rises, type Term, term } from '../judging/term.ts';
+import { pointsBack } from './points-back.ts';
 
 /** How the frame of the rotary lies on the machine: u along its tilt (or rotary) axis, v across. */
 export const alongX = (of: Case): boolean =>
@@ -48,5 +49,7 @@ export function baseEnds(of: Case, axis: 'x' | 'y'): { readonly low: Term; reado
   const along = (axis === 'x') === alongX(of);
   const low = along ? baseAlongLow(of) : baseAcrossLow();
   const high = along ? baseAlongHigh(of) : baseAcrossHigh();
-  return of.place.turned ? { low: negated(high), high: negated(low) } : { low, high };
+  return pointsBack(of.mounting, of.place.turned, axis)
+    ? { low: negated(high), high: negated(low) }
+    : { low, high };
 }

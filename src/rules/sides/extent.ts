@@ -2,6 +2,7 @@ import type { Case } from '../judging/case.ts';
 import { negated, type Term } from '../judging/term.ts';
 import { alongX } from './base.ts';
 import { boxesOf } from './boxes/index.ts';
+import { pointsBack } from './points-back.ts';
 
 /** The tips of the part along X or Y of the machine, beside the rotary center. */
 export function tipEnds(
@@ -12,12 +13,14 @@ export function tipEnds(
   const boxes = boxesOf(of);
   const low = boxes.flatMap((box) => (along ? box.uLow : box.vLow));
   const high = boxes.flatMap((box) => (along ? box.uHigh : box.vHigh));
-  return turnedRound(of) ? { low: high.map(negated), high: low.map(negated) } : { low, high };
+  return pointsBack(of.mounting, turnedRound(of), axis)
+    ? { low: high.map(negated), high: low.map(negated) }
+    : { low, high };
 }
 
 /**
  * Does the frame of the rotary point the other way along the machine's axes? Unturned, the top of the work
- * leans to the front (tilt axis along X) or to the left. A built-in table leans as stated at positive tilt,
+ * leans to the front (tilt axis along X) or to the right (along Y). A built-in table leans as stated at positive tilt,
  * the other way where its greater tilt is the negative one.
  */
 export function turnedRound(of: Case): boolean {

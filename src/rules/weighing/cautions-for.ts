@@ -2,6 +2,7 @@ import { MATERIALS } from '../../mechanics/forces/materials.ts';
 import type { Answers } from '../../questions/answers.ts';
 import type { CautionId } from '../cautions.ts';
 import { CAUTIONS } from '../cautions.ts';
+import { housingSides } from '../sides/housing.ts';
 import type { Judged } from './judged.ts';
 
 /** The cautions that go with what is recommended, or with whatever may still be. */
@@ -17,11 +18,19 @@ export function cautionsFor(reading: readonly Judged[], answers: Answers): reado
   const turns = answers.parts.some(
     ({ motion, eccentricity }) => motion !== 'positional' || eccentricity !== 0,
   );
+  const overHousing = reading.some(({ setUp: { candidate, setting } }) => {
+    const { mounting, rotary } = candidate;
+    if (mounting === 'built-in') return false;
+    return housingSides(rotary.row?.housing ?? [], { mounting, turned: setting.place.turned }).includes(
+      'door',
+    );
+  });
   const left = new Set<CautionId>();
   if (!tilts) left.add('tilting-table-drops');
   if (!added)
     left.add('guard-outside-the-old-guard').add('eye-bolts-at-an-angle').add('hoist-rating-includes-rigging');
   if (!oversize) left.add('rigid-oversize-fixture');
+  if (!overHousing) left.add('loading-over-housing');
   if (!burns) left.add('combustible-chips');
   if (!turns) left.add('unbalanced-work');
   return CAUTIONS.filter((caution) => !left.has(caution));

@@ -1,3 +1,4 @@
+import { caseInput } from '../../inputs/input.ts';
 import { machine } from '../../inputs/machine.ts';
 import { part } from '../../inputs/part.ts';
 import { assume } from '../../inputs/setting.ts';
@@ -5,8 +6,10 @@ import type { Case } from '../../judging/case.ts';
 import { defineCheck } from '../../judging/check.ts';
 import { width } from '../../judging/side.ts';
 import { extended, rises, type Term, term } from '../../judging/term.ts';
+import { known } from '../../judging/value.ts';
 import { alongX, baseEnds } from '../../sides/base.ts';
 import { tipEnds, turnedRound } from '../../sides/extent.ts';
+import { housingEnds } from '../../sides/housing.ts';
 import { sweptAway, sweptToward, turningRadii } from '../../sides/profile.ts';
 import { theInput } from '../../sides/single.ts';
 
@@ -18,14 +21,34 @@ function workBehind(of: Case): readonly Term[] {
   return of.place.turned ? [] : [term('far end of the part', uses, (values) => values.f + values.h)];
 }
 
+/**
+ * Plugs and hoses leave from the housing, not from a bare end of the base. Where the catalog draws no housing
+ * they may leave from anywhere, so behind the base.
+ */
 function behind(of: Case): readonly Term[] {
   if (of.machine.builtIn) return workBehind(of);
-  const connectors = extended(
-    baseEnds(of, 'y').high,
-    { room: rises(assume.connectorRoom) },
-    (rear, values) => rear + values.room,
-  );
-  return [...workBehind(of), { ...connectors, name: 'base and connectors' }];
+  const base = baseEnds(of, 'y').high;
+  const housing = housingBehind(of);
+  if (housing.length === 0) return [...workBehind(of), withConnectors(base, 'base and connectors')];
+  const connectors = housing.map((each) => withConnectors(each, 'housing and connectors'));
+  return [...workBehind(of), { ...base, name: 'base' }, ...connectors];
+}
+
+const withConnectors = (rear: Term, name: string): Term => ({
+  ...extended(rear, { room: rises(assume.connectorRoom) }, (end, values) => end + values.room),
+  name,
+});
+
+/** Where the boxes of the housing end to the rear of the rotary center. */
+function housingBehind({ rotary, mounting, place }: Case): readonly Term[] {
+  if (mounting === 'built-in') return [];
+  return (rotary.row?.housing ?? []).map((box, at) => {
+    const [, rear] = housingEnds(box, { mounting, turned: place.turned }, 'y');
+    const end = caseInput('rear end of the housing', 'mm', [-900, 900], () =>
+      known(rear, `rotaries[${rotary.key}].housing[${at}]`),
+    );
+    return term('housing', { end: rises(end) }, (values) => values.end);
+  });
 }
 
 export const column = defineCheck({
@@ -42,7 +65,7 @@ export const column = defineCheck({
       have: theInput(['machine'], machine.throat),
     },
   ],
-  formula: 'rearmost of swept work, and base + connectors − foremost tip ≤ spindle axis to column',
+  formula: 'rearmost of swept work, base, and housing + connectors − foremost tip ≤ spindle axis to column',
   source: 'geometry; common practice, no source',
   remedies: ['larger-machine', 'other-mounting', 'smaller-part'],
   examples: [
@@ -66,6 +89,51 @@ export const column = defineCheck({
       verdict: 'holds',
       need: 400,
       have: 400,
+    },
+    {
+      what: 'the bare end of the base to the rear: no connectors there',
+      given: {
+        part: {
+          size: [60, 80, 60],
+          approaches: ['sides'],
+          holding: { diameter: 60, height: 40 },
+        },
+        tools: { largestCutter: 20 },
+        rotary: {
+          faceplate: 100,
+          faceOffset: 10,
+          base: { along: 420, centerAlong: 140 },
+          housing: [{ along: [-140, -70], across: [-130, 130], top: 150 }],
+        },
+        machine: { throat: 330 },
+        mounting: 'tilt-along-y',
+      },
+      verdict: 'holds',
+      need: 330,
+      have: 330,
+    },
+    {
+      what: 'the same turned end for end: housing and connectors to the rear',
+      given: {
+        part: {
+          size: [60, 80, 60],
+          approaches: ['sides'],
+          holding: { diameter: 60, height: 40 },
+        },
+        tools: { largestCutter: 20 },
+        rotary: {
+          faceplate: 100,
+          faceOffset: 10,
+          base: { along: 420, centerAlong: 140 },
+          housing: [{ along: [-140, -70], across: [-130, 130], top: 150 }],
+        },
+        machine: { throat: 330 },
+        mounting: 'tilt-along-y',
+        place: { turned: true },
+      },
+      verdict: 'fails',
+      need: 340,
+      have: 330,
     },
     {
       what: 'a shallow machine',
