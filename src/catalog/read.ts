@@ -48,7 +48,7 @@ interface FolderReading {
 }
 
 function readFolder(folder: string): FolderReading {
-  const names = catalogFiles(folder);
+  const names = namesIn(folder);
   if (!names.ok) return { files: [], parsed: [], problems: names.problems };
   const parsed: ParsedFile[] = [];
   const problems: Problem[] = [];
@@ -68,8 +68,14 @@ function readFolder(folder: string): FolderReading {
   return { files, parsed, problems: none.ok ? [] : none.problems };
 }
 
+/** The files of a folder that are read as a catalog; none where it cannot be read. Example: 'shop' → ['shop/mills.yaml'] */
+export function catalogFiles(folder: string): readonly string[] {
+  const names = namesIn(folder);
+  return names.ok ? names.value.map((name) => join(folder, name)) : [];
+}
+
 /** Names of the files that may hold rows, in the order of their names. */
-function catalogFiles(folder: string): Reading<readonly string[]> {
+function namesIn(folder: string): Reading<readonly string[]> {
   try {
     if (!statSync(folder).isDirectory()) {
       return wholeFile(folder, 'this is a file', 'expected the folder of a catalog');

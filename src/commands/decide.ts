@@ -11,6 +11,7 @@ import type { Decision } from '../rules/decision.ts';
 import { problemsBesideCatalog } from './beside-catalog.ts';
 import { demoCatalog } from './demo-catalog.ts';
 import { OUTCOME_CODES, UNUSABLE } from './outcome-codes.ts';
+import { ownInput } from './own-input.ts';
 
 const FORMATS = ['text', 'json', 'markdown'] as const;
 type Format = (typeof FORMATS)[number];
@@ -66,9 +67,16 @@ export async function decideCommand(
   output: Output = PROCESS,
   deciding: Deciding = REAL,
 ): Promise<number> {
+  const given = options.catalog ?? [];
+  const folders = given.length === 0 ? [demoCatalog()] : given;
+  const { out } = options;
+  const replaced = out === undefined ? null : ownInput(out, file, folders);
+  if (replaced !== null) {
+    const line = `fivesides: --out ${out} is the file ${replaced} that is read here, and would be replaced; name another file.`;
+    return refuse(output, [line]);
+  }
   const read = deciding.readAnswers(file);
-  const folders = options.catalog ?? [];
-  const catalog = deciding.readCatalog(folders.length === 0 ? [demoCatalog()] : folders);
+  const catalog = deciding.readCatalog(folders);
   if (!read.ok || !catalog.ok) {
     return refuse(
       output,
