@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { isMap } from '../documents/fields/strict-map.ts';
 import { parseDocument } from '../documents/parse-document.ts';
 import { inOrder, type Problem, type Reading, wholeFile, withSchemaProblems } from '../documents/problem.ts';
-import { problemAt, problemsFromIssues } from '../documents/problems-from-issues.ts';
+import { problemAt, schemaProblems } from '../documents/problems-from-issues.ts';
 import { inWords, readFileText } from '../documents/read-file.ts';
 import type { Catalog, Machine, Provenance, Rotary } from './catalog.ts';
 import { crossChecked } from './catalog-cross-checks.ts';
@@ -104,7 +104,7 @@ function readRows({ file, document }: ParsedFile): Reading<FileRows> {
   const units = isMap(document.value) && document.value.units === 'inch' ? 'inch' : 'mm';
   const result = catalogSchema(units).safeParse(document.value);
   const problems: Problem[] = crossChecked(document.value).map((fault) => problemAt(fault, document, file));
-  if (!result.success) problems.push(...problemsFromIssues(result.error.issues, document, file));
+  if (!result.success) problems.push(...schemaProblems(catalogSchema, document, file));
   const all = withSchemaProblems(document.problems, problems);
   if (!result.success || all.length > 0) return { ok: false, problems: all };
   const { source, currency, rotaries, machines }: CatalogFile = result.data;

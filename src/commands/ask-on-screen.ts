@@ -7,7 +7,6 @@ import type { Session } from '../session/session.ts';
 import { createWorld, type Decide, type World } from '../session/world.ts';
 import type { ColorWanted } from '../ui/shell/color.ts';
 import type { ScreenLeft } from '../ui/shell/run.ts';
-import { problemsBesideCatalog } from './beside-catalog.ts';
 import { type Disk, perform } from './plain/perform.ts';
 
 export interface ScreenAround {
@@ -83,13 +82,12 @@ function openAnswers(
   catalog: Catalog,
 ): Session | { readonly why: string } {
   if (file.trim() === '') return { why: 'Type the name of an answers file.' };
-  const read = readAnswers(file.trim());
-  const problems = read.ok ? problemsBesideCatalog(read.value, catalog) : read.problems;
-  const [first, ...more] = problems;
-  if (first !== undefined) {
+  const read = readAnswers(file.trim(), undefined, catalog);
+  if (!read.ok) {
+    const [first, ...more] = read.problems;
+    if (first === undefined) return { why: 'That file cannot be read.' };
     const others = more.length === 0 ? '' : ` There are ${more.length} more problems.`;
     return { why: `${describeProblem(first)}${others}` };
   }
-  if (!read.ok) return { why: 'That file cannot be read.' };
   return opened(read.value, session, world);
 }

@@ -4,11 +4,10 @@ import { printable } from '../documents/printable.ts';
 import { describeProblem, type Reading } from '../documents/problem.ts';
 import { writeFileText } from '../documents/write-file.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
-import { type AnswersFile, readAnswers } from '../questions/read-answers.ts';
+import { readAnswers } from '../questions/read-answers.ts';
 import { answerReport, jsonReport, markdownReport, type TextLook, textReport } from '../report/index.ts';
 import { decide } from '../rules/decide.ts';
 import type { Decision } from '../rules/decision.ts';
-import { problemsBesideCatalog } from './beside-catalog.ts';
 import { demoCatalog } from './demo-catalog.ts';
 import { OUTCOME_CODES, UNUSABLE } from './outcome-codes.ts';
 import { ownInput } from './own-input.ts';
@@ -39,7 +38,7 @@ export interface Output {
 
 /** What reads and judges. */
 export interface Deciding {
-  readonly readAnswers: (path: string) => Reading<AnswersFile>;
+  readonly readAnswers: typeof readAnswers;
   readonly readCatalog: (folders: readonly string[]) => Reading<Catalog>;
   readonly decide: typeof decide;
 }
@@ -75,16 +74,14 @@ export async function decideCommand(
     const line = `fivesides: --out ${out} is the file ${replaced} that is read here, and would be replaced; name another file.`;
     return refuse(output, [line]);
   }
-  const read = deciding.readAnswers(file);
   const catalog = deciding.readCatalog(folders);
+  const read = deciding.readAnswers(file, undefined, catalog.ok ? catalog.value : undefined);
   if (!read.ok || !catalog.ok) {
     return refuse(
       output,
       [read, catalog].flatMap((each) => (each.ok ? [] : each.problems)).map(describeProblem),
     );
   }
-  const strange = problemsBesideCatalog(read.value, catalog.value);
-  if (strange.length > 0) return refuse(output, strange.map(describeProblem));
   const decision = deciding.decide(read.value.answers, catalog.value, {
     all: options.all === true,
     shownIn: options.units ?? read.value.shownIn,

@@ -1,4 +1,5 @@
-import { Composer, type Document, Lexer, LineCounter, Parser } from 'yaml';
+import { Composer, type Document, isMap, isScalar, Lexer, LineCounter, type ParsedNode, Parser } from 'yaml';
+import type { LengthUnits } from '../quantities/kinds.ts';
 import { offsetOf } from './locate.ts';
 import type { Path, Place } from './place.ts';
 import { type NodeFault, plainData } from './plain-data.ts';
@@ -10,6 +11,8 @@ export interface ParsedDocument {
   readonly value: unknown;
   /** doubled keys, numbers that are none and the like, which leave the rest readable: whoever goes on adds them */
   readonly problems: readonly Problem[];
+  /** which units the numbers are in, as far as the file says: both where it names both */
+  readonly units: readonly LengthUnits[];
   /** where the value at a path stands, or the nearest thing around it that is there */
   readonly placeOf: (path: Path) => Place;
   /** where the key at the end of a path stands */
@@ -48,6 +51,7 @@ export function parseDocument(text: string, file: string): Reading<ParsedDocumen
       value: {
         value,
         problems: placed(faults),
+        units: unitsNamed(root),
         placeOf: (path) => place(offsetOf(root, path, 'value')),
         placeOfKey: (path) => place(offsetOf(root, path, 'key')),
       },
@@ -57,6 +61,15 @@ export function parseDocument(text: string, file: string): Reading<ParsedDocumen
     const why = error instanceof Error ? error.message : String(error);
     return wholeFile(file, `the file cannot be parsed (${why})`, 'expected YAML or JSON');
   }
+}
+
+/** The units that the file names, millimeters where it names none. A key that stands twice may name both. */
+function unitsNamed(root: ParsedNode): readonly LengthUnits[] {
+  const named = (isMap(root) ? root.items : []).flatMap(({ key, value }): readonly LengthUnits[] => {
+    if (!isScalar(key) || key.value !== 'units') return [];
+    return [isScalar(value) && value.value === 'inch' ? 'inch' : 'mm'];
+  });
+  return named.length === 0 ? ['mm'] : [...new Set(named)];
 }
 
 const inOrderOfText = (faults: readonly NodeFault[]): readonly NodeFault[] =>

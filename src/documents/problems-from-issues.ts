@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import type { LengthUnits } from '../quantities/kinds.ts';
 import { type FieldFault, faultIn } from './fields/fault.ts';
 import { entries } from './fields/read-quantity.ts';
 import { nearest } from './nearest.ts';
@@ -14,12 +15,30 @@ export interface FaultAt extends FieldFault {
 }
 
 /** What zod found, as problems with file, line and column. */
-export const problemsFromIssues = (
+const problemsFromIssues = (
   issues: readonly z.core.$ZodIssue[],
   document: ParsedDocument,
   file: string,
 ): readonly Problem[] =>
   issues.flatMap((issue) => faultsOf(issue, document).map((fault) => problemAt(fault, document, file)));
+
+/**
+ * What a schema finds that is made for the units of the file. Where the file names both, only what is wrong in either.
+ */
+export function schemaProblems(
+  schema: (units: LengthUnits) => z.ZodType,
+  document: ParsedDocument,
+  file: string,
+): readonly Problem[] {
+  const found = document.units.map((units) => {
+    const result = schema(units).safeParse(document.value);
+    return result.success ? [] : problemsFromIssues(result.error.issues, document, file);
+  });
+  const [first = [], ...others] = found;
+  const stands = ({ line, column }: Problem, all: readonly Problem[]): boolean =>
+    all.some((each) => each.line === line && each.column === column);
+  return first.filter((problem) => others.every((all) => stands(problem, all)));
+}
 
 /** A fault as a problem: its path becomes a name in words, and a place in the text. */
 export function problemAt(fault: FaultAt, document: ParsedDocument, file: string): Problem {

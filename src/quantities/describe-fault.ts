@@ -1,8 +1,8 @@
 import { distance } from 'fastest-levenshtein';
 import type { Limits, QuantityFault } from './faults.ts';
 import { formatNumber } from './format-number.ts';
-import { BASE_UNITS, type QuantityKind } from './kinds.ts';
-import { UNITS, unitKey } from './units.ts';
+import { BASE_UNITS, type LengthUnits, type QuantityKind } from './kinds.ts';
+import { bareUnit, UNITS, unitKey } from './units.ts';
 
 /** What was found and what is expected instead, two clauses; the nearest right word where one is near. */
 export interface FaultWords {
@@ -54,9 +54,9 @@ export function allowedForms(kind: QuantityKind): string {
 
 /**
  * A fault in words. Example: an unknown unit of a mass → found `"lbz" is no unit of mass`,
- * expected `expected a mass in kg, g, t or lb`.
+ * expected `expected a mass in kg, g, t or lb`. For whoever works in inches limits stand in both units.
  */
-export function describeFault(fault: QuantityFault): FaultWords {
+export function describeFault(fault: QuantityFault, units: LengthUnits = 'mm'): FaultWords {
   switch (fault.code) {
     case 'empty':
       return { found: 'nothing is written', expected: `expected ${allowedForms(fault.kind)}` };
@@ -74,8 +74,8 @@ export function describeFault(fault: QuantityFault): FaultWords {
       return unknownUnit(fault.kind, fault.unit);
     case 'outside':
       return {
-        found: `${withUnit(fault.value, fault.kind)} is out of range`,
-        expected: `expected ${describeBroken(fault.value, fault.limits, fault.kind)}`,
+        found: `${withUnit(fault.value, fault.kind, units)} is out of range`,
+        expected: `expected ${describeBroken(fault.value, fault.limits, fault.kind, units)}`,
       };
     case 'not-whole':
       return {
@@ -91,26 +91,37 @@ export function describeFault(fault: QuantityFault): FaultWords {
 }
 
 /** Limits in words, e.g. `more than 0°, less than 90°`. */
-export function describeLimits({ least, most, above, below }: Limits, kind: QuantityKind): string {
+export function describeLimits(
+  { least, most, above, below }: Limits,
+  kind: QuantityKind,
+  units: LengthUnits = 'mm',
+): string {
   const words: string[] = [];
-  if (above !== undefined) words.push(`more than ${withUnit(above, kind)}`);
-  if (least !== undefined) words.push(`at least ${withUnit(least, kind)}`);
-  if (below !== undefined) words.push(`less than ${withUnit(below, kind)}`);
-  if (most !== undefined && Number.isFinite(most)) words.push(`at most ${withUnit(most, kind)}`);
+  if (above !== undefined) words.push(`more than ${withUnit(above, kind, units)}`);
+  if (least !== undefined) words.push(`at least ${withUnit(least, kind, units)}`);
+  if (below !== undefined) words.push(`less than ${withUnit(below, kind, units)}`);
+  if (most !== undefined && Number.isFinite(most)) words.push(`at most ${withUnit(most, kind, units)}`);
   return words.join(', ');
 }
 
 /** Only the limits that the value does not keep to. */
-function describeBroken(value: number, { least, most, above, below }: Limits, kind: QuantityKind): string {
+function describeBroken(
+  value: number,
+  { least, most, above, below }: Limits,
+  kind: QuantityKind,
+  units: LengthUnits,
+): string {
   const low = (least !== undefined && value < least) || (above !== undefined && value <= above);
   if (low)
     return describeLimits(
       { ...(least === undefined ? {} : { least }), ...(above === undefined ? {} : { above }) },
       kind,
+      units,
     );
   return describeLimits(
     { ...(most === undefined ? {} : { most }), ...(below === undefined ? {} : { below }) },
     kind,
+    units,
   );
 }
 
@@ -125,11 +136,15 @@ function unknownUnit(kind: QuantityKind, unit: string): FaultWords {
   return near === undefined ? { found, expected } : { found, expected, didYouMean: near.symbol };
 }
 
-function withUnit(value: number, kind: QuantityKind): string {
+/** A number of the base unit; in brackets in the unit of whoever works in inches, where that is another one. */
+function withUnit(value: number, kind: QuantityKind, units: LengthUnits): string {
   const unit = BASE_UNITS[kind];
   const number = formatNumber(value, 6);
   if (kind === 'money' || kind === 'count' || kind === 'share') return number;
-  return kind === 'angle' ? number + unit : `${number} ${unit}`;
+  if (kind === 'angle') return number + unit;
+  const { symbol, factor } = bareUnit(kind, units);
+  const beside = symbol === unit || value === 0 ? '' : ` (${formatNumber(value / factor, 3)} ${symbol})`;
+  return `${number} ${unit}${beside}`;
 }
 
 /** `a, b or c` */

@@ -132,8 +132,8 @@ export function unitNamed(kind: QuantityKind, text: string): Unit | undefined {
 }
 
 /**
- * The unit that a bare number has: lengths and masses follow the units of the file, and so does a feed per
- * tooth or turn, which is a length; everything else is in its base unit. Example: ('mass', 'inch') → lb.
+ * The unit that a bare number has: lengths, masses, feeds and cutting speeds follow the units of the file;
+ * everything else is in its base unit. Example: ('mass', 'inch') → lb.
  */
 export function bareUnit(kind: QuantityKind, units: LengthUnits): Unit {
   const symbol = units === 'inch' ? BARE_IN_INCH[kind] : undefined;
@@ -144,6 +144,8 @@ export function bareUnit(kind: QuantityKind, units: LengthUnits): Unit {
 const BARE_IN_INCH: Partial<Record<QuantityKind, string>> = {
   length: 'in',
   mass: 'lb',
+  feed: 'in/min',
+  cuttingSpeed: 'ft/min',
   feedPerTooth: 'in/tooth',
   feedPerTurn: 'in/rev',
 };

@@ -22,7 +22,7 @@ export const answersSchema = oncePerUnits((units: LengthUnits): z.ZodType<Answer
       format: requiredChoiceField([ANSWERS_FORMAT], 'the format of this file'),
       units: requiredChoiceField(
         ['mm', 'inch'],
-        'units of bare numbers: mm and kg, or inch and lb',
+        'units of bare numbers: mm, kg, mm/min and m/min, or inch, lb, in/min and ft/min',
       ).transform(() => 'mm' as const),
       currency: optionalTextField(CURRENCY, 'unknown'),
       parts: z.array(partField(units)).min(1).max(200),

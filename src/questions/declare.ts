@@ -44,6 +44,7 @@ function described<Kind extends Value, Subject>(draft: Draft<Kind, Subject>) {
     path,
     ask,
     hint: draft.hint ?? '',
+    hintInch: draft.hintInch ?? draft.hint ?? '',
     why,
     readBy,
     field,

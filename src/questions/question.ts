@@ -107,6 +107,8 @@ export interface Question {
   readonly ask: (about: About) => string;
   /** how to find it or how to write it, with an example; empty where the question says it all */
   readonly hint: string;
+  /** the same for whoever works in inches */
+  readonly hintInch: string;
   readonly why: string;
   /** ids of the checks, stages and measures that read the answer */
   readonly readBy: readonly string[];
@@ -130,6 +132,8 @@ export interface Draft<Kind extends Value, Subject> {
   readonly path: string;
   readonly ask: (about: About) => string;
   readonly hint?: string;
+  /** where the example is another one in inches */
+  readonly hintInch?: string;
   readonly why: string;
   readonly readBy: readonly string[];
   readonly field: Field;

@@ -123,10 +123,12 @@ function readUncertain(
   const range = text.trim().replace(/^between (.+) and (.+)$/i, '$1 to $2');
   if (!looksLikeRange(range)) {
     const reading = parseQuantity(text, options);
-    return reading.ok ? { ok: true, value: reading.value } : { ok: false, why: faultSentence(reading.fault) };
+    return reading.ok
+      ? { ok: true, value: reading.value }
+      : { ok: false, why: faultSentence(reading.fault, units) };
   }
   const reading = parseRange(range, options);
-  if (!reading.ok) return { ok: false, why: faultSentence(reading.fault) };
+  if (!reading.ok) return { ok: false, why: faultSentence(reading.fault, units) };
   const [low, high] = [reading.low.value, reading.high.value];
   return { ok: true, value: low === high ? low : [low, high] };
 }
@@ -141,7 +143,7 @@ function readQuantities(
     const found = pieces.length === 1 ? 'one number' : `${pieces.length} numbers`;
     return {
       ok: false,
-      why: `That is ${found}: type ${field.names.join(' x ')}, such as 90 x 60 x 55 or 3.5 x 2.4 x 2.2 in, or "not sure".`,
+      why: `That is ${found}: type ${field.names.join(' x ')}, such as ${context.units === 'inch' ? '3 1/2 x 2 1/2 x 2' : '90 x 60 x 55'}, or "not sure".`,
     };
   }
   const values: Uncertain[] = [];
@@ -155,8 +157,8 @@ function readQuantities(
 }
 
 /** The fault as one sentence, the first letter large. */
-function faultSentence(fault: QuantityFault): string {
-  const { found, expected, didYouMean } = describeFault(fault);
+function faultSentence(fault: QuantityFault, units: LengthUnits): string {
+  const { found, expected, didYouMean } = describeFault(fault, units);
   const sentence = `${found}, ${expected}${didYouMean === undefined ? '' : ` (did you mean "${didYouMean}"?)`}`;
   return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}, or "not sure".`;
 }

@@ -40,7 +40,11 @@ export function partToFile(part: Part, units: LengthUnits): Plain {
             offset: length(drill.offset),
           },
         }),
-    contour: { feed: contour.feed, radius: length(contour.radius), chordError: length(contour.chordError) },
+    contour: {
+      feed: writer.feed(contour.feed),
+      radius: length(contour.radius),
+      chordError: length(contour.chordError),
+    },
     yearly: { ...yearly },
     must: part.must,
   };
@@ -53,7 +57,7 @@ function sizeToFile({ shape, size, diameter, length: long }: Part, { length }: W
   return shape === 'round' ? round : { ...block, ...round };
 }
 
-function cutToFile(cut: Cut, { length, perTooth }: Writer): unknown {
+function cutToFile(cut: Cut, { length, perTooth, cuttingSpeed }: Writer): unknown {
   if (typeof cut === 'string') return cut;
   return {
     diameter: length(cut.diameter),
@@ -61,7 +65,7 @@ function cutToFile(cut: Cut, { length, perTooth }: Writer): unknown {
     ap: length(cut.ap),
     ae: length(cut.ae),
     fz: perTooth(cut.fz),
-    vc: cut.vc,
+    vc: cuttingSpeed(cut.vc),
     interrupted: cut.interrupted,
   };
 }

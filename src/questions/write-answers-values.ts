@@ -13,10 +13,13 @@ export interface Writer {
   readonly mass: (value: Uncertain) => Written;
   readonly perTooth: (value: Uncertain) => Written;
   readonly perTurn: (value: Uncertain) => Written;
+  readonly feed: (value: Uncertain) => Written;
+  readonly cuttingSpeed: (value: Uncertain) => Written;
 }
 
 const INCH = 25.4;
 const POUND = 0.45359237;
+const FOOT_M = 0.3048;
 
 /** Example: writerIn('inch').length(88.9) → 3.5; writerIn('inch').length(30) → '30 mm'. */
 export function writerIn(units: LengthUnits): Writer {
@@ -27,6 +30,8 @@ export function writerIn(units: LengthUnits): Writer {
     mass: by(POUND, 'kg'),
     perTooth: by(INCH, 'mm/tooth'),
     perTurn: by(INCH, 'mm/rev'),
+    feed: by(INCH, 'mm/min'),
+    cuttingSpeed: by(FOOT_M, 'm/min'),
   };
 }
 

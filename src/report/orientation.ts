@@ -31,6 +31,8 @@ export function orientation({ rotary, mounting, turned }: Arrangement, { inputs 
     ...(row.tilt === null ? [`its faceplate looks ${LOOKS[facedSide(lying)]}`] : []),
     ...(sides.length === 0 ? [] : [`its housing stands ${sides.join(' and ')}`]),
   ];
-  if (row.housing === null) clauses.push('no outline of its housing is published, so ask which end has it');
-  return clauses.length === 0 ? `${how}.` : `${how}: ${clauses.join(', and ')} (seen from the door).`;
+  const seen = clauses.length === 0 ? `${how}.` : `${how}: ${clauses.join(', and ')} (seen from the door).`;
+  return row.housing === null
+    ? `${seen} No outline of its housing is published, so ask the seller which end has it.`
+    : seen;
 }

@@ -142,7 +142,7 @@ function questionScreen(item: Item, session: Session, survey: Survey, world: Wor
     },
     title: question.title,
     ask: question.ask({ part, units, currency: world.setting.currency }),
-    hint: question.hint,
+    hint: units === 'inch' ? question.hintInch : question.hint,
     why: { words: question.why, readBy: question.readBy },
     input: inputOf(item, session, world),
     current: currentOf(item, session, world),

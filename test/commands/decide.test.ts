@@ -43,7 +43,6 @@ async function run(
     shownIn: 'mm',
     text: '',
     file: 'shop.yaml',
-    placeOf: (path) => ({ line: path.length, column: 3 }),
   };
   const code = await decideCommand(
     'shop.yaml',
@@ -95,28 +94,16 @@ describe('The exit code of decide', () => {
   });
 });
 
-describe('Answers that do not go with the catalog', () => {
-  it('name a mill that it does not list', async () => {
-    const { shop } = fixtureDecision().inputs.answers;
-    const ran = await run(fixtureDecision(), {}, {}, { shop: { ...shop, machine: 'rowen' } });
-    expect(ran.code).toBe(2);
-    expect(ran.err).toBe(
-      'shop.yaml:2:3: shop.machine is "rowen", expected none, unknown or the id of a machine in the catalog (did you mean "rowan"?)\n',
-    );
-  });
-
-  it('hold money in another currency', async () => {
-    const ran = await run(fixtureDecision(), {}, {}, { currency: 'USD' });
-    expect(ran).toMatchObject({ code: 2, out: '' });
-    expect(ran.err).toContain('shop.yaml:1:3: currency is "USD", expected EUR');
-  });
-
-  it('may leave mill and currency open', async () => {
-    const { shop } = fixtureDecision().inputs.answers;
-    for (const machine of ['none', 'unknown', 'alder']) {
-      const ran = await run(fixtureDecision(), {}, {}, { currency: 'unknown', shop: { ...shop, machine } });
-      expect(ran.code).toBe(0);
-    }
+describe('Answers', () => {
+  it('are read beside the catalog, so that what does not go with it is told with the rest', async () => {
+    let beside: unknown;
+    const readAnswers: Deciding['readAnswers'] = (_path, _text, catalog) => {
+      beside = catalog;
+      return { ok: false, problems: [] };
+    };
+    const decision = fixtureDecision();
+    expect((await run(decision, {}, { readAnswers })).code).toBe(2);
+    expect(beside).toBe(decision.inputs.catalog);
   });
 });
 

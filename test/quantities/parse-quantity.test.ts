@@ -102,11 +102,13 @@ describe('other kinds have their own units', () => {
     expect(baseValue(kind, text)).toBe(expected);
   });
 
-  test('in a file in inches only lengths, masses and feeds per tooth or turn follow', () => {
+  test('in a file in inches lengths, masses, feeds and cutting speeds follow, and nothing else', () => {
     expect(baseValue('mass', '250', 'inch')).toBe(113.3980925);
     expect(baseValue('feedPerTooth', '0.004', 'inch')).toBe(0.1016);
     expect(baseValue('feedPerTurn', '0.01', 'inch')).toBe(0.254);
-    for (const kind of ['feed', 'cuttingSpeed', 'power', 'acceleration', 'torque', 'pressure'] as const) {
+    expect(baseValue('feed', '80', 'inch')).toBe(2032);
+    expect(baseValue('cuttingSpeed', '500', 'inch')).toBe(152.4);
+    for (const kind of ['power', 'acceleration', 'torque', 'pressure'] as const) {
       expect(baseValue(kind, '7', 'inch')).toBe(7);
     }
   });

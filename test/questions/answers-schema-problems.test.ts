@@ -34,7 +34,7 @@ describe('one thing wrong is one problem, at its place, with what to write inste
       'runs the wrong way, from 0.1 to 0.05, expected the smaller number first (did you mean "[0.05, 0.1]"?)',
     ],
     ['tolerance: [0.1, unknown]', 'a.yaml:4:33: parts[A].tolerance[1] is "unknown"'],
-    ['fill: 1.5', 'parts[A].fill is 1.5, expected at most 1 (did you mean "1.5 %"?)'],
+    ['fill: 85', 'parts[A].fill is 85, expected at most 1 (did you mean "85 %"?)'],
     ['depthTop: -1', 'parts[A].depthTop is -1, expected at least 0 mm'],
     ['eccentricity: -5', 'parts[A].eccentricity is -5, expected at least 0 mm'],
     [

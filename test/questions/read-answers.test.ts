@@ -55,10 +55,9 @@ describe("the contract's example", () => {
     });
   });
 
-  test('remembers its text, its units and where each answer stands', () => {
+  test('remembers its text and its units', () => {
     expect(file.ok && file.value.shownIn).toBe('mm');
     expect(file.ok && file.value.file).toBe(path);
-    expect(file.ok && file.value.placeOf(['shop', 'machine'])).toEqual({ line: 29, column: 12 });
     expect(file.ok && file.value.text).toContain('Lock gate hinge');
   });
 });
@@ -124,9 +123,13 @@ describe('quantities', () => {
     expect(partOf('tolerance: [0.02, 50 µm]').tolerance).toEqual([0.02, 0.05]);
   });
 
-  test('feeds, speeds and power stay metric in a file in inches', () => {
-    expect(partOf('contour: { feed: 2000 }', 'inch').contour.feed).toBe(2000);
-    expect(partOf('contour: { feed: 80 in/min }', 'inch').contour.feed).toBe(2032);
+  test('bare feeds and cutting speeds are in in/min and ft/min in a file in inches', () => {
+    expect(partOf('contour: { feed: 80 }', 'inch').contour.feed).toBe(2032);
+    expect(partOf('contour: { feed: 80 }').contour.feed).toBe(80);
+    expect(partOf('contour: { feed: 2032 mm/min }', 'inch').contour.feed).toBe(2032);
+    expect(partOf('cut: { vc: 500 }', 'inch').cut).toMatchObject({ vc: 152.4 });
+    expect(partOf('cut: { vc: 500 }').cut).toMatchObject({ vc: 500 });
+    expect(partOf('cut: { vc: 150 m/min }', 'inch').cut).toMatchObject({ vc: 150 });
   });
 
   test('assumptions follow the units of the file', () => {

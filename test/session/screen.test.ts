@@ -73,7 +73,7 @@ describe('screens', () => {
           "words": "worked out from size and material, as if it were solid",
         },
         "error": null,
-        "hint": "Without an answer it is worked out as a solid block or bar. Example: 0.8 kg, or 1.8 lb.",
+        "hint": "Without an answer it is worked out as a solid block or bar. Example: 0.8 kg.",
         "id": "mass",
         "input": {
           "bare": "kg",

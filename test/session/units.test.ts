@@ -1,4 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { bareUnit } from '../../src/quantities/units.ts';
+import { QUESTIONS } from '../../src/questions/index.ts';
+import { readReply } from '../../src/questions/read-reply.ts';
 import { answers, begun, blockReplies, go, SHOP_REPLIES, screen } from './talk.ts';
 
 const MM = ['3 1/2 x 2.5 x 2 in', '1.25 in', '0.002 in', '4 in', '8.8 lb'];
@@ -45,3 +48,41 @@ describe('inches and millimeters', () => {
     expect(inch.kind === 'question' && inch.current?.words).toBe('88.9 x 50.8 x 50.8 mm (3.5 x 2 x 2 in)');
   });
 });
+
+describe('an interview in inches', () => {
+  const shown = (units: string, question: string) => {
+    const parts = [...blockReplies('Hinge')];
+    const talk = go(begun(), units, 'none', ...parts);
+    const now = screen(go(talk, { type: 'find', text: question }));
+    if (now.kind !== 'question' || now.input.kind !== 'quantity') throw new Error(now.kind);
+    return { bare: now.input.bare, hint: now.hint };
+  };
+
+  test('asks with examples in inches', () => {
+    expect(shown('inch', 'size').hint).toContain('3 1/2 x 2 1/2 x 2 in');
+    expect(shown('inch', 'size').hint).not.toContain('mm');
+    expect(shown('mm', 'size').hint).toContain('90 x 60 x 55 mm');
+  });
+
+  test('asks for feeds in in/min and cutting speeds in ft/min, and takes what is written out', () => {
+    expect(readReply({ kind: 'quantity', of: 'feed', limits: {} }, '80', INCHES)).toEqual(ok(2032));
+    expect(readReply({ kind: 'quantity', of: 'feed', limits: {} }, '2032 mm/min', INCHES)).toEqual(ok(2032));
+    expect(readReply({ kind: 'quantity', of: 'cuttingSpeed', limits: {} }, '500', INCHES)).toEqual(ok(152.4));
+    expect(readReply({ kind: 'quantity', of: 'cuttingSpeed', limits: {} }, '150 m/min', INCHES)).toEqual(
+      ok(150),
+    );
+    expect(bareUnit('feed', 'inch').symbol).toBe('in/min');
+    expect(bareUnit('cuttingSpeed', 'inch').symbol).toBe('ft/min');
+  });
+
+  test('no example of any question is metric alone', () => {
+    for (const { id, hint, hintInch } of QUESTIONS) {
+      if (id === 'units') continue;
+      expect(hintInch, id).not.toMatch(/\d (mm|kg|m\/min)\b/);
+      expect(hint === '', id).toBe(hintInch === '');
+    }
+  });
+});
+
+const INCHES = { units: 'inch', offer: { machines: [] } } as const;
+const ok = (value: number) => ({ ok: true, value });

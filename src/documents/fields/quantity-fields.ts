@@ -2,6 +2,7 @@ import type * as z from 'zod';
 import { describeLimits } from '../../quantities/describe-fault.ts';
 import type { Limits } from '../../quantities/faults.ts';
 import type { LengthUnits, QuantityKind } from '../../quantities/kinds.ts';
+import { bareUnit } from '../../quantities/units.ts';
 import { quoted } from '../printable.ts';
 import { accepted, type Read, refused } from './fault.ts';
 import { absentField, optionalField, requiredField } from './field.ts';
@@ -134,7 +135,9 @@ const orNone =
 
 function described({ kind, limits, means }: Quantified): { readonly description: string } {
   const bounds = describeLimits(telling(limits), kind);
-  return { description: bounds === '' ? means : `${means}; ${bounds}` };
+  const [metric, inch] = [bareUnit(kind, 'mm').symbol, bareUnit(kind, 'inch').symbol];
+  const bare = metric === inch ? '' : `a bare number is in ${metric}, in a file in inches in ${inch}`;
+  return { description: [means, bare, bounds].filter((clause) => clause !== '').join('; ') };
 }
 
 /** A limit far beyond anything real only keeps nonsense out; it is not worth a word. */

@@ -1,7 +1,9 @@
 import { allowedForms, describeFault } from '../../quantities/describe-fault.ts';
 import type { Limits, QuantityFault } from '../../quantities/faults.ts';
-import type { LengthUnits, QuantityKind } from '../../quantities/kinds.ts';
+import { formatNumber } from '../../quantities/format-number.ts';
+import { BASE_UNITS, type LengthUnits, type QuantityKind } from '../../quantities/kinds.ts';
 import { parseQuantity, type QuantityReading, quantityFromNumber } from '../../quantities/parse-quantity.ts';
+import { bareUnit } from '../../quantities/units.ts';
 import { nearest } from '../nearest.ts';
 import { quoted } from '../printable.ts';
 import { accepted, type FieldFault, type Read, refused } from './fault.ts';
@@ -83,16 +85,28 @@ function readingOf(reading: QuantityReading, raw: unknown, of: QuantityOf): Read
 }
 
 function inWords(fault: QuantityFault, raw: unknown, of: QuantityOf): FieldFault {
-  const words = describeFault(fault);
+  const words = describeFault(fault, of.units);
   if (fault.code === 'outside') {
-    const percent = of.kind === 'share' && fault.value > 1 && fault.value <= 100;
-    const found = `is ${written(raw)}`;
+    // 1.9 is no percentage that anybody means
+    const percent =
+      of.kind === 'share' && Number.isInteger(fault.value) && fault.value >= 2 && fault.value <= 100;
+    const found = `is ${written(raw)}${inBoth(raw, fault.value, of)}`;
     return percent ? { ...words, found, didYouMean: `${fault.value} %` } : { ...words, found };
   }
   if (fault.code === 'unknown-unit') return { ...words, found: `is ${quoted(raw)} (${words.found})` };
   if (fault.code === 'ambiguous')
     return { ...words, found: `is ${words.found.replace(' can be', ', which can be')}` };
   return { ...words, found: `is ${quoted(raw)}` };
+}
+
+/** The unit of a bare number where it is not the base unit, and what was written in the base unit. */
+function inBoth(raw: unknown, value: number, { kind, units }: QuantityOf): string {
+  const base = BASE_UNITS[kind];
+  const reading = typeof raw === 'string' ? parseQuantity(raw, { kind, units }) : null;
+  const bare = reading === null || !reading.ok || reading.bare;
+  const unit = bare ? bareUnit(kind, units).symbol : reading.unit;
+  if (unit === base || kind === 'share') return '';
+  return `${bare ? ` ${unit}` : ''} (${formatNumber(value, 3)} ${base})`;
 }
 
 const written = (raw: unknown): string => (typeof raw === 'string' ? quoted(raw) : String(raw));

@@ -11,6 +11,7 @@ export const chordError = aboutPart<Uncertain>({
   path: 'parts.contour.chordError',
   ask: ({ part }) => `How far may the path of the tool on ${part} be off the true curve?`,
   hint: 'The chord error of the CAM program: curves are cut as short straight steps. Example: 0.005 mm.',
+  hintInch: 'The chord error of the CAM program: curves are cut as short straight steps. Example: 0.0002 in.',
   why: 'The finer the path, the more steps a second the control has to take in.',
   readBy: ['look-ahead'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 1 } },

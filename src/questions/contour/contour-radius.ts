@@ -11,6 +11,7 @@ export const contourRadius = aboutPart<Uncertain>({
   path: 'parts.contour.radius',
   ask: ({ part }) => `What is the radius of the tightest curve on ${part}?`,
   hint: 'Of the curve that the tool tip follows. Example: 20 mm.',
+  hintInch: 'Of the curve that the tool tip follows. Example: 0.75 in.',
   why: 'The tighter the curve, the faster the rotary turns and the shorter the steps of the program.',
   readBy: ['rotary-speed', 'look-ahead'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 5000 } },

@@ -11,6 +11,7 @@ export const cutDepth = aboutPart<Uncertain>({
   path: 'parts.cut.ap',
   ask: () => 'How deep is that cut, along the tool?',
   hint: 'Also called axial depth of cut or ap. Example: 8 mm.',
+  hintInch: 'Also called axial depth of cut or ap. Example: 5/16 in.',
   why: 'The force grows with the depth of cut.',
   readBy: ['brake-rotary', 'brake-tilt', 'spindle-power', 'spindle-torque'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 500 } },

@@ -12,6 +12,7 @@ export const cutWidth = aboutPart<Uncertain>({
   path: 'parts.cut.ae',
   ask: () => 'How wide is that cut, across the tool?',
   hint: 'Also called radial width of cut or ae; no wider than the cutter. Example: 4 mm.',
+  hintInch: 'Also called radial width of cut or ae; no wider than the cutter. Example: 5/32 in.',
   why: 'It sets how thick the chips get and how many teeth cut at a time.',
   readBy: ['brake-rotary', 'brake-tilt', 'spindle-power', 'spindle-torque'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 500 } },

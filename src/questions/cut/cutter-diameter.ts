@@ -11,6 +11,7 @@ export const cutterDiameter = aboutPart<Uncertain>({
   path: 'parts.cut.diameter',
   ask: ({ part }) => `What is the diameter of the cutter in the heaviest cut on ${part}?`,
   hint: 'Example: 16 mm.',
+  hintInch: 'Example: 5/8 in.',
   why: 'With the cutting speed it gives the spindle speed, with the width of cut the teeth that cut at a time.',
   readBy: ['brake-rotary', 'brake-tilt', 'spindle-power', 'spindle-torque', 'spindle-speed'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 500 } },

@@ -10,7 +10,8 @@ export const cuttingSpeed = aboutPart<Uncertain>({
   title: 'Cutting speed',
   path: 'parts.cut.vc',
   ask: () => 'What is the cutting speed of that cut, in meters a minute?',
-  hint: 'How fast the edge moves through the material. Example: 150 m/min, or 500 ft/min.',
+  hint: 'How fast the edge moves through the material. Example: 150 m/min.',
+  hintInch: 'How fast the edge moves through the material. Example: 500 ft/min.',
   why: 'With the cutter diameter it gives the spindle speed, and with the force the power.',
   readBy: ['spindle-power', 'spindle-torque', 'spindle-speed'],
   field: {

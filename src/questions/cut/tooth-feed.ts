@@ -11,6 +11,7 @@ export const toothFeed = aboutPart<Uncertain>({
   path: 'parts.cut.fz',
   ask: () => 'What is the feed per tooth of that cut?',
   hint: 'How far the work moves from one tooth to the next. Example: 0.1 mm.',
+  hintInch: 'How far the work moves from one tooth to the next. Example: 0.004 in.',
   why: 'Thicker chips push harder.',
   readBy: ['brake-rotary', 'brake-tilt', 'spindle-power', 'spindle-torque'],
   field: {

@@ -11,6 +11,7 @@ export const drillDiameter = aboutPart<Uncertain>({
   path: 'parts.drill.diameter',
   ask: ({ part }) => `What is the diameter of the largest drill used on ${part}?`,
   hint: 'Example: 12 mm.',
+  hintInch: 'Example: 1/2 in.',
   why: 'The push of a drill grows with its diameter.',
   readBy: ['brake-tilt'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 200 } },

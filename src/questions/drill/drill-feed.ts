@@ -11,6 +11,7 @@ export const drillFeed = aboutPart<Uncertain>({
   path: 'parts.drill.feed',
   ask: () => 'How far does that drill go in with each turn?',
   hint: 'The feed per revolution. Example: 0.2 mm.',
+  hintInch: 'The feed per revolution. Example: 0.008 in.',
   why: 'The push of a drill grows with its feed.',
   readBy: ['brake-tilt'],
   field: { kind: 'quantity', of: 'feedPerTurn', limits: { above: 0, most: 5 } },

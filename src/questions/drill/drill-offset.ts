@@ -11,6 +11,7 @@ export const drillOffset = aboutPart<Uncertain>({
   path: 'parts.drill.offset',
   ask: () => 'How far is that hole from the axis that has to hold it?',
   hint: 'From the tilt axis, level, to the middle of the hole. Example: 40 mm.',
+  hintInch: 'From the tilt axis, level, to the middle of the hole. Example: 1.5 in.',
   why: 'The push works on that lever.',
   readBy: ['brake-tilt'],
   field: { kind: 'quantity', of: 'length', limits: { least: 0, most: 5000 } },

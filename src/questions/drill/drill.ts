@@ -10,6 +10,7 @@ export const drill = aboutPart<boolean | 'unknown'>({
   path: 'parts.drill',
   ask: ({ part }) => `Is a large hole drilled into ${part}, away from its middle?`,
   hint: 'From about 8 mm on, in a tilted position: the drill presses the table over.',
+  hintInch: 'From about 5/16 in on, in a tilted position: the drill presses the table over.',
   why: 'The push of a drill at its distance from the tilt axis is more than many milling cuts.',
   readBy: ['brake-tilt'],
   field: { kind: 'yes-no' },

@@ -11,6 +11,7 @@ export const fixtureDiameter = aboutPart<Uncertain>({
   path: 'parts.holding.diameter',
   ask: ({ part }) => `What is the diameter of the circle that the fixture or vise of ${part} just fits into?`,
   hint: 'For a rectangle that is its diagonal: 80 x 60 mm gives 100 mm.',
+  hintInch: 'For a rectangle that is its diagonal: 3 x 4 in gives 5 in.',
   why: 'A fixture that is wider than the part is what has to turn freely.',
   readBy: ['swing', 'tilt-swing', 'tool-length'],
   field: { kind: 'quantity', of: 'length', limits: { least: 0, most: 5000 } },

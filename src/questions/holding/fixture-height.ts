@@ -11,6 +11,7 @@ export const fixtureHeight = aboutPart<Uncertain>({
   path: 'parts.holding.height',
   ask: ({ part }) => `How high above the faceplate does ${part} stand on what holds it?`,
   hint: 'From the table of the rotary up to the underside of the part. Example: 40 mm.',
+  hintInch: 'From the table of the rotary up to the underside of the part. Example: 1.5 in.',
   why: 'Height lifts the part toward the spindle and out from the tilt axis; too little brings the nose into the table.',
   readBy: ['tilt-swing', 'tilt-moment', 'reach-high', 'tool-length'],
   field: { kind: 'quantity', of: 'length', limits: { least: 0, most: 2000 } },

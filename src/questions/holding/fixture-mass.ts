@@ -11,6 +11,7 @@ export const fixtureMass = aboutPart<Uncertain>({
   path: 'parts.holding.mass',
   ask: ({ part }) => `How heavy is what holds ${part}?`,
   hint: 'The fixture, vise or chuck without the part. Example: 4 kg.',
+  hintInch: 'The fixture, vise or chuck without the part. Example: 9 lb.',
   why: 'A rotary carries fixture and part together, and often less when it is tilted.',
   readBy: ['payload', 'tilt-moment', 'table-load', 'inertia'],
   field: { kind: 'quantity', of: 'mass', limits: { least: 0, most: 20000 } },

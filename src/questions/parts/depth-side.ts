@@ -11,6 +11,7 @@ export const depthSide = aboutPart<Uncertain>({
   path: 'parts.depthSide',
   ask: ({ part }) => `How deep does the tool go into ${part} from the sides?`,
   hint: 'From the side face in to the bottom of the deepest pocket or hole. Example: 20 mm.',
+  hintInch: 'From the side face in to the bottom of the deepest pocket or hole. Example: 3/4 in.',
   why: 'With the part tilted on its side the spindle has to come down that far, past fixture and table.',
   readBy: ['reach-low', 'tool-length'],
   field: { kind: 'quantity', of: 'length', limits: { least: 0, most: 5000 } },

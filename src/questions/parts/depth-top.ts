@@ -11,6 +11,7 @@ export const depthTop = aboutPart<Uncertain>({
   path: 'parts.depthTop',
   ask: ({ part }) => `How deep does the tool go into ${part} from the top?`,
   hint: 'From the top face down to the bottom of the deepest pocket or hole. Example: 30 mm.',
+  hintInch: 'From the top face down to the bottom of the deepest pocket or hole. Example: 1 1/4 in.',
   why: 'The spindle has to come down that far without the shortest tool running out.',
   readBy: ['reach-low', 'reach-high'],
   field: { kind: 'quantity', of: 'length', limits: { least: 0, most: 5000 } },

@@ -10,6 +10,8 @@ export const length = aboutPart<Uncertain>({
   path: 'parts.length',
   ask: ({ part }) => `How long is ${part} along its axis?`,
   hint: 'The axis is the line through the middle of the circle. A disc is short, a shaft is long. Example: 120 mm.',
+  hintInch:
+    'The axis is the line through the middle of the circle. A disc is short, a shaft is long. Example: 4 3/4 in.',
   why: 'It sets how far the part reaches up or out: spindle height, travel, and whether it needs a tailstock.',
   readBy: ['tilt-swing', 'reach-high', 'index-clear', 'tailstock', 'payload'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 5000 } },

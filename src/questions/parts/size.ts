@@ -12,6 +12,8 @@ export const size = aboutPart<readonly Uncertain[] | 'unknown'>({
   path: 'parts.size',
   ask: ({ part }) => `How large is ${part}? Length x width x height, as it stands on the table.`,
   hint: 'Example: 90 x 60 x 55 mm. A number that you do not know can be "not sure", and "50 to 60" is fine too.',
+  hintInch:
+    'Example: 3 1/2 x 2 1/2 x 2 in. A number that you do not know can be "not sure", and "50 to 60" is fine too.',
   why: 'Everything follows from the size: how large the rotary, how far the travels, how high the spindle.',
   readBy: [
     'swing',

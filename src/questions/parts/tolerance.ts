@@ -12,6 +12,7 @@ export const tolerance = aboutPart<Uncertain>({
   ask: ({ part }) =>
     `What is the tightest tolerance between faces of ${part} that are cut from different sides?`,
   hint: 'As plus-minus: 0.05 mm means that it may be 0.05 mm more or less.',
+  hintInch: 'As plus-minus: 0.002 in means that it may be 0.002 in more or less.',
   why: 'Every turn of the rotary adds its error at the distance of the face from the axis.',
   readBy: ['index-accuracy'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 10 } },

@@ -10,6 +10,7 @@ export const largestCutter = aboutShop<Uncertain>({
   path: 'tools.largestCutter',
   ask: () => 'What is the diameter of the largest cutter on these parts?',
   hint: 'Example: 20 mm.',
+  hintInch: 'Example: 3/4 in.',
   why: 'A cutter runs over the edge by half its diameter, and the travels have to allow it.',
   readBy: ['travel-x', 'travel-y', 'spindle-torque'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 2000 } },

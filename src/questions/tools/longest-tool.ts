@@ -11,6 +11,7 @@ export const longestTool = aboutShop<Uncertain>({
   path: 'tools.longest',
   ask: () => 'How far does the longest tool that these parts need stick out of the spindle?',
   hint: 'From the spindle nose to the tip. Example: 180 mm.',
+  hintInch: 'From the spindle nose to the tip. Example: 7 in.',
   why: 'With the longest tool in, the spindle has to get up and away before the table tilts.',
   readBy: ['reach-high', 'index-clear', 'reach-low', 'tool-length'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 2000 } },

@@ -10,6 +10,7 @@ export const shortestTool = aboutShop<Uncertain>({
   path: 'tools.shortest',
   ask: () => 'How far does your shortest tool stick out of the spindle?',
   hint: 'From the spindle nose to the tip, holder and all: the gauge length. Example: 90 mm.',
+  hintInch: 'From the spindle nose to the tip, holder and all: the gauge length. Example: 3 1/2 in.',
   why: 'With the shortest tool in, the spindle has to come down far enough to reach low work.',
   readBy: ['reach-low'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 2000 } },
