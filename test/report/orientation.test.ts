@@ -53,7 +53,9 @@ describe('Which way round the rotary stands', () => {
 
   it('says what is not published', () => {
     const without = decided(null, 600);
-    expect(orientation({ ...first(without), turned: true }, without)).toContain('ask the seller which end has it');
+    expect(orientation({ ...first(without), turned: true }, without)).toContain(
+      'ask the seller which end has it',
+    );
   });
 
   it('stands in the text and in the Markdown', () => {
