@@ -45,10 +45,14 @@ export const HINGE: Replies = {
 /** A question as it comes, and its answer: as keys, and as a line. */
 export interface Turn {
   readonly id: string;
-  readonly title: string;
+  /** what its screen shows and no other */
+  readonly title: string | RegExp;
   readonly keys: string;
   readonly line: string;
 }
+
+/** The place of a question as its title row says it. */
+export const question = (number: number): RegExp => new RegExp(`question ${number}(?!\\d)`);
 
 /** Every question up to the review, answered; between them, to go on from the list of parts. */
 export function turnsOf(replies: Replies, world: World): readonly Turn[] {
@@ -65,7 +69,7 @@ export function turnsOf(replies: Replies, world: World): readonly Turn[] {
     const reply = replies[screen.id];
     const line = reply ?? 'not sure';
     const keys = reply === undefined ? KEY.ctrlN : keysOf(screen.input, reply);
-    turns.push({ id: screen.id, title: `question ${screen.progress.number} `, keys, line });
+    turns.push({ id: screen.id, title: question(screen.progress.number), keys, line });
     [session] = step(session, { type: 'reply', text: line }, world);
     if (session.note?.kind === 'error') throw new Error(`${screen.id}: ${session.note.why}`);
   }
@@ -89,7 +93,7 @@ export async function begun(options: StartOptions = {}): Promise<Terminal> {
   const terminal = start(options);
   await terminal.waitFor('Begin a new interview');
   terminal.send(KEY.enter);
-  await terminal.waitFor('question 1 ');
+  await terminal.waitFor(question(1));
   return terminal;
 }
 
@@ -112,4 +116,4 @@ export const savedBy = ({ cwd }: Pick<Terminal, 'cwd'>): SavedFile =>
 
 /** Until nothing is worked out any more. */
 export const settled = (terminal: Terminal): Promise<string> =>
-  terminal.waitFor((text) => !/work(ed|ing it) out …/.test(text));
+  terminal.waitFor((text) => !/being\s+worked\s+out/i.test(text));

@@ -1,6 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { KEY, pasted, type Terminal } from './harness.ts';
-import { answered, begun, HINGE, savedBy, smallCatalog, turnsOf, undecided, until } from './interview.ts';
+import {
+  answered,
+  begun,
+  HINGE,
+  question,
+  savedBy,
+  smallCatalog,
+  turnsOf,
+  undecided,
+  until,
+} from './interview.ts';
 
 const catalog = smallCatalog();
 const ROUND = turnsOf({ ...HINGE, shape: '2', diameter: '80' }, undecided(catalog));
@@ -106,9 +116,9 @@ describe('requirement 10: Escape', () => {
     await terminal.waitFor('❯ 55');
     terminal.send(KEY.escape);
     await terminal.waitFor(/Diameter \(mm\) ❯ *$/m);
-    for (const title of ['question 4 ', 'question 3 ', 'question 2 ', 'question 1 ']) {
+    for (const number of [4, 3, 2, 1]) {
       terminal.send(KEY.escape);
-      await terminal.waitFor(title);
+      await terminal.waitFor(question(number));
     }
     terminal.send(KEY.escape);
     await terminal.waitFor('This is the first question.');

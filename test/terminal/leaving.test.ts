@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { emptyFolder, KEY, PROGRAM, type StartOptions, start, type Terminal } from './harness.ts';
-import { smallCatalog } from './interview.ts';
+import { question, smallCatalog } from './interview.ts';
 import { appOf, UNDER_BASH } from './under-bash.ts';
 
 const catalog = smallCatalog();
@@ -17,9 +17,9 @@ function inShell(more: readonly string[] = [], options: Omit<StartOptions, 'comm
 async function firstAnswer(terminal: Terminal): Promise<void> {
   await terminal.waitFor('Begin a new interview');
   terminal.send(KEY.enter);
-  await terminal.waitFor('question 1 ');
+  await terminal.waitFor(question(1));
   terminal.send(KEY.enter);
-  await terminal.waitFor('question 2 ');
+  await terminal.waitFor(question(2));
 }
 
 /** After the program has ended: its code, and whether the terminal is as it was. */
