@@ -37,7 +37,7 @@ export type HoldingKind = (typeof HOLDINGS)[number];
 export type CutSize = (typeof CUT_SIZES)[number];
 export type Loading = (typeof LOADINGS)[number];
 export type Swap = (typeof SWAPS)[number];
-type Cam = (typeof CAMS)[number];
+export type Cam = (typeof CAMS)[number];
 /** What arrangements are compared on and the user can put in order. */
 export type Measure = (typeof MEASURES)[number];
 

@@ -28,7 +28,8 @@ export function fits(field: Field, value: unknown, offer: Offer): value is Value
       if (!Array.isArray(value) || new Set(value).size !== value.length) return false;
       const options = field.options(offer).map((option) => option.value);
       const known = value.every((each) => options.includes(each));
-      return known && (field.kind === 'list' ? value.length > 0 : value.length === options.length);
+      if (field.kind === 'order') return known && value.length === options.length;
+      return known && value.length > 0 && (value.length === 1 || !value.includes(field.alone));
     }
   }
 }

@@ -13,8 +13,12 @@ export const SECTIONS = [
   'drill',
   'yearly',
   'tools',
+  'building',
+  'supply',
+  'lifting',
   'work',
   'money',
+  'programming',
   'matters',
 ] as const;
 export type Section = (typeof SECTIONS)[number];
@@ -55,10 +59,11 @@ export type Field =
       readonly names: readonly string[] | null;
     }
   | { readonly kind: 'text'; readonly longest: number }
-  /** several of the options */
+  /** several of the options; `alone`: one that says that there are no others */
   | {
       readonly kind: 'list';
       readonly options: (offer: Offer) => readonly Option[];
+      readonly alone?: string;
     }
   /** all of the options, the most important first */
   | {

@@ -84,16 +84,16 @@ export const NOT_SURE = {
   'work.vise.height': { low: 40, high: 150 },
   'money.budget': { low: 0, high: Number.POSITIVE_INFINITY },
   // money: in one like the euro or the dollar. From a shop in a garage to one with expensive people in an expensive town
-  'money.shopRate': { low: 20, high: 250 },
+  'money.shopRate': { low: 25, high: 200 },
   // from a lease that runs out to the life of a machine that is looked after
-  'money.years': { low: 2, high: 15 },
-  'money.interest': { low: 0, high: 0.2 },
+  'money.years': { low: 3, high: 10 },
+  'money.interest': { low: 0, high: 0.15 },
   // from a friend with a truck to a crane, a rigging crew and a new floor
-  'money.rigging': { low: 0, high: 30000 },
-  'money.training': { low: 0, high: 30000 },
-  'money.yearlyCosts': { low: 0, high: 20000 },
-  // from scrap to a machine that is sold young
-  'money.residual': { low: 0, high: 200000 },
+  'money.rigging': { low: 0, high: 15000 },
+  'money.training': { low: 0, high: 15000 },
+  'money.yearlyCosts': { low: 0, high: 10000 },
+  // never more than what was paid for it
+  'money.residual': { low: 0, high: Number.POSITIVE_INFINITY },
   'money.plates': { low: 0, high: 5000 },
 } as const satisfies Record<string, Interval>;
 

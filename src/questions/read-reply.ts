@@ -44,7 +44,7 @@ export function readReply(field: Field, text: string, context: ReplyContext): Re
     case 'choice':
       return matchOption(field.options(context.offer), text);
     case 'list':
-      return readSeveral(field.options(context.offer), text);
+      return readSeveral(field.options(context.offer), text, field.alone);
     case 'order': {
       const options = field.options(context.offer);
       const named = readSeveral(options, text);
@@ -92,6 +92,7 @@ function readYesNo(text: string): ReplyReading {
 function readSeveral(
   options: readonly Option[],
   text: string,
+  alone?: string,
 ): { readonly ok: true; readonly value: readonly string[] } | { readonly ok: false; readonly why: string } {
   const words = text.split(/[\s,;+&]+|\band\b/i).filter((word) => word !== '');
   const chosen: string[] = [];
@@ -99,6 +100,9 @@ function readSeveral(
     const match = matchOption(options, word);
     if (!match.ok) return match;
     if (!chosen.includes(match.value)) chosen.push(match.value);
+  }
+  if (alone !== undefined && chosen.length > 1 && chosen.includes(alone)) {
+    return { ok: false, why: `"${alone}" stands alone: type it, or the others without it, or "not sure".` };
   }
   if (chosen.length > 0) return { ok: true, value: chosen };
   return {
@@ -133,6 +137,9 @@ function readUncertain(
   return { ok: true, value: low === high ? low : [low, high] };
 }
 
+const sizesLike = (count: number, { units }: ReplyContext): string =>
+  (units === 'inch' ? ['3 1/2', '2 1/2', '2'] : ['90', '60', '55']).slice(0, count).join(' x ');
+
 function readQuantities(
   text: string,
   field: Extract<Field, { kind: 'quantities' }>,
@@ -143,7 +150,7 @@ function readQuantities(
     const found = pieces.length === 1 ? 'one number' : `${pieces.length} numbers`;
     return {
       ok: false,
-      why: `That is ${found}: type ${field.names.join(' x ')}, such as ${context.units === 'inch' ? '3 1/2 x 2 1/2 x 2' : '90 x 60 x 55'}, or "not sure".`,
+      why: `That is ${found}: type ${field.names.join(' x ')}, such as ${sizesLike(field.names.length, context)}, or "not sure".`,
     };
   }
   const values: Uncertain[] = [];

@@ -10,7 +10,11 @@ export const SECTION_TITLES: Readonly<Record<Section, string>> = {
   drill: 'Drilling',
   yearly: 'Work in a year',
   tools: 'Your tools',
+  building: 'The building',
+  supply: 'Power and air',
+  lifting: 'Lifting',
   work: 'Beside the rotary',
   money: 'Money',
+  programming: 'Programming',
   matters: 'What matters',
 };

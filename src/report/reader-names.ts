@@ -11,5 +11,6 @@ const lowerTitles = (words: Readonly<Record<string, { readonly title: string }>>
 const NAMES: Readonly<Record<string, string>> = {
   ...lowerTitles(STAGE_WORDS),
   ...lowerTitles(MEASURE_WORDS),
+  netPresentValue: 'net present value',
   ...Object.fromEntries(Object.entries(CHECK_WORDS).map(([id, { name }]) => [id, name])),
 };

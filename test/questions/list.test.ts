@@ -3,8 +3,9 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { MEASURES } from '../../src/questions/answers.ts';
 import { QUESTIONS } from '../../src/questions/index.ts';
-import { SECTIONS } from '../../src/questions/question.ts';
+import { type Question, SECTIONS } from '../../src/questions/question.ts';
 import { NOT_SURE } from '../../src/questions/ranges.ts';
+import { readReply } from '../../src/questions/read-reply.ts';
 import { CHECK_IDS } from '../../src/rules/checks/ids.ts';
 import { STAGES } from '../../src/rules/stages/index.ts';
 
@@ -21,7 +22,17 @@ const declared = SECTIONS.flatMap((section) =>
 const ASKED_ALL_THE_SAME: Readonly<Record<string, string>> = {
   units: 'how numbers are read and shown',
   name: 'the result speaks of each part by its name',
+  'vise-height': 'what a raised machine still reaches in a vise, once the rotary is off again',
 };
+
+/** What reads answers without being a check, a stage or a measure to rank by. */
+const OTHER_READERS = [
+  'netPresentValue',
+  // checks of the shop, as they come in
+  ...['bay', 'ceiling', 'doorway', 'floor-load', 'power', 'air', 'lift', 'hook-height'],
+];
+
+const hintIn = ({ hint, hintInch }: Question, units: 'mm' | 'inch') => (units === 'mm' ? hint : hintInch);
 
 describe('the list of questions', () => {
   test('holds every question file, and nothing else', () => {
@@ -43,7 +54,7 @@ describe('the list of questions', () => {
     '%s says why it is asked and what reads it',
     (id, { why, readBy }) => {
       expect(why.length).toBeGreaterThan(20);
-      const known: readonly string[] = [...CHECK_IDS, ...STAGES, ...MEASURES];
+      const known: readonly string[] = [...CHECK_IDS, ...STAGES, ...MEASURES, ...OTHER_READERS];
       expect(readBy.filter((reader) => !known.includes(reader))).toEqual([]);
       if (readBy.length === 0) expect(Object.keys(ASKED_ALL_THE_SAME)).toContain(id);
       else expect(Object.keys(ASKED_ALL_THE_SAME)).not.toContain(id);
@@ -53,10 +64,35 @@ describe('the list of questions', () => {
   test.each(QUESTIONS.map((question) => [question.id, question] as const))(
     '%s asks in whole sentences about the part by its name',
     (_, question) => {
-      const about = { part: 'Lock gate hinge', units: 'mm', currency: 'EUR' } as const;
-      expect(question.ask(about)).toMatch(/[?.]$/);
-      expect(question.hint === '' || /[.?]$/.test(question.hint), question.hint).toBe(true);
-      expect(`${question.ask(about)}${question.hint}${question.why}`).not.toMatch(/[\u2500-\u28ff]/);
+      for (const units of ['mm', 'inch'] as const) {
+        const about = { part: 'Lock gate hinge', units, currency: 'EUR' } as const;
+        const hint = hintIn(question, units);
+        expect(question.ask(about)).toMatch(/[?.]$/);
+        expect(hint === '' || /[.?]$/.test(hint), hint).toBe(true);
+        expect(`${question.ask(about)}${hint}${question.why}`).not.toMatch(/[\u2500-\u28ff]/);
+      }
+    },
+  );
+
+  test.each(QUESTIONS.map((question) => [question.id, question] as const))(
+    '%s gives its examples in units that are understood, and as large in inches as in millimeters',
+    (_, question) => {
+      const { field } = question;
+      if (field.kind !== 'quantity' && field.kind !== 'quantities') return;
+      const values = (['mm', 'inch'] as const).map((units) => {
+        const example = /Example: (.*?)(?:, or .*|, once .*)?\.(?= [A-Z]|$)/.exec(
+          hintIn(question, units),
+        )?.[1];
+        if (example === undefined) return null;
+        const context = { units, offer: { machines: [] } };
+        const reading = readReply(field, example, context);
+        if (!reading.ok) throw new Error(`${example}: ${reading.why}`);
+        return [reading.value].flat().map(Number);
+      });
+      const [mm, inch] = values;
+      mm?.forEach((value, index) => {
+        expect(Math.abs((inch?.[index] ?? 0) - value), question.hintInch).toBeLessThan(0.3 * value);
+      });
     },
   );
 

@@ -20,10 +20,12 @@ export function valuesOf(field: Field): fc.Arbitrary<Value> {
     case 'choice':
       return fc.constantFrom(...field.options(OFFER).map(({ value }) => value));
     case 'list':
-      return fc.subarray(
-        field.options(OFFER).map(({ value }) => value),
-        { minLength: 1 },
-      );
+      return fc
+        .subarray(
+          field.options(OFFER).map(({ value }) => value),
+          { minLength: 1 },
+        )
+        .filter((values) => values.length === 1 || !values.some((value) => value === field.alone));
     case 'order': {
       const values = field.options(OFFER).map(({ value }) => value);
       return fc.shuffledSubarray(values, { minLength: values.length });

@@ -8,7 +8,7 @@ import { machineName } from '../names.ts';
 /** The answer to a question as pieces of a sentence, each number with the place where it stands. */
 export function answerPieces(decision: Decision, question: Question, index: number): readonly Inline[] {
   const { field } = question;
-  const path = answerPath(question, index);
+  const path = answerPath(decision, question, index);
   const value = question.get(decision.inputs.answers, index);
   switch (field.kind) {
     case 'text':
@@ -26,9 +26,18 @@ export function answerPieces(decision: Decision, question: Question, index: numb
 
 const NOT_SURE = 'not sure';
 
-/** `parts.cut.ap` of the second part → inputs.answers.parts[1].cut.ap */
-function answerPath({ path, of }: Question, index: number): Path {
+/**
+ * `parts.cut.ap` of the second part → inputs.answers.parts[1].cut.ap; `shop.lifting.hoist.capacity` → that of the
+ * first hoist.
+ */
+function answerPath({ inputs }: Decision, { path, of }: Question, index: number): Path {
   const keys = path.split('.');
+  const { lifting } = inputs.answers.shop;
+  const [, list, by, key] = keys;
+  if (list === 'lifting' && by !== undefined && key !== undefined && lifting !== 'unknown') {
+    const place = lifting.findIndex((means) => means.by === by);
+    return ['inputs', 'answers', 'shop', 'lifting', place, key];
+  }
   return of === 'part'
     ? ['inputs', 'answers', 'parts', index, ...keys.slice(1)]
     : ['inputs', 'answers', ...keys];
@@ -42,7 +51,7 @@ const quantity = (path: Path, field: Field): Inline => number(path, fieldUnit(fi
 
 /** Numbers of which there are several: the sides of a block, or the angles among the approaches. */
 function quantities(decision: Decision, question: Question, index: number): readonly Inline[] {
-  const path = answerPath(question, index);
+  const path = answerPath(decision, question, index);
   const key = String(path.at(-1));
   const part = decision.inputs.answers.parts[index];
   const approaches = part === undefined || part.approaches === 'unknown' ? [] : part.approaches;
