@@ -39,7 +39,7 @@ describe('screens', () => {
         "progress": {
           "number": 1,
           "of": null,
-          "open": 9,
+          "open": 35,
         },
         "said": null,
         "section": {
@@ -91,8 +91,8 @@ describe('screens', () => {
         "part": "Hinge",
         "progress": {
           "number": 7,
-          "of": 39,
-          "open": 33,
+          "of": 65,
+          "open": 59,
         },
         "said": null,
         "section": {
@@ -249,7 +249,7 @@ describe('screens', () => {
           "words": "anything from 0.005 to 0.5 mm",
         },
         {
-          "number": 34,
+          "number": 58,
           "objection": null,
           "part": null,
           "section": "money",

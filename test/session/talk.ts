@@ -68,8 +68,65 @@ export const blockReplies = (name: string): readonly string[] => [
   '3',
 ];
 
+/** What a roomy shop says, by the id of the question; in units of its own, so that it says the same in inches. */
+const SHOP_ANSWERS: Readonly<Record<string, string>> = {
+  'shortest-tool': '90 mm',
+  'longest-tool': '180 mm',
+  'largest-cutter': '20 mm',
+  bay: '9 x 7 m',
+  ceiling: '5 m',
+  'doorway-width': '4 m',
+  'doorway-height': '4 m',
+  'floor-rating': '40 kPa',
+  phases: 'three',
+  volts: '400 V',
+  kva: '120 kVA',
+  'air-flow': '1000 L/min',
+  'air-pressure': '8 bar',
+  'lifting-means': 'hoist',
+  'hoist-capacity': '3 t',
+  'hook-height': '4 m',
+  'sling-legs': '2',
+  'sling-angle': '60',
+  'sling-height': '500 mm',
+  'lifting-gear': '10 kg',
+  'door-sill': '1100 mm',
+  'three-axis-share': '20 %',
+  'vises-wanted': '2',
+  'switches-per-week': '1',
+  swap: 'keyed',
+  loading: 'by hand',
+  budget: '180000',
+  'shop-rate': '70',
+  years: '5',
+  interest: '6 %',
+  residual: '30000',
+  'rigging-price': '4000',
+  training: '3000',
+  'yearly-costs': '2500',
+  cam: 'three',
+};
+
+/**
+ * Replies from where it stands to the review, whatever is asked on the way: what is said to a question by its id;
+ * to others Enter where there is a usual answer, else 'not sure'.
+ */
+export function repliesToReview(from: Talk, said: Readonly<Record<string, string>>): readonly string[] {
+  const replies: string[] = [];
+  for (let talk = from; asked(talk) !== 'review'; talk = go(talk, replies.at(-1) ?? '')) {
+    const now = screen(talk);
+    const usual = now.kind !== 'question' || now.current?.from === 'usual' ? '' : 'not sure';
+    replies.push(said[asked(talk)] ?? usual);
+    if (replies.length > 500) throw new Error(`the interview goes round in circles at ${asked(talk)}`);
+  }
+  return replies;
+}
+
 /** From the list of parts to the review. */
-export const SHOP_REPLIES: readonly string[] = ['go on', '90', '180', '20', 'by hand', '2', '180000', ''];
+export const SHOP_REPLIES: readonly string[] = repliesToReview(
+  go(begun(), 'mm', 'none', ...blockReplies('Lock gate hinge')),
+  { ...SHOP_ANSWERS, parts: 'go on' },
+);
 
 /** An interview about one part, up to the review. */
 export const oneBlock = (): Talk =>

@@ -16,8 +16,7 @@ function interview(units: string, [size, depth, tolerance, wide, heavy]: readonl
   block[14] = wide ?? '';
   block[15] = '40 mm';
   block[16] = heavy ?? '';
-  const shop = SHOP_REPLIES.map((reply) => (/^(90|180|20)$/.test(reply) ? `${reply} mm` : reply));
-  return go(begun(), units, 'none', ...block, ...shop);
+  return go(begun(), units, 'none', ...block, ...SHOP_REPLIES);
 }
 
 describe('inches and millimeters', () => {

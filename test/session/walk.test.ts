@@ -59,7 +59,7 @@ describe('back', () => {
     let talk = oneBlock();
     const before = answers(talk);
     const seen: string[] = [];
-    for (let turn = 0; turn < 100 && asked(talk) !== 'units'; turn += 1) {
+    for (let turn = 0; turn < 200 && asked(talk) !== 'units'; turn += 1) {
       talk = go(talk, back);
       seen.push(asked(talk));
     }
@@ -73,8 +73,8 @@ describe('back', () => {
   test('and forward again with Enter alone: everything is as it was', () => {
     let talk = oneBlock();
     const before = talk.session.kept;
-    for (let turn = 0; turn < 100 && asked(talk) !== 'units'; turn += 1) talk = go(talk, back);
-    for (let turn = 0; turn < 100 && asked(talk) !== 'review'; turn += 1) talk = go(talk, '');
+    for (let turn = 0; turn < 200 && asked(talk) !== 'units'; turn += 1) talk = go(talk, back);
+    for (let turn = 0; turn < 200 && asked(talk) !== 'review'; turn += 1) talk = go(talk, '');
     expect(talk.session.kept).toEqual(before);
   });
 
@@ -158,13 +158,16 @@ describe('go to', () => {
 
 test('every question that is asked takes not sure, and every one of them is asked somewhere', () => {
   const seen = new Set<string>();
-  for (const [shape, approaches, motion, cut, drill] of [
-    ['not sure', '1, 2, 3, 4, 5', 'simultaneous', 'detailed', 'yes'],
-    ['not sure', 'not sure', 'not sure', 'not sure', 'not sure'],
+  for (const [shape, approaches, motion, cut, drill, lifting] of [
+    ['not sure', '1, 2, 3, 4, 5', 'simultaneous', 'detailed', 'yes', 'hand, hoist, forklift'],
+    ['not sure', 'not sure', 'not sure', 'not sure', 'not sure', 'not sure'],
   ] as const) {
-    const said: Readonly<Record<string, string>> = { shape, approaches, motion, cut, drill, parts: 'go on' };
+    const said: Readonly<Record<string, string>> = {
+      ...{ shape, approaches, motion, cut, drill, 'lifting-means': lifting },
+      parts: 'go on',
+    };
     let talk = begun();
-    for (let turn = 0; turn < 100 && asked(talk) !== 'review'; turn += 1) {
+    for (let turn = 0; turn < 200 && asked(talk) !== 'review'; turn += 1) {
       const id = asked(talk);
       seen.add(id);
       talk = go(talk, said[id] ?? 'not sure');

@@ -1,0 +1,26 @@
+import { expect, test } from 'vitest';
+import { formatQuantity } from '../../src/quantities/format-quantity.ts';
+import { assumed } from '../../src/questions/assumptions.ts';
+import { blankAnswers } from '../../src/questions/blank-answers.ts';
+import { QUESTIONS } from '../../src/questions/index.ts';
+
+const ASSUME = assumed({});
+
+/** What the rules take for an answer that nobody gives, where that is a named assumption. */
+const TAKEN: Readonly<Record<string, readonly [value: number, unit: string]>> = {
+  'hand-reach': [ASSUME.handLift.reach, 'mm'],
+  'hand-from': [ASSUME.handLift.from, 'mm'],
+  'hand-lift': [ASSUME.handLift.lift, 'mm'],
+  'vise-width': [ASSUME.viseWidth, 'mm'],
+  'vise-length': [ASSUME.viseLength, 'mm'],
+  'plate-price': [ASSUME.platePrice, 'money'],
+};
+
+test.each(Object.entries(TAKEN))('%s says which assumption stands in for it', (id, [value, unit]) => {
+  const question = QUESTIONS.find((each) => each.id === id);
+  const metric = formatQuantity(value, unit).trim();
+  expect(question?.preset?.words).toContain(metric);
+  expect(question?.preset?.words).toContain('an assumption');
+  expect(question?.unsure).toMatchObject({ as: 'computed', words: question?.preset?.words });
+  expect(question?.get(blankAnswers('EUR'), 0)).toBe('unknown');
+});
