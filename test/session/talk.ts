@@ -93,6 +93,7 @@ const SHOP_ANSWERS: Readonly<Record<string, string>> = {
   'door-sill': '1100 mm',
   'three-axis-share': '20 %',
   'vises-wanted': '2',
+  'vise-height': '75 mm',
   'switches-per-week': '1',
   swap: 'keyed',
   loading: 'by hand',

@@ -73,7 +73,7 @@ describe('requirement 1: at 60x20', () => {
   test('a refusal stays whole: what is accepted is read, not guessed', () => {
     const size = QUESTIONS.find(([name]) => name === 'size')?.[1] ?? ui;
     expect(flowing(textFrame(typed(size, '95 x 60'), LEAST, world))).toContain(
-      '✗ That is 2 numbers: type length x width x height, such as 90 x 60 x 55 or 3.5 x 2.4 x 2.2 in, or "not sure".',
+      '✗ That is 2 numbers: type length x width x height, such as 90 x 60 x 55, or "not sure".',
     );
   });
 });
