@@ -27,7 +27,7 @@ const FAST_WIDTH = {
 
 const PROGRAM = { main: 'src/main.ts', 'decide-worker': 'src/ui/judging/decide-worker.ts' };
 
-/** Bundles the program, or what else is named, into a folder; gives what went into each file. */
+/** Bundles the program, or other entries the same way, into a folder; gives what went into each file. */
 export async function bundle(outdir, entryPoints = PROGRAM) {
   const { version } = JSON.parse(await readFile(new URL('../package.json', import.meta.url), 'utf8'));
   await rm(outdir, { recursive: true, force: true });

@@ -1,20 +1,23 @@
-// Runs a TypeScript script of this folder: node scripts/run.mjs turned-senses [arguments]
+// Runs a TypeScript script of this folder, or one named by its path: node scripts/run.mjs turned-senses [arguments]
 import { mkdtemp, rm } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
-const [name, ...rest] = process.argv.slice(2);
+const [script, ...rest] = process.argv.slice(2);
 const folder = await mkdtemp(join(process.cwd(), '.script-'));
-const outfile = join(folder, `${name}.mjs`);
+const entry = script.endsWith('.ts') ? script : `scripts/${script}.ts`;
+const outfile = join(folder, `${basename(entry, '.ts')}.mjs`);
 try {
   await build({
-    entryPoints: [`scripts/${name}.ts`],
+    entryPoints: [entry],
     outfile,
     bundle: true,
     platform: 'node',
     format: 'esm',
     packages: 'external',
+    // scripts that look for what is beside them
+    external: ['./scripts/*.mjs'],
     logLevel: 'warning',
   });
   process.argv = [process.argv[0], outfile, ...rest];
