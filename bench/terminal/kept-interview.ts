@@ -18,7 +18,7 @@ export function keptInterview(program: string, folder: string): readonly string[
   const answers = readAnswers(DEMO_ANSWERS);
   if (!catalog.ok || !answers.ok) throw new Error('the demo cannot be read');
   const world = createWorld(catalog.value, decide);
-  const session = opened(answers.value.answers, 'mm', newSession(world, [DEMO], 'mm'), world);
+  const session = opened(answers.value, newSession(world, [DEMO], 'mm'), world);
   writeFileSync(file, JSON.stringify(savedOf(session)));
   return [program, '--session', file, '--resume'];
 }
