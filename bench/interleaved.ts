@@ -1,3 +1,5 @@
+const CALM_MS = 150;
+
 /** Gives one time in milliseconds. */
 export type Measured = () => Promise<number>;
 
@@ -13,6 +15,8 @@ export async function interleaved<Name extends string>(
   const times = new Map(names.map((name): [Name, number[]] => [name, []]));
   for (let round = 0; round <= rounds; round += 1) {
     for (const name of names) {
+      // what was ended before may still be being cleared away
+      await new Promise((done) => setTimeout(done, CALM_MS));
       const time = await things[name]();
       if (round > 0) times.get(name)?.push(time);
     }
