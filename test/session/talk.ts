@@ -112,7 +112,7 @@ const SHOP_ANSWERS: Readonly<Record<string, string>> = {
  * Replies from where it stands to the review, whatever is asked on the way: what is said to a question by its id;
  * to others Enter where there is a usual answer, else 'not sure'.
  */
-export function repliesToReview(from: Talk, said: Readonly<Record<string, string>>): readonly string[] {
+function repliesToReview(from: Talk, said: Readonly<Record<string, string>>): readonly string[] {
   const replies: string[] = [];
   for (let talk = from; asked(talk) !== 'review'; talk = go(talk, replies.at(-1) ?? '')) {
     const now = screen(talk);
