@@ -96,7 +96,13 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     ...argued,
     features: winner === null ? [] : featuresOf(winner, answers, shop),
     stability: [],
-    unknowns: unknownsOf(reading.length > 0 ? reading : misses, contenders, outcome === 'open', shop),
+    unknowns: unknownsOf(
+      reading.length > 0 ? reading : misses,
+      contenders,
+      outcome === 'open',
+      shop,
+      answers.matters,
+    ),
     cautions: cautionsFor(reading.length > 0 ? reading : misses, answers),
   };
 }

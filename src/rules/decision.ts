@@ -7,11 +7,13 @@ import type { Bounded, CheckResult, Verdict } from './check-result.ts';
 import type { CheckId } from './checks/ids.ts';
 import type { Bigger, ClassFinding, Route } from './decision-classes.ts';
 import type { FeatureNeed } from './decision-features.ts';
+import type { Money } from './decision-money.ts';
 import type { StageId } from './stages/index.ts';
 
 export * from './check-result.ts';
 export * from './decision-classes.ts';
 export * from './decision-features.ts';
+export * from './decision-money.ts';
 
 /** The whole result, as data: `decide` makes it, everything downstream only prints it. */
 
@@ -77,6 +79,7 @@ export interface Arrangement {
   readonly prices: readonly PriceItem[];
   readonly features: readonly FeatureNeed[];
   readonly later: LaterCost | null;
+  readonly money: Money;
   readonly checks: readonly CheckResult[];
   readonly undominated: boolean;
   readonly dropped: Drop | null;

@@ -34,7 +34,10 @@ describe('present values', () => {
           let account = -cost;
           for (let year = 0; year < years; year += 1) account = account * (1 + interest) + yearlyGain;
           const worth = netPresentValue({ cost, yearlyGain, residual: 500, interest, years });
-          const [today, scale] = [(account + 500) / (1 + interest) ** years, cost + Math.abs(yearlyGain) * 30];
+          const [today, scale] = [
+            (account + 500) / (1 + interest) ** years,
+            cost + Math.abs(yearlyGain) * 30,
+          ];
           expectClose(worth, today, { absolute: 1e-9 * (1 + scale) });
         },
       ),

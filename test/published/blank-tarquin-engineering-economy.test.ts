@@ -23,8 +23,7 @@ describe('problem 13.37: 40 000 for 10 000 a year, 90 000 for 15 000 a year', ()
     [40_000, 10_000, 5.36],
     [90_000, 15_000, 9.61],
   ])('with 10 %% interest %i for %i a year pays back in %f years (derived)', (cost, yearlyGain, years) => {
-    const worth = (n: number) =>
-      netPresentValue({ cost, yearlyGain, residual: 0, interest: 0.1, years: n });
+    const worth = (n: number) => netPresentValue({ cost, yearlyGain, residual: 0, interest: 0.1, years: n });
     expect(worth(years - 0.01)).toBeLessThan(0);
     expect(worth(years + 0.01)).toBeGreaterThan(0);
     expect(worth(5)).toBeLessThan(0);

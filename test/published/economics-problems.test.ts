@@ -10,24 +10,24 @@ import { yearlyHours } from '../../src/mechanics/money/yearly-hours.ts';
 import { expectClose } from '../close-to.ts';
 
 const CENT = { absolute: 0.005 };
-const after = (cost: number, yearlyGain: number, interest: number) => (years: number) =>
+const worthOf = (cost: number, yearlyGain: number, interest: number) => (years: number) =>
   netPresentValue({ cost, yearlyGain, residual: 0, interest, years });
 
 describe('present worth', () => {
   it('of 25 000 for 3 000 a year at 8 % turns positive in the fifteenth year (printed)', () => {
-    const worth = after(25_000, 3000, 0.08);
+    const worth = worthOf(25_000, 3000, 0.08);
     expectClose(worth(14), -267.29, CENT);
     expectClose(worth(15), 678.44, CENT);
   });
 
   it('of 30 000 for 4 000 a year at 8 % turns positive in the twelfth year (printed)', () => {
-    const worth = after(30_000, 4000, 0.08);
+    const worth = worthOf(30_000, 4000, 0.08);
     expectClose(worth(11), -1444.14, CENT);
     expectClose(worth(12), 144.31, CENT);
   });
 
   it('of 50 000 for 14 000 a year over six years at 7 % is 16 731.56 (the problem printed, the number derived)', () => {
-    expectClose(after(50_000, 14_000, 0.07)(6), 16_731.56, CENT);
+    expectClose(worthOf(50_000, 14_000, 0.07)(6), 16_731.56, CENT);
   });
 
   it('of 300 000 for 54 000 a year and 51 000 at the end at 15 % is nothing after 11.727 years (printed: about 12)', () => {
@@ -39,7 +39,7 @@ describe('present worth', () => {
 
   it('of 100 for 10 a year at 12 % is never positive, though without interest it pays back in ten years (a rule)', () => {
     expect(simplePayback(100, 10)).toBe(10);
-    for (const years of [10, 50, 1000]) expect(after(100, 10, 0.12)(years)).toBeLessThan(0);
+    for (const years of [10, 50, 1000]) expect(worthOf(100, 10, 0.12)(years)).toBeLessThan(0);
   });
 });
 

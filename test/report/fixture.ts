@@ -6,6 +6,7 @@ import { fixtureArguments } from './fixture-arguments.ts';
 import { fixtureCatalog } from './fixture-catalog.ts';
 import { check, fixtureChecks } from './fixture-checks.ts';
 import { FIXTURE_FEATURES } from './fixture-features.ts';
+import { fixtureMoney } from './fixture-money.ts';
 
 /** A decision made by hand, small but with everything in it that a report can be asked to print. */
 
@@ -58,6 +59,7 @@ function fixtureArrangements(hinge: string, valve: string): readonly Arrangement
     ],
     features: FIXTURE_FEATURES,
     later: { raised: 75, subplate: 10, price: 900 },
+    money: fixtureMoney(hinge, valve),
     checks: fixtureChecks(hinge, valve),
     undominated: true,
     dropped: null,

@@ -12,7 +12,7 @@ export const riggingPrice = aboutShop<Uncertain>({
   ask: (about) => `What will it cost to bring it in, set it up and connect it${inCurrency(about)}?`,
   hint: 'Transport, riggers, electrician; a quote of licensed trades is better than a guess. Example: 4000.',
   why: 'It is paid once and belongs to what has to come back.',
-  readBy: ['payback', 'netPresentValue'],
+  readBy: ['budget', 'payback', 'netPresentValue'],
   field: { kind: 'quantity', of: 'money', limits: { least: 0, most: 1e9 } },
   unsure: { as: 'range', range: NOT_SURE['money.rigging'] },
   get: (answers) => answers.money.rigging,

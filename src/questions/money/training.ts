@@ -12,7 +12,7 @@ export const training = aboutShop<Uncertain>({
   ask: (about) => `What do you set aside for training and CAM software${inCurrency(about)}?`,
   hint: 'Example: 3000.',
   why: 'It is paid once and belongs to what has to come back.',
-  readBy: ['payback', 'netPresentValue'],
+  readBy: ['budget', 'payback', 'netPresentValue'],
   field: { kind: 'quantity', of: 'money', limits: { least: 0, most: 1e9 } },
   unsure: { as: 'range', range: NOT_SURE['money.training'] },
   get: (answers) => answers.money.training,

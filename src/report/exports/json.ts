@@ -47,6 +47,7 @@ const ORDER = {
     'prices',
     'features',
     'later',
+    'money',
     'tried',
   ],
   check: [

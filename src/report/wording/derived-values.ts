@@ -17,6 +17,7 @@ export const DERIVED_VALUE_WORDS: Readonly<Record<string, ValueWords>> = {
   'parts.contourCut.speed': value('spindle speed of the cut while moving', 'rev/min'),
   'parts.drill.thrust': value('thrust of the drill', 'N'),
   price: value('price of all of it', 'money'),
+  capital: value('price of all of it, with rigging and training', 'money'),
   'clearance.raised': value('raised by clearance additions', 'mm'),
   'plates.thickness': value('plates under the rotary', 'mm'),
   'plates.mass': value('mass of the plates', 'kg'),

@@ -3,12 +3,14 @@ import { hoursNow } from '../facts/hours.ts';
 import { isFiveAxis, partCases } from '../facts/part-facts.ts';
 import type { PartCase, ShopCase } from '../judging/case.ts';
 import type { Value } from '../judging/value.ts';
+import { type WorkOnRotary, workOnRotary } from '../money/work-on-rotary.ts';
 
 /** One family of the parts mix as the engine carries it: its kinds, and the hours that it weighs. */
 export interface Family {
   readonly name: string;
   readonly must: boolean;
   readonly hours: Value;
+  readonly onRotary: WorkOnRotary;
   readonly cases: readonly PartCase[];
 }
 
@@ -23,6 +25,7 @@ export function familiesOf(
       name: part.name,
       must: part.must,
       hours: hoursNow(part),
+      onRotary: workOnRotary(part),
       cases: isFiveAxis(part) ? partCases(part, shop) : [],
     },
   }));

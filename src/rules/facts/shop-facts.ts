@@ -4,6 +4,7 @@ import { type Assumed, assumed } from '../../questions/assumptions.ts';
 import { NOT_SURE } from '../../questions/ranges.ts';
 import type { ShopCase } from '../judging/case.ts';
 import { answered, derived, known, openAnswer, type Value } from '../judging/value.ts';
+import { moneyCase } from '../money/money-case.ts';
 
 /** What is the same for every arrangement: tools, loading, vises, money, assumptions. */
 export function shopCase(answers: Answers): ShopCase {
@@ -33,6 +34,7 @@ export function shopCase(answers: Answers): ShopCase {
       money.plates === 'unknown'
         ? known(assume.platePrice, 'assume.platePrice')
         : answered(money.plates, 'money.plates', NOT_SURE['money.plates']),
+    money: moneyCase(answers),
   };
 }
 

@@ -2,6 +2,7 @@ import type { Class, Machine, Mounting, Rotary } from '../../catalog/catalog.ts'
 import type { Interval } from '../../quantities/interval.ts';
 import type { Motion } from '../../questions/answers.ts';
 import type { Assumed } from '../../questions/assumptions.ts';
+import type { MoneyCase } from '../money/money-case.ts';
 import type { Keys, Memo } from './memo.ts';
 import type { Hanging, Value } from './value.ts';
 
@@ -153,6 +154,7 @@ export interface ShopCase {
   readonly swapMinutes: Value;
   readonly budget: Value;
   readonly platePrice: Value;
+  readonly money: MoneyCase;
 }
 
 /** Where the rotary stands and which way it is turned. */

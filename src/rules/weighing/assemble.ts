@@ -5,6 +5,7 @@ import type { Arrangement, CheckResult, Measures, Plate, Tried, Verdict } from '
 import { judgeFamily, PART_CHECKS } from '../judging/judge-family.ts';
 import { traced } from '../judging/trace.ts';
 import { bounded } from '../judging/value.ts';
+import { shownMoney } from '../money/shown-money.ts';
 import { dropOf } from '../stages/drop.ts';
 import { featuresOf } from './features.ts';
 import type { FamilyVerdict, Judged } from './judged.ts';
@@ -44,6 +45,7 @@ export function assembled(
     prices: shownItems(judged.priced),
     features: featuresOf(judged, answers, world.shop),
     later: laterCost(judged, answers, world.shop.platePrice),
+    money: shownMoney(judged, world.shop.money),
     checks: traces
       ? [
           ...own.map((outcome): CheckResult => traced(outcome, null)),
@@ -92,7 +94,7 @@ function triedOf(scores: readonly Score[]): readonly Tried[] {
   return [...stacks.values()];
 }
 
-function measuresOf({ measures }: Judged): Measures {
+function measuresOf({ measures, worth }: Judged): Measures {
   const show = (key: keyof typeof measures) => {
     const value = measures[key];
     return value === null ? null : bounded(value);
@@ -102,7 +104,7 @@ function measuresOf({ measures }: Judged): Measures {
     viseStations: show('viseStations'),
     price: show('price'),
     payback: show('payback'),
-    netPresentValue: null,
+    netPresentValue: bounded(worth.netPresentValue),
     floorArea: show('floorArea'),
     swapHours: show('swapHours'),
     margin: show('margin'),

@@ -10,6 +10,7 @@ import type { Case } from '../judging/case.ts';
 import { judgeOwn, PRICE_CHECKS, worstOf } from '../judging/judge-family.ts';
 import { type Outcome, passes, worse } from '../judging/outcome.ts';
 import type { Value } from '../judging/value.ts';
+import { capitalOf, type Worth, worthOf } from '../money/worth.ts';
 import { coverageOf } from './coverage.ts';
 import { marginMeasure } from './margin-measure.ts';
 import { type Priced, priceOf } from './price.ts';
@@ -36,6 +37,7 @@ export interface Judged {
   readonly priced: Priced;
   /** lifts of the rotary a year, on or off */
   readonly swaps: Value;
+  readonly worth: Worth;
   readonly measures: MeasureValues;
 }
 
@@ -51,11 +53,15 @@ export function judgeCandidate(
   const covered = verdicts.filter(({ verdict }) => verdict !== 'fails');
   const outcomes = covered.flatMap((each) => each.outcomes);
   const priced = priceOf(setUp, outcomes, owned, world.shop.platePrice);
-  const ground = groundOf(world, candidate, setUp.setting, priced.total);
+  const { money } = world.shop;
+  const ground = groundOf(world, candidate, setUp.setting, capitalOf(priced.total, money));
   const own = [...setUp.own, ...judgeOwn(world, ground, PRICE_CHECKS)];
   const coverage = coverageOf(verdicts);
   const stations = setUp.unsettled ? anyStations(setUp) : stationsOf(ground, covered);
   const swaps = swapsOf(world.shop, candidate.machine.builtIn, stations ?? NO_STATIONS);
+  const swapHours = swapHoursOf(world.shop, swaps);
+  const { axes } = candidate.rotary;
+  const worth = worthOf({ axes, families: verdicts, price: priced.total, swaps, swapHours }, world.shop);
   return {
     id: candidate.id,
     setUp,
@@ -66,13 +72,14 @@ export function judgeCandidate(
     passes: passesWhen(own, verdicts, coverage, world.shop.assume.leastCoverage),
     priced,
     swaps,
+    worth,
     measures: {
       coverage,
       viseStations: stations,
-      payback: null,
+      payback: everPaysBack(worth) ? worth.payback : null,
       price: priced.total,
       floorArea: floorArea(candidate),
-      swapHours: swapHoursOf(world.shop, swaps),
+      swapHours,
       margin: setUp.unsettled ? anything : marginMeasure(setUp.own, covered, world, setUp),
     },
   };
@@ -109,6 +116,8 @@ function passesWhen(
   if (musts.includes('fails') || coverage.high < least - 1e-9) return 'no';
   return musts.every(passes) && coverage.low >= least - 1e-9 ? 'yes' : 'open';
 }
+
+const everPaysBack = ({ payback }: Worth): boolean => Number.isFinite(payback.low);
 
 const SQUARE_MM_PER_SQUARE_M = 1e6;
 

@@ -7,6 +7,11 @@ export interface Ranked {
   readonly id: string;
   readonly surely: boolean;
   readonly measures: MeasureValues;
+  /**
+   * A measure at each corner of what is the same for all of them and not known. Where two have it, they are
+   * held against each other corner by corner: a shared unknown that favors neither leaves nothing open.
+   */
+  readonly atCorners?: Readonly<Partial<Record<Measure, readonly Interval[]>>>;
 }
 
 /** More is better for these, less for the others. */
@@ -44,6 +49,23 @@ export function scoreOn(measure: Measure, value: Interval | null): Interval {
   return MORE_IS_BETTER[measure] ? value : { low: -value.high, high: -value.low };
 }
 
+interface Scores {
+  readonly whole: Interval;
+  readonly corners: readonly Interval[] | null;
+}
+
+const scoresOn = (measure: Measure, { measures, atCorners }: Ranked): Scores => ({
+  whole: scoreOn(measure, measures[measure]),
+  corners: atCorners?.[measure]?.map((each) => scoreOn(measure, each)) ?? null,
+});
+
+/** Is it so for every pair of scores that the two can have together? */
+function throughout(a: Scores, b: Scores, so: (x: Interval, y: Interval) => boolean): boolean {
+  if (a.corners === null || b.corners === null) return so(a.whole, b.whole);
+  const others = b.corners;
+  return a.corners.every((x, index) => so(x, others[index] ?? b.whole));
+}
+
 /** The least score that is still level with the best. */
 const threshold = (best: number, moreIsBetter: boolean, band: number): number => {
   // a best of zero, a negative one or none at all: exact ties only
@@ -77,24 +99,30 @@ export function rankBy(order: readonly Measure[], band: number, field: readonly 
 
 /** Keeps whoever may be level with the best; `surely` now means: level for every value. */
 function narrow(inPlay: readonly Ranked[], measure: Measure, band: number): Step {
-  const scores = inPlay.map((each) => ({ each, score: scoreOn(measure, each.measures[measure]) }));
-  const sure = scores.filter(({ each }) => each.surely);
-  const leastBest = Math.max(Number.NEGATIVE_INFINITY, ...sure.map(({ score }) => score.low));
-  const mostBest = Math.max(...scores.map(({ score }) => score.high));
+  const all = inPlay.map((each) => ({ each, scores: scoresOn(measure, each) }));
+  const leastBest = Math.max(
+    Number.NEGATIVE_INFINITY,
+    ...all.filter(({ each }) => each.surely).map(({ scores }) => scores.whole.low),
+  );
+  const mostBest = Math.max(...all.map(({ scores }) => scores.whole.high));
   const stays: Ranked[] = [];
   const drops: Ranked[] = [];
-  for (const { each, score } of scores) {
-    const bestOfOthers = Math.max(
-      Number.NEGATIVE_INFINITY,
-      ...scores.filter((other) => other.each !== each).map((other) => other.score.high),
+  for (const { each, scores } of all) {
+    const others = all.filter((other) => other.each !== each);
+    const surelyLevel = others.every((other) =>
+      throughout(scores, other.scores, (x, y) => level(x.low, y.high, measure, band)),
     );
-    const surelyLevel = level(score.low, bestOfOthers, measure, band);
-    const perhapsLevel = level(score.high, leastBest, measure, band);
+    // it drops where one that is sure to be in play is always beyond the band
+    const perhapsLevel = !others.some(
+      (other) =>
+        other.each.surely && throughout(scores, other.scores, (x, y) => !level(x.high, y.low, measure, band)),
+    );
     if (perhapsLevel) stays.push({ ...each, surely: each.surely && surelyLevel });
     else drops.push(each);
   }
-  const [low, high] = [Math.max(leastBest, Number.NEGATIVE_INFINITY), mostBest];
-  const best = MORE_IS_BETTER[measure] ? { low, high } : { low: -high, high: -low };
+  const best = MORE_IS_BETTER[measure]
+    ? { low: leastBest, high: mostBest }
+    : { low: -mostBest, high: -leastBest };
   return { measure, best, stays, drops };
 }
 
@@ -116,9 +144,9 @@ function bestOfTied(order: readonly Measure[], tied: readonly Ranked[]): Ranked 
 
 function surelyBefore(order: readonly Measure[], a: Ranked, b: Ranked): boolean {
   for (const measure of order) {
-    const [x, y] = [scoreOn(measure, a.measures[measure]), scoreOn(measure, b.measures[measure])];
-    if (x.low > y.high) return true;
-    const same = x.low === x.high && y.low === y.high && x.low === y.low;
+    const [mine, its] = [scoresOn(measure, a), scoresOn(measure, b)];
+    if (throughout(mine, its, (x, y) => x.low > y.high)) return true;
+    const same = throughout(mine, its, (x, y) => x.low === x.high && y.low === y.high && x.low === y.low);
     if (!same) return false;
   }
   return a.id < b.id;
@@ -128,9 +156,9 @@ function surelyBefore(order: readonly Measure[], a: Ranked, b: Ranked): boolean 
 export function dominates(measures: readonly Measure[], a: Ranked, b: Ranked): boolean {
   let better = false;
   for (const measure of measures) {
-    const [x, y] = [scoreOn(measure, a.measures[measure]), scoreOn(measure, b.measures[measure])];
-    if (x.low < y.high) return false;
-    if (x.low > y.high) better = true;
+    const [mine, its] = [scoresOn(measure, a), scoresOn(measure, b)];
+    if (!throughout(mine, its, (x, y) => x.low >= y.high)) return false;
+    if (throughout(mine, its, (x, y) => x.low > y.high)) better = true;
   }
   return better;
 }

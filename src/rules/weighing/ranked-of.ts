@@ -4,10 +4,19 @@ import type { Judged } from './judged.ts';
 import type { Ranked } from './rank.ts';
 
 /** Vises beyond those that the shop wants count for nothing: bigger is never better by itself. */
-export const rankedOf = ({ id, passes, measures }: Judged, { visesWanted }: ShopCase): Ranked => ({
+export const rankedOf = (
+  { id, passes, measures, worth }: Judged,
+  { visesWanted, money: { hasRate } }: ShopCase,
+): Ranked => ({
   id,
   surely: passes === 'yes',
-  measures: { ...measures, viseStations: atMostWanted(measures.viseStations, visesWanted) },
+  measures: {
+    ...measures,
+    viseStations: atMostWanted(measures.viseStations, visesWanted),
+    // without a rate that somebody named, payback is told and held against nothing
+    payback: hasRate ? measures.payback : null,
+  },
+  atCorners: hasRate && worth.paybackAt !== null ? { payback: worth.paybackAt } : {},
 });
 
 const atMostWanted = (stations: Interval | null, wanted: Interval): Interval | null =>

@@ -1,3 +1,4 @@
+import type { Measure } from '../../questions/answers.ts';
 import type { CheckId } from '../checks/ids.ts';
 import type { Gap, Unknown } from '../decision.ts';
 import type { ShopCase } from '../judging/case.ts';
@@ -20,7 +21,8 @@ export function unknownsOf(
   reading: readonly Judged[],
   contenders: ReadonlySet<string>,
   isOpen: boolean,
-  { swapMinutes }: ShopCase,
+  { swapMinutes, money }: ShopCase,
+  matters: readonly Measure[],
 ): readonly Unknown[] {
   const found = new Map<string, Found>();
   const note = (gap: Gap, decides: boolean, check: CheckId | null): void => {
@@ -42,6 +44,9 @@ export function unknownsOf(
     const { swapHours } = judged.measures;
     if (mayWin && swapHours !== null && swapHours.low !== swapHours.high)
       for (const gap of [...judged.swaps.gaps, ...swapMinutes.gaps]) note(gap, true, null);
+    const { payback } = judged.worth;
+    if (money.hasRate && matters.includes('payback') && payback.low !== payback.high)
+      for (const gap of payback.gaps) note(gap, mayWin, null);
   }
   return [...found.values()].sort(byWeight).map(({ gap, decides, checks }) => ({
     answer: gap.path,

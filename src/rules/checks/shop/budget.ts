@@ -19,8 +19,8 @@ export const budget = defineCheck({
   // a shop that names no budget is told the price; the price is not held against a number that is not there
   advisory: (of) => of.shop.budget.low === 0 && of.shop.budget.high === Number.POSITIVE_INFINITY,
   categorical: true,
-  formula: 'machine + rotary + additions + plates + drives + features that are required ≤ budget',
-  source: 'the catalog’s prices',
+  formula: 'machine + rotary + additions + plates + drives + required features + rigging + training ≤ budget',
+  source: 'the catalog’s prices; rigging and training as the shop names them',
   remedies: ['more-budget'],
   examples: [
     {

@@ -1,0 +1,154 @@
+import { simplePayback } from '../../mechanics/money/simple-payback.ts';
+import { hull, type Interval } from '../../quantities/interval.ts';
+import type { Family } from '../arranging/family.ts';
+import type { Verdict } from '../decision.ts';
+import { corners } from '../facts/corners.ts';
+import type { ShopCase } from '../judging/case.ts';
+import { passes } from '../judging/outcome.ts';
+import { derived, known, type Value } from '../judging/value.ts';
+import { fromCents, toCents } from './cents.ts';
+import { gainOf, type YearlyChange } from './gain.ts';
+import type { MoneyCase } from './money-case.ts';
+import { presentWorth, type Terms } from './present-worth.ts';
+
+/** One family on an arrangement: what it takes then, and what that saves. */
+interface FamilyWorth {
+  readonly name: string;
+  readonly hoursNow: Value;
+  readonly hoursThen: Value;
+  readonly setupsNow: Value;
+  readonly setupsThen: Value;
+  readonly hoursSaved: (quantityTimes: number) => Value;
+  /** hours saved at the shop's rate, to the cent */
+  readonly gain: Value;
+}
+
+/** What an arrangement is worth in money. */
+export interface Worth {
+  readonly families: readonly FamilyWorth[];
+  readonly change: YearlyChange;
+  readonly terms: Terms;
+  readonly capital: Value;
+  readonly residual: Value;
+  readonly gain: Value;
+  /** years; Infinity: never */
+  readonly payback: Value;
+  readonly netPresentValue: Value;
+  /** at each corner of what is the same for every arrangement and not known; null: all known, or no help */
+  readonly paybackAt: readonly Interval[] | null;
+}
+
+export interface Considered {
+  readonly axes: 1 | 2;
+  readonly families: readonly { readonly family: Family; readonly verdict: Verdict }[];
+  readonly price: Value;
+  /** lifts of the rotary a year, and the hours that they take */
+  readonly swaps: Value;
+  readonly swapHours: Interval;
+}
+
+/** Only families that the arrangement holds save hours; the others stay as they are, open ones may do either. */
+export function worthOf(
+  { axes, families, price, swaps, swapHours }: Considered,
+  { money, swapMinutes }: ShopCase,
+): Worth {
+  const made = families.map((each) => familyWorth(each, axes, money.shopRate));
+  const saved = made.map((each) => each.hoursSaved(1));
+  const change: YearlyChange = {
+    saved,
+    swapHours,
+    rate: money.shopRate,
+    running: money.yearlyCosts,
+  };
+  const capital = capitalOf(price, money);
+  const residual = residualOf(price, money);
+  const terms: Terms = { capital, residual, interest: money.interest, years: money.years };
+  const gain = derived(gainOf(change), 'gain', [
+    ...[...saved, money.shopRate, money.yearlyCosts],
+    ...(swapHours.low === swapHours.high ? [] : [swaps, swapMinutes]),
+  ]);
+  const worth = derived(presentWorth(gain, terms), 'netPresentValue', [
+    ...[capital, gain, residual],
+    ...[money.interest, money.years],
+  ]);
+  return {
+    families: made,
+    change,
+    terms,
+    capital,
+    residual,
+    gain,
+    payback: derived(paybackOf(capital, gain), 'payback', [capital, gain]),
+    netPresentValue: worth,
+    paybackAt: paybackAtCorners(change, price, money),
+  };
+}
+
+function familyWorth(
+  { family, verdict }: Considered['families'][number],
+  axes: 1 | 2,
+  rate: Value,
+): FamilyWorth {
+  const { name, hours: hoursNow, onRotary } = family;
+  const on = onRotary.byAxes[axes];
+  const setupsNow = onRotary.setupsNow;
+  const none = known(0, `hoursSaved[${name}]`);
+  const perhaps = (value: Value, otherwise: Value): Value =>
+    passes(verdict) ? value : verdict === 'fails' ? otherwise : either(value, otherwise);
+  const saved = (times: number): Value => perhaps(on.saved(times), none);
+  const gain = corners([saved(1), rate], ([hours = 0, each = 0]) => fromCents(toCents(hours * each)));
+  return {
+    name,
+    hoursNow,
+    hoursThen: perhaps(on.hours, hoursNow),
+    setupsNow,
+    setupsThen: perhaps(on.setups, setupsNow),
+    hoursSaved: saved,
+    gain: derived(gain, `gain[${name}]`, [saved(1), rate]),
+  };
+}
+
+/** Whether the family is held is open: what decides that stands in its checks. */
+const either = (a: Value, b: Value): Value => derived(hull([a, b]), a.path, [a, b]);
+
+/** Everything that is paid before the first part: what is bought, bringing it in, learning it. */
+export function capitalOf(price: Value, { rigging, training }: MoneyCase): Value {
+  const sum = (end: 'low' | 'high'): number =>
+    fromCents(toCents(price[end]) + toCents(rigging[end]) + toCents(training[end]));
+  return derived({ low: sum('low'), high: sum('high') }, 'capital', [price, rigging, training]);
+}
+
+/** Nothing is worth more at the end than was paid for it. */
+function residualOf(price: Value, { residual }: MoneyCase): Value {
+  const ends = { low: Math.min(residual.low, price.low), high: Math.min(residual.high, price.high) };
+  return derived(ends, 'residual', [residual, price]);
+}
+
+/** Years at the ends of what is paid and gained; Infinity: never. */
+export const paybackOf = (capital: Interval, gain: Interval): Interval => ({
+  low: simplePayback(capital.low, gain.high),
+  high: simplePayback(capital.high, gain.low),
+});
+
+/**
+ * Rate, running costs, rigging and training are the same whatever is bought. Two paybacks compare the same
+ * way for every value of them if they do at every corner, because C·A′ − C′·A is linear in each of them; but
+ * only while the gain keeps its sign.
+ */
+function paybackAtCorners(change: YearlyChange, price: Value, money: MoneyCase): readonly Interval[] | null {
+  const ends = ({ low, high }: Interval): readonly Interval[] =>
+    [low, high].map((end) => ({ low: end, high: end }));
+  const { rigging, training, yearlyCosts, shopRate } = money;
+  const beside = { low: rigging.low + training.low, high: rigging.high + training.high };
+  if ([shopRate, yearlyCosts, beside].every(({ low, high }) => low === high)) return null;
+  const corner = ends(shopRate).flatMap((rate) =>
+    ends(yearlyCosts).flatMap((running) =>
+      ends(beside).map(({ low: paid }) => {
+        const gain = gainOf({ ...change, rate, running });
+        return { gain, payback: paybackOf({ low: price.low + paid, high: price.high + paid }, gain) };
+      }),
+    ),
+  );
+  const always = corner.every(({ gain }) => gain.low > 0) || corner.every(({ gain }) => gain.high <= 0);
+  return always ? corner.map(({ payback }) => payback) : null;
+}
