@@ -17,12 +17,12 @@ function fault(error: unknown): void {
   process.exitCode = FAULT;
 }
 
-// Whoever reads from us may stop reading (`| head`): that is no fault.
-for (const stream of [process.stdout, process.stderr]) {
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') fault(error);
-  });
-}
+// Whoever reads from us may stop reading (`| head`), or close the terminal: that is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE' && error.code !== 'EIO') fault(error);
+});
+// Nothing can be said about it there, and saying it elsewhere would only fail again, without end.
+process.stderr.on('error', () => undefined);
 process.on('uncaughtException', (error) => {
   fault(error);
   process.exit();

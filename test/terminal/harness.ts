@@ -258,6 +258,11 @@ export class Terminal {
     return this.text();
   }
 
+  /** The window is closed: the other end of the terminal is gone. */
+  hangUp(): void {
+    (this.#pty as IPty & { destroy(): void }).destroy();
+  }
+
   kill(signal: NodeJS.Signals): void {
     process.kill(this.pid, signal);
   }

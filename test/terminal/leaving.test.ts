@@ -1,13 +1,13 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { emptyFolder, KEY, PROGRAM, type StartOptions, start, type Terminal } from './harness.ts';
 import { question, smallCatalog } from './interview.ts';
 import { appOf, UNDER_BASH } from './under-bash.ts';
 
 const catalog = smallCatalog();
 const LEFT = '\u001b[?1049l';
-const ARGS = [process.execPath, PROGRAM, '--catalog', catalog, '--session', 'kept.json'];
+const ARGS = [process.execPath, PROGRAM, '--catalog', catalog, '--session', 'kept.json'] as const;
 
 /** The program under a shell that says afterwards how it ended, and what the terminal is like. */
 function inShell(more: readonly string[] = [], options: Omit<StartOptions, 'command'> = {}): Terminal {
@@ -62,6 +62,15 @@ describe('requirements 19 and 20: the terminal is given back, and the code says 
     await firstAnswer(terminal);
     process.kill(appOf(terminal), signal);
     expect(await endedWith(terminal, code)).toContain('Your answers are in');
+  });
+
+  test('the window is closed: the program ends, with the answers kept', async () => {
+    const terminal = start({ command: ARGS });
+    await firstAnswer(terminal);
+    const { pid, cwd } = terminal;
+    terminal.hangUp();
+    await vi.waitFor(() => expect(() => process.kill(pid, 0)).toThrow('ESRCH'), { timeout: 20_000 });
+    expect(readFileSync(join(cwd, 'kept.json'), 'utf8')).toContain('"units"');
   });
 
   test.each([
