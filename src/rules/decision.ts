@@ -52,6 +52,8 @@ export interface Tried {
   readonly plates: readonly number[];
   /** hours of the families that surely hold with it */
   readonly sureHours: number;
+  /** what fails or is open with it, as far as additions and plates can change it: what it is left for */
+  readonly stops: readonly { readonly check: CheckId; readonly part: string | null }[];
 }
 
 export interface Arrangement {

@@ -43,8 +43,13 @@ function fixtureArrangements(hinge: string, valve: string): readonly Arrangement
     clearance: ['lowered-table'],
     plates: [{ under: 'rotary', thickness: 30, why: 'adapter', mass: 25.7 }],
     tried: [
-      { clearance: [], plates: [], sureHours: 0 },
-      { clearance: ['lowered-table'], plates: [30, 55], sureHours: 512 },
+      { clearance: [], plates: [], sureHours: 0, stops: [{ check: 'slot-match', part: null }] },
+      {
+        clearance: ['lowered-table'],
+        plates: [30, 55],
+        sureHours: 512,
+        stops: [{ check: 'reach-high', part: hinge }],
+      },
     ],
     verdict: 'holds if',
     passes: 'yes',

@@ -1,9 +1,12 @@
 import { MEASURES } from '../../questions/answers.ts';
-import type { Decision, Tried } from '../../rules/decision.ts';
+import type { Arrangement, Decision, Tried } from '../../rules/decision.ts';
 import { type Block, details, heading, list, paragraph, table } from '../blocks/block.ts';
 import { codeData, enumerate, type Inline, number, say, words } from '../blocks/inline.ts';
+import type { Path } from '../blocks/path.ts';
 import { type ArrangementAt, arrangementAt } from '../checks-at.ts';
+import { partName } from '../names.ts';
 import { CLEARANCE_WORDS } from '../wording/arrangement.ts';
+import { CHECK_WORDS } from '../wording/checks.ts';
 import { MEASURE_WORDS } from '../wording/measures.ts';
 import { pieces, standing } from './pieces.ts';
 
@@ -19,7 +22,7 @@ export function arrangement(decision: Decision): readonly Block[] {
       say`In the decision file it is ${codeData([...at.path, 'id'])}.`,
     ]),
     ...measures(at),
-    ...tried(at),
+    ...tried(decision, at),
   ];
 }
 
@@ -45,29 +48,52 @@ function measures({ path }: ArrangementAt): readonly Block[] {
   ];
 }
 
-function tried({ arrangement: { tried: all }, path }: ArrangementAt): readonly Block[] {
+function tried(decision: Decision, { arrangement, path }: ArrangementAt): readonly Block[] {
+  const { tried: all } = arrangement;
   if (all.length === 0) return [];
   const rows = all.map((each, index) => [
     enumerate(clearanceOf(each)),
     platesOf(each, [...path, 'tried', index]),
     [number([...path, 'tried', index, 'sureHours'], 'h')],
+    isTaken(arrangement, each) ? say`taken` : stopping(decision, each, [...path, 'tried', index]),
   ]);
   return [
     details(say`Additions and plates that were tried with it, and why these were taken`, [
       paragraph(
-        say`Taken is what holds most hours for sure; among equals the one with the fewest additions, then the thinnest
-          plates, then the most vise stations, then the one in the middle of the table.`,
+        say`First come the checks of the arrangement itself, such as T-slots and the place on the table, then the parts
+          that it must hold, then the hours that surely hold, then those that may; among equals the one with the fewest
+          additions, then the thinnest plates, then the most vise stations, then the one in the middle of the table.
+          What stops a setting are checks that additions and plates can change, and those of the arrangement itself.`,
       ),
       table(
         [
           [say`Clearance additions`, 'left'],
           [say`Plates under the rotary`, 'left'],
           [say`Hours that surely hold`, 'right'],
+          [say`What stops it`, 'left'],
         ],
         rows,
       ),
     ]),
   ];
+}
+
+const isTaken = ({ clearance, plates }: Arrangement, each: Tried): boolean =>
+  clearance.join() === each.clearance.join() &&
+  plates.map(({ thickness }) => thickness).join() === each.plates.join();
+
+/** Each check once, with the parts that it fails at. */
+function stopping(decision: Decision, { stops }: Tried, path: Path): readonly Inline[] {
+  const checks = [...new Set(stops.map(({ check }) => check))];
+  if (checks.length === 0) return say`nothing; it takes more than is needed, or holds less`;
+  return checks.flatMap((check, place): readonly Inline[] => {
+    const parts = stops.flatMap(({ check: other, part }, index) =>
+      other === check && part !== null ? [partName(decision, part, [...path, 'stops', index, 'part'])] : [],
+    );
+    const name = words(CHECK_WORDS[check].name);
+    const told = parts.length === 0 ? [name] : say`${name} (${enumerate(parts)})`;
+    return place === 0 ? told : [words('; '), ...told];
+  });
 }
 
 const clearanceOf = ({ clearance }: Tried): readonly Inline[] =>

@@ -22,6 +22,7 @@ import {
   worstFirst,
 } from '../checks-at.ts';
 import { partName } from '../names.ts';
+import { qualifier } from '../qualifier.ts';
 import { valueName } from '../value-name.ts';
 import { splitValuePath, valueUnit, valueWords } from '../value-words.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
@@ -40,7 +41,8 @@ export function checks(decision: Decision): readonly Block[] {
     paragraph(
       say`Of the parts that it holds, each line shows the one at which the check is tightest. Under each table every
         part can be opened, those that it does not hold too, with formula, numbers and source. A margin is what is
-        left over: less than nothing means that it falls short, and that something has to be done.`,
+        left over: less than nothing means that it falls short, and that something has to be done. Heights are counted
+        from the tilt axis, from the rotary axis where nothing tilts.`,
     ),
     ...STAGES.flatMap((stage) => stageBlocks(decision, stage, staged(all, stage), staged(covered, stage))),
   ];
@@ -68,7 +70,7 @@ function stageBlocks(
         [say`Tightest at`, 'left'],
       ],
       lines.map((each) => [
-        [words(CHECK_WORDS[each.result.check].title)],
+        titleOf(decision, each),
         verdictOf(each),
         ...numbersOf(each),
         whereOf(decision, each),
@@ -88,6 +90,12 @@ function stageBlocks(
 /** As the checks come, not as they are sorted: a reader finds them where they are in the list of checks. */
 const inCheckOrder = (chosen: readonly CheckAt[], all: readonly CheckAt[]): readonly CheckAt[] =>
   firstOfEach(all).flatMap(({ result }) => chosen.filter((each) => each.result.check === result.check));
+
+function titleOf(decision: Decision, each: CheckAt): Cell {
+  const title = words(CHECK_WORDS[each.result.check].title);
+  const counted = qualifier(decision, each);
+  return counted === null ? [title] : say`${title} (${words(counted)})`;
+}
 
 const verdictOf = ({ result }: CheckAt): Cell =>
   result.advisory ? say`${verdictSign(result.verdict)}, to be asked` : [verdictSign(result.verdict)];

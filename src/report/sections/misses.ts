@@ -11,12 +11,15 @@ import {
   worstFirst,
 } from '../checks-at.ts';
 import { arrangementName, partName } from '../names.ts';
+import { qualifier } from '../qualifier.ts';
+import { remediesLeft } from '../remedies-left.ts';
 import { valueName } from '../value-name.ts';
 import { valueUnit } from '../value-words.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { REMEDY_WORDS } from '../wording/remedies.ts';
 import { sentenceCase } from '../wording/sentence-case.ts';
 import { STAGE_WORDS } from '../wording/stages.ts';
+import { settingOf } from './pieces.ts';
 
 /** More reasons than this are not read; the decision file has them all. */
 const MOST_CHECKS = 3;
@@ -35,7 +38,7 @@ function missLine(decision: Decision, id: string, index: number): readonly Inlin
   const at = arrangementAt(decision, id);
   if (at === undefined) return say`${name}.`;
   const why = failures(decision, at, MOST_CHECKS);
-  return say`${name}: ${why}${flips(decision, at)}`;
+  return say`${name}, judged with ${settingOf(at)}: ${why}${flips(decision, at)}`;
 }
 
 /** What stopped an arrangement, the check that dropped it first, each with what it needs and is short by. */
@@ -52,12 +55,14 @@ export function failures(decision: Decision, at: ArrangementAt, most: number): r
     return index === 0 ? own : [words('; '), ...own];
   });
   const rest = words(ordered.length > most ? '; and others.' : '.');
-  return say`${stage}${told}${rest}${whatHelps(ordered.slice(0, most))}`;
+  return say`${stage}${told}${rest}${whatHelps(decision, at, ordered.slice(0, most))}`;
 }
 
 /** What can be changed about the checks that are told, each remedy once. */
-function whatHelps(told: readonly CheckAt[]): readonly Inline[] {
-  const remedies = [...new Set(told.flatMap(({ result }) => result.remedies.slice(0, MOST_REMEDIES)))];
+function whatHelps(decision: Decision, at: ArrangementAt, told: readonly CheckAt[]): readonly Inline[] {
+  const remedies = [
+    ...new Set(told.flatMap((each) => remediesLeft(decision, at.arrangement, each).slice(0, MOST_REMEDIES))),
+  ];
   if (remedies.length === 0) return [];
   return say` What can help: ${enumerate(
     remedies.map((remedy) => [words(REMEDY_WORDS[remedy])]),
@@ -88,7 +93,9 @@ export function failure(decision: Decision, at: CheckAt, said: 'with its part' |
       ? say`${name} at ${partName(decision, part, [...at.path, 'part'])}`
       : [name];
   const { need, have, short } = checkNumbers(at);
-  const numbers = say`${where} ${verdictSign(verdict)}: needed ${need}, there is ${have}`;
+  const counted = qualifier(decision, at);
+  const qualified = counted === null ? [] : say` (${words(counted)})`;
+  const numbers = say`${where}${qualified} ${verdictSign(verdict)}: needed ${need}, there is ${have}`;
   return verdict === 'open' || short.length === 0 ? numbers : say`${numbers}, short by ${short}`;
 }
 

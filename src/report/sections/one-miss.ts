@@ -1,11 +1,13 @@
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, list, paragraph } from '../blocks/block.ts';
 import { enumerate, say, strong, words } from '../blocks/inline.ts';
-import { arrangementAt, type CheckAt, checksAt, worstFirst } from '../checks-at.ts';
+import { type ArrangementAt, arrangementAt, type CheckAt, checksAt, worstFirst } from '../checks-at.ts';
 import { arrangementName } from '../names.ts';
+import { remediesLeft } from '../remedies-left.ts';
 import { REMEDY_WORDS } from '../wording/remedies.ts';
 import { STAGE_WORDS } from '../wording/stages.ts';
 import { failure } from './misses.ts';
+import { settingOf } from './pieces.ts';
 
 /** One arrangement that did not pass: where it dropped, every check that fails or is open, what can help. */
 export function oneMiss(decision: Decision, id: string): readonly Block[] {
@@ -21,13 +23,13 @@ export function oneMiss(decision: Decision, id: string): readonly Block[] {
   const failing = against.filter(({ result }) => result.verdict === 'fails');
   const open = against.filter(({ result }) => result.verdict === 'open');
   return [
-    paragraph(say`${name}: ${where}.`),
+    paragraph(say`${name}, judged with ${settingOf(at)}: ${where}.`),
     ...(failing.length === 0 ? [] : [paragraph(say`What fails, the worst first:`), told(decision, failing)]),
     ...(open.length === 0 ? [] : [paragraph(say`What is open:`), told(decision, open)]),
     ...(failing.length + open.length === 0
       ? [paragraph(say`No check fails: too few of the hours are left.`)]
       : []),
-    ...helps(failing),
+    ...helps(decision, at, failing),
   ];
 }
 
@@ -35,8 +37,8 @@ const told = (decision: Decision, checks: readonly CheckAt[]): Block =>
   list(checks.map((each) => say`${failure(decision, each, 'with its part')}.`));
 
 /** What can be changed, each once, the easiest of each check first. */
-function helps(failing: readonly CheckAt[]): readonly Block[] {
-  const remedies = [...new Set(failing.flatMap(({ result }) => result.remedies))];
+function helps(decision: Decision, at: ArrangementAt, failing: readonly CheckAt[]): readonly Block[] {
+  const remedies = [...new Set(failing.flatMap((each) => remediesLeft(decision, at.arrangement, each)))];
   if (remedies.length === 0) return [];
   const named = remedies.map((remedy) => [words(REMEDY_WORDS[remedy])]);
   return [paragraph(say`What can help: ${enumerate(named, 'or')}.`)];

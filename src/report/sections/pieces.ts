@@ -53,14 +53,24 @@ export function standing(decision: Decision, at: ArrangementAt): readonly Line[]
   ];
 }
 
-function additions({ arrangement, path }: ArrangementAt): readonly Line[] {
+function additions(at: ArrangementAt): readonly Line[] {
+  const all = added(at);
+  return all.length === 0
+    ? [say`Added to make it fit: nothing.`]
+    : [say`Added to make it fit: ${enumerate(all)}.`];
+}
+
+/** Additions and plates that it was judged with. Example: 'lowered table and riser under the rotary, 55 mm thick'. */
+export const settingOf = (at: ArrangementAt): Line => {
+  const all = added(at);
+  return all.length === 0 ? say`no additions or plates` : enumerate(all);
+};
+
+function added({ arrangement, path }: ArrangementAt): readonly (Inline | Line)[] {
   const clearance = arrangement.clearance.map((kind) => words(CLEARANCE_WORDS[kind]));
   const plates = arrangement.plates.map((plate, index) => {
     const thickness = number([...path, 'plates', index, 'thickness'], 'mm');
     return say`${words(PLATE_WORDS[plate.why])}, ${thickness} thick`;
   });
-  const all = [...clearance, ...plates];
-  return all.length === 0
-    ? [say`Added to make it fit: nothing.`]
-    : [say`Added to make it fit: ${enumerate(all)}.`];
+  return [...clearance, ...plates];
 }

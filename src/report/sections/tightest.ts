@@ -4,6 +4,7 @@ import { number, say, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
 import { type ArrangementAt, type CheckAt, tightestChecks } from '../checks-at.ts';
 import { partName } from '../names.ts';
+import { qualifier } from '../qualifier.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { sentenceCase } from '../wording/sentence-case.ts';
 
@@ -31,8 +32,13 @@ function row(decision: Decision, each: CheckAt): readonly Cell[] {
   const { result, path } = each;
   const { need, have, margin } = checkNumbers(each);
   const name = words(sentenceCase(CHECK_WORDS[result.check].name));
+  const counted = qualifier(decision, each);
+  const brackets = [
+    ...(result.part === null ? [] : [[partName(decision, result.part, [...path, 'part'])]]),
+    ...(counted === null ? [] : [[words(counted)]]),
+  ].flatMap((piece, index) => (index === 0 ? piece : [words(', '), ...piece]));
   return [
-    result.part === null ? [name] : say`${name} (${partName(decision, result.part, [...path, 'part'])})`,
+    brackets.length === 0 ? [name] : say`${name} (${brackets})`,
     need,
     have,
     say`${margin} (${number([...path, 'relativeMargin'], 'share')})`,

@@ -2,7 +2,8 @@ import type { Answers } from '../../questions/answers.ts';
 import { groundOf, type World } from '../arranging/setting.ts';
 import type { Score } from '../arranging/setting-score.ts';
 import type { Arrangement, CheckResult, Measures, Plate, Tried, Verdict } from '../decision.ts';
-import { judgeFamily, PART_CHECKS } from '../judging/judge-family.ts';
+import { judgeFamily, judgeOwn, OWN_CHECKS, PART_CHECKS, SETTING_CHECKS } from '../judging/judge-family.ts';
+import { type Outcome, passes } from '../judging/outcome.ts';
 import { traced } from '../judging/trace.ts';
 import { bounded } from '../judging/value.ts';
 import { shownMoney } from '../money/shown-money.ts';
@@ -35,7 +36,7 @@ export function assembled(
     turned: place.turned,
     clearance: setting.additions.map(({ kind }) => kind),
     plates: platesOf(judged, world),
-    tried: triedOf(setUp.tried),
+    tried: triedOf(judged, world, traces),
     verdict: judged.verdict,
     passes: judged.passes,
     parts: Object.fromEntries(
@@ -81,17 +82,40 @@ function platesOf({ setUp: { candidate, setting }, own }: Judged, world: World):
 }
 
 /** Each stack that was tried, once, with the most hours that it surely holds anywhere on the table. */
-function triedOf(scores: readonly Score[]): readonly Tried[] {
-  const stacks = new Map<string, Tried>();
-  for (const { setting, sureHours } of scores) {
-    const clearance = setting.additions.map(({ kind }) => kind);
-    const plates = setting.plates === 0 ? [] : [setting.plates];
-    const name = `${clearance.join('+')}/${plates.join()}`;
+function triedOf(judged: Judged, world: World, traces: boolean): readonly Tried[] {
+  const stacks = new Map<string, Score>();
+  for (const score of judged.setUp.tried) {
+    const name = `${clearanceOf(score).join('+')}/${score.setting.plates}`;
     const known = stacks.get(name);
-    if (known === undefined || known.sureHours < sureHours)
-      stacks.set(name, { clearance, plates, sureHours });
+    if (known === undefined || known.sureHours < score.sureHours) stacks.set(name, score);
   }
-  return [...stacks.values()];
+  return [...stacks.values()].map((score) => ({
+    clearance: clearanceOf(score),
+    plates: score.setting.plates === 0 ? [] : [score.setting.plates],
+    sureHours: score.sureHours,
+    stops: traces ? stopsOf(judged, score, world) : [],
+  }));
+}
+
+const clearanceOf = ({ setting }: Score) => setting.additions.map(({ kind }) => kind);
+
+/** What fails or is open as it is set up there: checks of the arrangement itself, and of its families. */
+function stopsOf(
+  { setUp: { candidate }, families }: Judged,
+  { setting }: Score,
+  world: World,
+): Tried['stops'] {
+  const ground = groundOf(world, candidate, setting);
+  const against = (outcomes: readonly Outcome[], part: string | null): Tried['stops'] =>
+    outcomes.flatMap(({ check, verdict, advisory }) =>
+      advisory || passes(verdict) ? [] : [{ check: check.id, part }],
+    );
+  return [
+    ...against(judgeOwn(world, ground, OWN_CHECKS), null),
+    ...families.flatMap(({ family }) =>
+      against(judgeFamily(world, ground, family, SETTING_CHECKS), family.name),
+    ),
+  ];
 }
 
 function measuresOf({ measures, worth }: Judged): Measures {

@@ -20,7 +20,7 @@ const probed = (of: Case): boolean => isStandard(of, 'spindleProbe');
 
 /** Angular errors at their radii, errors of both rotation centers, and the machine's own positioning. */
 const between =
-  (center: typeof assume.centerErrorHand): Side['terms'] =>
+  (center: typeof assume.centerErrorHand, found: string): Side['terms'] =>
   (of) => {
     const shared = {
       ...radiusRises,
@@ -30,7 +30,7 @@ const between =
     };
     if (of.rotary.axes === 1)
       return [
-        term('indexed about one axis', shared, (values) =>
+        term(`indexed about one axis, centers ${found}`, shared, (values) =>
           errorBudget([
             arcSecondsToLength(sweptRadius(values), values.rot),
             centerError(values.center, HALF_TURN),
@@ -45,7 +45,7 @@ const between =
       tilt: rises(part.tilt),
     };
     return [
-      term('indexed about both axes', tilting, (values) =>
+      term(`indexed about both axes, centers ${found}`, tilting, (values) =>
         errorBudget([
           arcSecondsToLength(sweptRadius(values), values.rot),
           arcSecondsToLength(values.far, values.tilting),
@@ -58,8 +58,8 @@ const between =
   };
 
 const ROOMS = ['part', 'rotary', 'machine'] as const;
-const byHand = greatest(ROOMS, between(assume.centerErrorHand));
-const byProbe = greatest(ROOMS, between(assume.centerErrorProbed));
+const byHand = greatest(ROOMS, between(assume.centerErrorHand, 'found by hand'));
+const byProbe = greatest(ROOMS, between(assume.centerErrorProbed, 'probed'));
 
 const allowed = least(['part'], () => [
   term(
@@ -82,7 +82,12 @@ export const indexAccuracy = defineCheck({
       when: (of) => !probed(of),
       need: byHand,
       have: allowed,
-      easings: [orderFeature('spindle-probe', 'spindleProbe', [{ need: byProbe, have: allowed }])],
+      easings: [
+        {
+          ...orderFeature('spindle-probe', 'spindleProbe', [{ need: byProbe, have: allowed }]),
+          amount: byProbe,
+        },
+      ],
     },
     {
       what: 'error between faces, centers probed',
