@@ -7,6 +7,7 @@ export interface LiveNumbers {
   readonly total: number;
   /** null: nothing was judged before */
   readonly leftBefore: number | null;
+  /** the check that drops most more than before, and how many more: others may drop fewer than before */
   readonly dropped: { readonly check: CheckId; readonly count: number } | null;
   /** recommended as things stand, where it was another one before */
   readonly newLeader: { readonly machine: string; readonly rotary: string | null } | null;
@@ -15,8 +16,8 @@ export interface LiveNumbers {
 }
 
 /**
- * The line after each answer. Example: '41 of 96 arrangements left; swing dropped 12.'; where the numbers did not
- * change it says what did, if anything: 'Still 41 of 96 arrangements left; 9 unknown values can still decide, 11 before.'
+ * The line after each answer. Example: '41 of 96 arrangements left; swing dropped 12.'; where several checks had a
+ * hand in it: '41 of 96 arrangements left, 20 fewer, mainly by swing.'; where the numbers did not change it says what did, if anything: 'Still 41 of 96 arrangements left; 9 unknown values can still decide, 11 before.'
  */
 export function liveLine(live: LiveNumbers): string {
   const { left, total, leftBefore } = live;
@@ -25,9 +26,17 @@ export function liveLine(live: LiveNumbers): string {
   if (leftBefore !== null && left > leftBefore) {
     return sentence([`${field}, ${left - leftBefore} more than before`, ...asides(live)]);
   }
-  const { dropped } = live;
-  const cause = dropped === null ? [] : [`${CHECK_WORDS[dropped.check].name} dropped ${dropped.count}`];
-  return sentence([field, ...cause, ...leader(live)]);
+  return sentence([...fewer(live, field), ...leader(live)]);
+}
+
+/** A number stands behind a check only where it is the whole difference. */
+function fewer({ left, total, leftBefore, dropped }: LiveNumbers, field: string): readonly string[] {
+  if (dropped === null) return [field];
+  const { name } = CHECK_WORDS[dropped.check];
+  const gone = (leftBefore ?? total) - left;
+  return dropped.count === gone
+    ? [field, `${name} dropped ${gone}`]
+    : [`${field}, ${gone} fewer, mainly by ${name}`];
 }
 
 const sentence = (clauses: readonly string[]): string => `${clauses.join('; ')}.`;

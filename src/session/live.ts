@@ -9,7 +9,7 @@ export interface Live {
   readonly total: number;
   /** null: nothing was judged before this answer */
   readonly leftBefore: number | null;
-  /** the check that dropped most of those that went; null where none did */
+  /** the check that drops most more than before, and how many more; null where none does */
   readonly dropped: { readonly check: CheckId; readonly count: number } | null;
   /** the arrangement that is recommended as things stand, if that is another one than before */
   readonly newLeader: Leader | null;

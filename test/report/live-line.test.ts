@@ -19,6 +19,16 @@ test.each([
     '41 of 96 arrangements left; swing dropped 12.',
   ],
   [
+    'what dropped most of several',
+    { leftBefore: 61, dropped: { check: 'swing', count: 24 } },
+    '41 of 96 arrangements left, 20 fewer, mainly by swing.',
+  ],
+  [
+    'what dropped most at first',
+    { leftBefore: null, dropped: { check: 'swing', count: 50 } },
+    '41 of 96 arrangements left, 55 fewer, mainly by swing.',
+  ],
+  [
     'who is ahead now',
     {
       leftBefore: 53,
