@@ -93,7 +93,7 @@ export async function decideCommand(
 function deliver(decision: Decision, options: DecideCommandOptions, output: Output): number {
   const { out, format = 'text', ascii = false } = options;
   const width = out === undefined ? clamped(output.columns ?? USUAL_WIDTH) : USUAL_WIDTH;
-  const text = inFormat(decision, format, { width, ascii });
+  const text = inFormat(decision, format, { width, ascii }, options.all === true);
   if (out === undefined) output.result(text);
   else {
     const writing = writeFileText(out, text, { overwrite: true });
@@ -110,14 +110,14 @@ function deliver(decision: Decision, options: DecideCommandOptions, output: Outp
   return OUTCOME_CODES[decision.outcome];
 }
 
-function inFormat(decision: Decision, format: Format, look: TextLook): string {
+function inFormat(decision: Decision, format: Format, look: TextLook, all: boolean): string {
   switch (format) {
     case 'json':
       return jsonReport(decision);
     case 'markdown':
       return markdownReport(decision);
     case 'text':
-      return textReport(decision, look);
+      return textReport(decision, look, { all });
   }
 }
 

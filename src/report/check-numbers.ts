@@ -1,5 +1,5 @@
 import type { CheckId } from '../rules/checks/ids.ts';
-import type { Bounded } from '../rules/decision.ts';
+import type { Bounded, Verdict } from '../rules/decision.ts';
 import { type Inline, number, say, words } from './blocks/inline.ts';
 import type { CheckAt } from './checks-at.ts';
 
@@ -22,7 +22,7 @@ export interface CheckNumbers {
 export function checkNumbers({ result, path }: CheckAt): CheckNumbers {
   const { check, verdict, need, have, unit } = result;
   if (YES_OR_NO.has(check)) {
-    return { need: yesOrNo(need), have: yesOrNo(have), margin: NOTHING, short: [] };
+    return { need: yesOrNo(need), have: thereIs(have, verdict), margin: NOTHING, short: [] };
   }
   if (verdict === 'holds' && (have === null || need === null)) {
     return { need: say`nothing`, have: NOTHING, margin: NOTHING, short: [] };
@@ -34,6 +34,19 @@ export function checkNumbers({ result, path }: CheckAt): CheckNumbers {
 }
 
 const NOTHING = say`–`;
+
+/** What does not come with the machine may still be had, or not be needed. */
+const thereIs = (have: Bounded, verdict: Verdict): readonly Inline[] => {
+  if (typeof have !== 'number') return [words('not known')];
+  return [words(have > 0 ? 'comes with it' : AS_IT_COMES[verdict])];
+};
+
+const AS_IT_COMES: Readonly<Record<Verdict, string>> = {
+  holds: 'not as it comes',
+  'holds if': 'can be ordered',
+  open: 'not as it comes',
+  fails: 'not offered',
+};
 
 const yesOrNo = (value: Bounded): readonly Inline[] => [
   words(typeof value !== 'number' ? 'not known' : value > 0 ? 'yes' : 'no'),

@@ -1,9 +1,11 @@
 import type { Decision } from '../rules/decision.ts';
 import type { Block } from './blocks/block.ts';
+import { nothingAsksForFiveAxes } from './nothing-asks.ts';
 import { answers } from './sections/answers.ts';
 import { arrangement } from './sections/arrangement.ts';
 import { assumptions } from './sections/assumptions.ts';
 import { bigger } from './sections/bigger.ts';
+import { byRotary } from './sections/by-rotary.ts';
 import { askAndRead, cautions } from './sections/cautions.ts';
 import { checks } from './sections/checks.ts';
 import { classes, routes } from './sections/classes.ts';
@@ -39,6 +41,7 @@ const SECTIONS: readonly Section[] = [
   path,
   stoppers,
   misses,
+  byRotary,
   ranking,
   families,
   envelope,
@@ -58,7 +61,20 @@ const SECTIONS: readonly Section[] = [
 ];
 
 /** Everything that there is to say: for a reader who checks it line by line. */
-export const wholeReport: Section = (decision) => inOrder(SECTIONS, decision);
+export const wholeReport: Section = (decision) =>
+  inOrder(nothingAsksForFiveAxes(decision) ? WITHOUT_ROTARY : SECTIONS, decision);
+
+/** Where nothing asks for a rotary, nothing is said about rotaries. */
+const WITHOUT_ROTARY: readonly Section[] = [
+  preamble,
+  outcome,
+  cautions,
+  families,
+  askAndRead,
+  answers,
+  assumptions,
+  runAgain,
+];
 
 /** What fits on a terminal: the answer, what it takes, what it gives up, what is open, what can hurt. */
 export const shortReport: Section = (decision) =>

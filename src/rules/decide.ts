@@ -9,6 +9,7 @@ import type { Decision, RankStep, RunnerUp } from './decision.ts';
 import { shopCase } from './facts/shop-facts.ts';
 import { freshMemo } from './judging/memo.ts';
 import { bounded } from './judging/value.ts';
+import { byRotary } from './stages/by-rotary.ts';
 import { stageCounts } from './stages/counts.ts';
 import { dropOf } from './stages/drop.ts';
 import { argue, namedIn } from './weighing/argue.ts';
@@ -50,7 +51,12 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
   const running = judged.filter(({ passes }) => passes !== 'no').map((each) => rankedOf(each, shop));
   const ranking = rankBy(answers.matters, shop.assume.band, running);
   const undominated = undominatedIds(running);
-  const misses = nearestMisses(judged, shop.assume.leastCoverage);
+  // where nothing asks for five axes, nothing was missed
+  const misses = fiveAxis.length === 0 ? [] : nearestMisses(judged, shop.assume.leastCoverage);
+  const drops = judged.map((each) => ({
+    rotary: each.setUp.candidate.rotary.key,
+    drop: dropOf(each, shop.assume.leastCoverage),
+  }));
   const order = runnersInOrder(answers, shop.assume.band, running, ranking.winner);
   const winner = judged.find(({ id }) => id === ranking.winner) ?? null;
   const argued = argue({ answers, shop, families: fiveAxis, judged, winner });
@@ -83,7 +89,8 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
       assembled(each, undominated.has(each.id), answers, world, options.traces !== false),
     ),
     count: judged.length,
-    stages: stageCounts(judged.map((each) => dropOf(each, shop.assume.leastCoverage))),
+    stages: stageCounts(drops.map(({ drop }) => drop)),
+    byRotary: byRotary(drops),
     envelope: envelopeOf(fiveAxis, catalog, shop.assume.kneeShare),
     hours: Object.fromEntries([...fiveAxis, ...threeAxis].map(({ name, hours }) => [name, bounded(hours)])),
     threeAxis: threeAxis.map(({ name }) => name),

@@ -109,6 +109,14 @@ export interface StageCount {
   readonly dropped: Readonly<Partial<Record<CheckId, number>>>;
 }
 
+export interface RotaryCount {
+  /** id of a rotary; `yew/built-in` for a machine's own table */
+  readonly rotary: string;
+  readonly count: number;
+  readonly left: number;
+  readonly dropped: Readonly<Partial<Record<CheckId, number>>>;
+}
+
 /** One family on the coverage curve, smallest swing first. */
 export interface CurvePoint {
   readonly part: string;
@@ -185,6 +193,8 @@ export interface Decision {
   /** how many arrangements there are, listed or not */
   readonly count: number;
   readonly stages: readonly StageCount[];
+  /** what became of each rotary and built-in table over all machines and mountings */
+  readonly byRotary: readonly RotaryCount[];
   readonly envelope: Envelope;
   readonly hours: Readonly<Record<string, Bounded>>;
   /** families cut from the top alone: three-axis work, judged on no rotary */

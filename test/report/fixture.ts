@@ -166,6 +166,10 @@ export function fixtureDecision({
       { stage: 'features', before: 9, after: 9, dropped: {} },
       { stage: 'shop', before: 9, after: 2, dropped: { budget: 7 } },
     ],
+    byRotary: [
+      { rotary: 'wren', count: 60, left: 2, dropped: { swing: 41, 'tilt-range': 7, 'reach-high': 10 } },
+      { rotary: 'yew/built-in', count: 1, left: 0, dropped: { budget: 1 } },
+    ],
     envelope: {
       curve: [
         { part: hinge, swing: 108.2, hours: 512, share: 0.62, beyondKnee: false },

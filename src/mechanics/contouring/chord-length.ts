@@ -10,7 +10,7 @@ function needArc(radius: number, chordError: number): void {
  * Formula: s = 2·√(e·(2·R − e))
  * Symbols: R radius of the arc, mm; e greatest distance of arc and segment, mm
  * Valid: R ≥ 0, 0 ≤ e ≤ 2·R
- * Source: half chord and sagitta; arc segments in gnea/grbl, motion_control.c, lines 109 and 110
+ * Source: half chord and sagitta; arc segments in an open-source motion controller
  * Example: chordLength(25, 5) → 30
  */
 export function chordLength(radius: number, chordError: number): number {

@@ -12,6 +12,7 @@ const ORDER = {
     'count',
     'arrangements',
     'stages',
+    'byRotary',
     'classes',
     'route',
     'bigger',

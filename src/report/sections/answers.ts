@@ -55,9 +55,14 @@ function remark(decision: Decision, question: Question, value: Value): readonly 
     if (unsure.as !== 'range') return withoutDigits(unsure.words) ? [words(unsure.words)] : [];
     return takenAs(decision, question);
   }
+  if (ASSUMED_CUTS.has(question.id) && value !== 'detailed')
+    return say`a size of cut: its numbers are assumed, and that it is not interrupted`;
   if (preset === null || JSON.stringify(preset.value) !== JSON.stringify(value)) return [];
-  return say`the usual answer, taken unless another is given`;
+  return say`the same as the usual answer`;
 }
+
+/** Answers that name a size of cut, which says nothing of an interrupted one. */
+const ASSUMED_CUTS: ReadonlySet<string> = new Set(['cut', 'contour-cut']);
 
 const isUnsure = (value: Value): boolean =>
   value === 'unknown' || (Array.isArray(value) && value.includes('unknown'));

@@ -8,6 +8,7 @@ import { partName } from '../names.ts';
 import { CLEARANCE_WORDS } from '../wording/arrangement.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { MEASURE_WORDS } from '../wording/measures.ts';
+import { measureSources } from './measure-sources.ts';
 import { pieces, standing } from './pieces.ts';
 
 /** The recommended arrangement: what it is made of, what it measures, what else was tried with it. */
@@ -22,6 +23,7 @@ export function arrangement(decision: Decision): readonly Block[] {
       say`In the decision file it is ${codeData([...at.path, 'id'])}.`,
     ]),
     ...measures(at),
+    measureSources(decision, at),
     ...tried(decision, at),
   ];
 }

@@ -1,4 +1,4 @@
-import type { Decision } from '../../rules/decision.ts';
+import type { Bounded, Decision } from '../../rules/decision.ts';
 import { STAGES, type StageId } from '../../rules/stages/index.ts';
 import { type Block, type Cell, details, heading, paragraph, table } from '../blocks/block.ts';
 import {
@@ -129,7 +129,7 @@ function checkBlocks(decision: Decision, results: readonly CheckAt[]): readonly 
         [say`Needed`, 'right'],
         [say`There is`, 'right'],
         [say`Margin`, 'right'],
-        [say`Numbers that went in`, 'left'],
+        [say`What went in`, 'left'],
       ],
       results.map((each) => [
         each.result.part === null && each.result.binding === '' ? say`all of it` : whereOf(decision, each),
@@ -141,6 +141,12 @@ function checkBlocks(decision: Decision, results: readonly CheckAt[]): readonly 
   ];
 }
 
+/** Inputs that are a yes (1) or a no (0), however they are computed with. */
+const YES_OR_NO: ReadonlySet<string> = new Set(['needed', 'standard', 'standard or offered', 'work.loading']);
+
+const yesOrNo = (value: Bounded | undefined): string =>
+  typeof value !== 'number' ? 'not known' : value > 0 ? 'yes' : 'no';
+
 /** The numbers by name: what is the part's own needs no owner beside it. */
 function inputsOf(decision: Decision, { result, path }: CheckAt): Cell {
   return Object.keys(result.inputs).flatMap((name, index): readonly Inline[] => {
@@ -150,7 +156,9 @@ function inputsOf(decision: Decision, { result, path }: CheckAt): Cell {
     const own = found !== undefined && splitValuePath(name).list === 'parts';
     const what =
       found === undefined ? [keyName(at)] : own ? [words(found.words)] : valueName(decision, name, at);
-    const shown = say`${what} ${number(at, unit)}`;
+    const shown = YES_OR_NO.has(name)
+      ? say`${what}: ${words(yesOrNo(result.inputs[name]))}`
+      : say`${what} ${number(at, unit)}`;
     return index === 0 ? shown : [words('; '), ...shown];
   });
 }

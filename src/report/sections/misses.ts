@@ -11,6 +11,7 @@ import {
   worstFirst,
 } from '../checks-at.ts';
 import { arrangementName, partName } from '../names.ts';
+import { nothingAsksForFiveAxes } from '../nothing-asks.ts';
 import { qualifier } from '../qualifier.ts';
 import { remediesLeft } from '../remedies-left.ts';
 import { valueName } from '../value-name.ts';
@@ -113,7 +114,7 @@ function flips(decision: Decision, { arrangement, path }: ArrangementAt): readon
 
 /** The checks that stopped most, where nothing passes: what to change first. */
 export function stoppers(decision: Decision): readonly Block[] {
-  if (decision.outcome !== 'none') return [];
+  if (decision.outcome !== 'none' || nothingAsksForFiveAxes(decision)) return [];
   const all = decision.stages.flatMap((stage, index) =>
     Object.entries(stage.dropped).map(([check, count]) => ({
       check,

@@ -3,6 +3,7 @@ import { type Block, heading, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, strong, verdictSign, words } from '../blocks/inline.ts';
 import { type ArrangementAt, arrangementAt } from '../checks-at.ts';
 import { arrangementName, partName } from '../names.ts';
+import { nothingAsksForFiveAxes } from '../nothing-asks.ts';
 import { valueName } from '../value-name.ts';
 import { OUTCOME_WORDS } from '../wording/verdicts.ts';
 import { contenders } from './contenders.ts';
@@ -98,8 +99,19 @@ const limited = (names: readonly Line[]): readonly Line[] =>
   names.length > MOST_NAMES ? [...names.slice(0, MOST_NAMES), say`others`] : names;
 
 function withoutRecommendation(decision: Decision): readonly Block[] {
+  if (nothingAsksForFiveAxes(decision)) return [paragraph(noNeed(decision))];
   const first = paragraph(say`${strong([words(OUTCOME_WORDS[decision.outcome])])} ${sentenceOf(decision)}`);
   return [first, ...contenders(decision)];
+}
+
+/** No rotary was missed here: none is needed. */
+function noNeed(decision: Decision): Line {
+  const names = enumerate(
+    decision.threeAxis.map((name, index) => partName(decision, name, ['threeAxis', index])),
+  );
+  return say`${strong([words('Nothing in the parts mix asks for five axes.')])} Every family is cut from the top alone
+    (${names}), and a three-axis machine does that. No rotary is recommended, because none is needed; name the sides
+    that are cut if there are others.`;
 }
 
 function sentenceOf(decision: Decision): Line {

@@ -24,11 +24,21 @@ export function ranking(decision: Decision): readonly Block[] {
     list(
       decision.ranking.flatMap((step, index) => (saysNothing(step) ? [] : [stepLine(decision, step, index)])),
     ),
+    ...passedOver(decision),
   ];
 }
 
 /** A measure that is not worked out, and on which nobody dropped. */
 const saysNothing = ({ best, drops }: RankStep): boolean => best === null && drops.length === 0;
+
+/** Measures that have no number: better said than skipped. */
+function passedOver({ ranking: steps }: Decision): readonly Block[] {
+  const silent = steps.filter(saysNothing).map(({ measure }) => [words(MEASURE_WORDS[measure].title)]);
+  if (silent.length === 0) return [];
+  return [
+    paragraph(say`Passed over, because no number of it is worked out for any of them: ${enumerate(silent)}.`),
+  ];
+}
 
 function stepLine(decision: Decision, step: RankStep, index: number): readonly Inline[] {
   const { title, means, unit, better } = MEASURE_WORDS[step.measure];

@@ -2,6 +2,7 @@ import type { Decision } from '../../rules/decision.ts';
 import { type Block, details, heading, paragraph, table } from '../blocks/block.ts';
 import { codeData, number, say } from '../blocks/inline.ts';
 import { arrangementName } from '../names.ts';
+import { nothingAsksForFiveAxes } from '../nothing-asks.ts';
 import { failures } from './misses.ts';
 
 /** Everything else that the decision lists and that did not pass, with what dropped it. */
@@ -17,7 +18,7 @@ export function rejected(decision: Decision): readonly Block[] {
       ],
     ];
   });
-  if (rows.length === 0) return [];
+  if (rows.length === 0 || nothingAsksForFiveAxes(decision)) return [];
   return [
     heading(2, say`Others that were turned down`),
     paragraph(

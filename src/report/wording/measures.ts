@@ -36,7 +36,7 @@ export const MEASURE_WORDS: Readonly<Record<Measure, MeasureWords>> = {
   },
   floorArea: {
     title: 'Floor area',
-    means: 'floor that the machine takes, with the room to work around it',
+    means: 'floor that the machine itself takes, without the room to work around it',
     unit: 'm²',
     better: 'less',
   },

@@ -1,6 +1,6 @@
 /**
- * gnea/grbl, an open-source motion controller: motion_control.c, lines 109 and 110 (segments of an arc from
- * its tolerance) and the documentation of setting $12 (default 0.002 mm). Formula PRINTED, values DERIVED.
+ * An open-source motion controller: segments of an arc from its tolerance, and its documented default of 0.002 mm.
+ * Formula PRINTED, values DERIVED.
  */
 import { describe, expect, it } from 'vitest';
 import { blocksPerSecond } from '../../src/mechanics/contouring/blocks-per-second.ts';
