@@ -3,7 +3,14 @@ import type { Decision, Verdict } from '../rules/decision.ts';
 import { enumerate, type Inline, number, say, verdictSign, words } from './blocks/inline.ts';
 import { textOf } from './blocks/inline-text.ts';
 import { checkNumbers } from './check-numbers.ts';
-import { type ArrangementAt, arrangementAt, checksAt, ofCoveredParts, worstFirst } from './checks-at.ts';
+import {
+  type ArrangementAt,
+  arrangementAt,
+  type CheckAt,
+  checksAt,
+  ofCoveredParts,
+  worstFirst,
+} from './checks-at.ts';
 import { plainAscii } from './exports/plain-ascii.ts';
 import { arrangementName, partName } from './names.ts';
 import { CLASS_WORDS, CLEARANCE_WORDS, PLATE_WORDS } from './wording/arrangement.ts';
@@ -59,13 +66,20 @@ export interface CheckRow {
   readonly held: boolean;
 }
 
+/** What is plainly not asked for comes last: it is no matter of margin. */
+const askedFirst = (checks: readonly CheckAt[]): readonly CheckAt[] => {
+  const isIdle = ({ result }: CheckAt): boolean =>
+    result.categorical === true && result.verdict === 'holds' && result.need === 0;
+  return [...checks.filter((each) => !isIdle(each)), ...checks.filter(isIdle)];
+};
+
 /** All checks of an arrangement, the worst verdict first, then the least margin. */
 export function checkRows(decision: Decision, id: string, ascii: boolean): readonly CheckRow[] {
   const at = arrangementAt(decision, id);
   if (at === undefined) return [];
   const write = (sentence: readonly Inline[]): string => written(sentence, decision, ascii);
   const held = new Set(ofCoveredParts(at).map(({ result }) => result));
-  return worstFirst(checksAt(at)).map((each) => {
+  return askedFirst(worstFirst(checksAt(at))).map((each) => {
     const { result, path } = each;
     const { need, have, margin } = checkNumbers(each);
     const part =

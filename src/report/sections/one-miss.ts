@@ -1,8 +1,15 @@
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, list, paragraph } from '../blocks/block.ts';
 import { enumerate, say, strong, words } from '../blocks/inline.ts';
-import { type ArrangementAt, arrangementAt, type CheckAt, checksAt, worstFirst } from '../checks-at.ts';
-import { arrangementName } from '../names.ts';
+import {
+  type ArrangementAt,
+  arrangementAt,
+  type CheckAt,
+  checksAt,
+  firstOfEach,
+  worstFirst,
+} from '../checks-at.ts';
+import { arrangementName, partName } from '../names.ts';
 import { remediesLeft } from '../remedies-left.ts';
 import { REMEDY_WORDS } from '../wording/remedies.ts';
 import { STAGE_WORDS } from '../wording/stages.ts';
@@ -33,8 +40,19 @@ export function oneMiss(decision: Decision, id: string): readonly Block[] {
   ];
 }
 
+/** Each check once, at the part where it is worst; the other parts by their names. */
 const told = (decision: Decision, checks: readonly CheckAt[]): Block =>
-  list(checks.map((each) => say`${failure(decision, each, 'with its part')}.`));
+  list(
+    firstOfEach(checks).map((worst) => {
+      const others = checks
+        .filter((each) => each !== worst && each.result.check === worst.result.check)
+        .flatMap(({ result, path }) =>
+          result.part === null ? [] : [[partName(decision, result.part, [...path, 'part'])]],
+        );
+      const also = others.length === 0 ? [] : say`; also at ${enumerate(others)}`;
+      return say`${failure(decision, worst, 'with its part')}${also}.`;
+    }),
+  );
 
 /** What can be changed, each once, the easiest of each check first. */
 function helps(decision: Decision, at: ArrangementAt, failing: readonly CheckAt[]): readonly Block[] {

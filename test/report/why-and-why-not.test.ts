@@ -1,0 +1,40 @@
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { readCatalog } from '../../src/catalog/read.ts';
+import { readAnswers } from '../../src/questions/read-answers.ts';
+import { checkRows } from '../../src/report/arrangement-rows.ts';
+import { missLines } from '../../src/report/screen-lines.ts';
+import { CHECK_WORDS } from '../../src/report/wording/checks.ts';
+import { decide } from '../../src/rules/decide.ts';
+
+const DEMO = join(import.meta.dirname, '..', '..', 'catalog-demo');
+const LOSER = 'alder+bittern/tilt-along-x';
+const catalog = readCatalog([DEMO]);
+const answers = readAnswers(join(DEMO, 'shop.answers.yaml'));
+if (!catalog.ok || !answers.ok) throw new Error('the demo cannot be read');
+const decision = decide(answers.value.answers, catalog.value, { also: [LOSER] });
+
+describe('why not this one', () => {
+  const text = missLines(decision, LOSER, { width: 1000, ascii: false }).join('\n');
+  const failing = decision.arrangements
+    .find(({ id }) => id === LOSER)
+    ?.checks.filter(({ verdict, advisory }) => verdict === 'fails' && advisory !== true);
+
+  test('names every check that fails once, where it is worst, and the other parts', () => {
+    const checks = [...new Set(failing?.map(({ check }) => check))];
+    expect(checks.length).toBeGreaterThan(1);
+    for (const check of checks) expect(text.split(`- ${CHECK_WORDS[check].name} `)).toHaveLength(2);
+    for (const { part } of failing ?? []) expect(text).toContain(part ?? '');
+    expect(text).toMatch(/- table load at Kettle manway plate .*; also at Rudder hinge, .* and /);
+  });
+});
+
+describe('why this one', () => {
+  const rows = checkRows(decision, decision.recommended ?? '', false);
+
+  test('what is not asked for comes last, whatever its margin', () => {
+    const first = rows.findIndex(({ need, verdict }) => need === 'no' && verdict === 'holds');
+    expect(rows.slice(first).filter(({ need }) => need === 'no').length).toBeGreaterThan(3);
+    expect(rows.slice(first).filter(({ share }) => share !== null)).toEqual([]);
+  });
+});
