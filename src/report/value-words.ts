@@ -29,7 +29,7 @@ export function valueWords(path: string): ValueWords | undefined {
 }
 
 /** `hold.tilt-along-x.pitches[1]` → `hold.pitches`: which of several does not change what it is. */
-const withoutWhich = (key: string): string =>
+export const withoutWhich = (key: string): string =>
   key.replace(/^hold\.[\w-]+\./, 'hold.').replace(/^(hold\.pitches|housing)\[\d+\]/, '$1');
 
 /** An answer by its path without the part's name: the title of its question where it has one. */

@@ -6,7 +6,7 @@ import { arrangement } from './sections/arrangement.ts';
 import { assumptions } from './sections/assumptions.ts';
 import { bigger } from './sections/bigger.ts';
 import { byRotary } from './sections/by-rotary.ts';
-import { askAndRead, cautions } from './sections/cautions.ts';
+import { cautions, documents } from './sections/cautions.ts';
 import { checks } from './sections/checks.ts';
 import { classes, routes } from './sections/classes.ts';
 import { compared } from './sections/compared.ts';
@@ -18,6 +18,7 @@ import { misses, stoppers } from './sections/misses.ts';
 import { outcome } from './sections/outcome.ts';
 import { path } from './sections/path.ts';
 import { preamble } from './sections/preamble.ts';
+import { quoteSheetsForSellers } from './sections/quote-sheets.ts';
 import { ranking } from './sections/ranking.ts';
 import { rejected } from './sections/rejected.ts';
 import { runAgain } from './sections/run-again.ts';
@@ -53,7 +54,8 @@ const SECTIONS: readonly Section[] = [
   features,
   checks,
   rejected,
-  askAndRead,
+  quoteSheetsForSellers,
+  documents,
   answers,
   assumptions,
   sources,
@@ -70,7 +72,7 @@ const WITHOUT_ROTARY: readonly Section[] = [
   outcome,
   cautions,
   families,
-  askAndRead,
+  documents,
   answers,
   assumptions,
   runAgain,

@@ -12,7 +12,7 @@ import {
   PLATE_WORDS,
   PRICE_WORDS,
 } from '../../src/report/wording/arrangement.ts';
-import { CAUTION_WORDS, SELLER_QUESTIONS } from '../../src/report/wording/cautions.ts';
+import { CAUTION_WORDS } from '../../src/report/wording/cautions.ts';
 import { CHECK_WORDS } from '../../src/report/wording/checks.ts';
 import {
   CLASS_ARGUMENT_WORDS,
@@ -29,6 +29,7 @@ import {
 import { MATERIAL_WORDS } from '../../src/report/wording/materials.ts';
 import { MEASURE_WORDS } from '../../src/report/wording/measures.ts';
 import { MEASURE_TO_TAKE_WORDS } from '../../src/report/wording/measures-to-take.ts';
+import { MACHINE_QUESTIONS, ROTARY_QUESTIONS } from '../../src/report/wording/quote-questions.ts';
 import { STAGE_WORDS } from '../../src/report/wording/stages.ts';
 import { OUTCOME_WORDS, VERDICT_WORDS } from '../../src/report/wording/verdicts.ts';
 import { CAUTIONS } from '../../src/rules/cautions.ts';
@@ -46,7 +47,8 @@ const TABLES: Readonly<Record<string, object>> = {
   verdicts: VERDICT_WORDS,
   outcomes: OUTCOME_WORDS,
   cautions: CAUTION_WORDS,
-  'questions for the seller': SELLER_QUESTIONS,
+  'questions for the seller of a machine': MACHINE_QUESTIONS,
+  'questions for the seller of a rotary': ROTARY_QUESTIONS,
   'measures to take': MEASURE_TO_TAKE_WORDS,
   mountings: MOUNTING_WORDS,
   classes: CLASS_WORDS,

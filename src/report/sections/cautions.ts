@@ -2,7 +2,7 @@ import type { CautionId } from '../../rules/cautions.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, details, heading, list, paragraph } from '../blocks/block.ts';
 import { say, standard, strong, words } from '../blocks/inline.ts';
-import { CAUTION_WORDS, SAFETY_DOCUMENTS, SELLER_QUESTIONS } from '../wording/cautions.ts';
+import { CAUTION_WORDS, SAFETY_DOCUMENTS } from '../wording/cautions.ts';
 
 /** These stand under every result, whatever the rules found. */
 const ALWAYS: readonly CautionId[] = ['forces-are-estimates', 'licensed-trades-decide'];
@@ -13,12 +13,13 @@ export function cautions(decision: Decision): readonly Block[] {
   return [heading(2, say`Cautions`), list(ids.map((id) => [words(CAUTION_WORDS[id])]))];
 }
 
-/** What no data sheet says, and the documents that a buyer should have heard of. */
-export function askAndRead(_decision: Decision): readonly Block[] {
+/** The documents that a buyer should have heard of. */
+export function documents(_decision: Decision): readonly Block[] {
   return [
-    heading(2, say`To ask and to read before ordering`),
-    paragraph(say`No common data sheet answers these. Have the seller answer them in writing:`),
-    list(SELLER_QUESTIONS.map((question) => [words(question)])),
+    heading(2, say`To read before ordering`),
+    paragraph(
+      say`What to ask the sellers stands on their quote sheets. These documents say what else to look for:`,
+    ),
     details(say`Safety documents, and what each tells a buyer`, [
       list(SAFETY_DOCUMENTS.map(({ name, says }) => say`${strong([standard(name)])}: ${words(says)}.`)),
       paragraph(

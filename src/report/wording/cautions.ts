@@ -31,15 +31,6 @@ export const CAUTION_WORDS: Readonly<Record<CautionId, string>> = {
     'Some things do not stand in common data. Have the seller confirm them in writing before ordering.',
 };
 
-/** What no common data sheet says: to be asked of the seller in writing. */
-export const SELLER_QUESTIONS: readonly string[] = [
-  'Do the doors and the enclosure clear the rotary and the work, at every tilt and at both ends of the travels?',
-  'Does the tool changer clear the rotary and the highest work, with the longest tool in its arm?',
-  'What may a tool weigh, and does the holder clear the fixture beside low side features?',
-  'At which end of the rotary do plugs and hoses come out, how much room do they need there, and does that end clear the column or the door as the rotary is to be mounted?',
-  'Do motor, feedback, brake signal and plugs of the rotary match the machine, and how many axes move together?',
-];
-
 /** A safety document and what it tells a buyer. */
 export interface SafetyDocument {
   /** names of standards are the only wording that holds digits */
