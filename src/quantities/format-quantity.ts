@@ -20,6 +20,8 @@ interface Shown {
   readonly factor: number;
   /** places after the point of numbers of 1 and more */
   readonly decimals?: number;
+  /** as many places as that, however large the number */
+  readonly exact?: boolean;
 }
 
 /** The unit that stands beside, or instead of, a metric one. */
@@ -43,7 +45,7 @@ const WITHOUT_SPACE = new Set(['°', '']);
 
 /**
  * A quantity in words, in its base unit, or in inches where those are asked for (with `beside`: both). The unit is
- * any base unit of kinds.ts; `share` is written in percent; a unit that is not known is written as it is.
+ * any base unit of kinds.ts; `share` is written in percent, `amount` is money to the cent; a unit that is not known is written as it is.
  * Example: formatQuantity(88.9, 'mm', { shownIn: 'inch', beside: true }) → '88.9 mm (3.5 in)'.
  */
 export function formatQuantity(value: number, unit: string, options: FormatOptions = {}): string {
@@ -76,6 +78,7 @@ function formatAll(values: readonly number[], unit: string, options: FormatOptio
 function metricUnit(unit: string, currency = ''): Shown {
   if (unit === 'share') return { symbol: '%', factor: 100, decimals: 1 };
   if (unit === 'money') return { symbol: currency, factor: 1 };
+  if (unit === 'amount') return { symbol: currency, factor: 1, decimals: 2, exact: true };
   const decimals = DECIMALS[unit];
   return decimals === undefined ? { symbol: unit, factor: 1 } : { symbol: unit, factor: 1, decimals };
 }
@@ -91,7 +94,8 @@ function written(values: readonly number[], unit: Shown, options: FormatOptions)
 }
 
 /** Four significant digits, a millimeter to a tenth at least, and never more than the unit deserves. */
-function decimalsFor(value: number, { symbol, decimals = 3 }: Shown): number {
+function decimalsFor(value: number, { symbol, decimals = 3, exact = false }: Shown): number {
+  if (exact) return decimals;
   const before = Math.max(1, Math.floor(Math.log10(Math.max(1, Math.abs(value)))) + 1);
   const least = symbol === 'mm' ? 1 : symbol === 'in' ? 2 : 0;
   return Math.max(least, Math.min(decimals, 4 - before));

@@ -124,7 +124,9 @@ export function comparedRows(
       title: MEASURE_WORDS[measure].title,
       cells: all.map(({ path }) =>
         write([
-          number([...path, 'measures', measure], MEASURE_WORDS[measure].unit, { ifNull: 'not worked out' }),
+          number([...path, 'measures', measure], MEASURE_WORDS[measure].unit, {
+            ifNull: MEASURE_WORDS[measure].ifNull ?? 'not worked out',
+          }),
         ]),
       ),
     })),

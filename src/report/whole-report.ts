@@ -15,6 +15,7 @@ import { families } from './sections/families.ts';
 import { features } from './sections/features.ts';
 import { laterCost } from './sections/later-cost.ts';
 import { misses, stoppers } from './sections/misses.ts';
+import { money, moneyInShort } from './sections/money.ts';
 import { outcome } from './sections/outcome.ts';
 import { path } from './sections/path.ts';
 import { preamble } from './sections/preamble.ts';
@@ -51,6 +52,7 @@ const SECTIONS: readonly Section[] = [
   routes,
   arrangement,
   laterCost,
+  money,
   features,
   checks,
   rejected,
@@ -80,7 +82,7 @@ const WITHOUT_ROTARY: readonly Section[] = [
 
 /** What fits on a terminal: the answer, what it takes, what it gives up, what is open, what can hurt. */
 export const shortReport: Section = (decision) =>
-  inOrder([outcome, toDo, runnersUp, stoppers, misses, unknowns, cautions], decision);
+  inOrder([outcome, toDo, moneyInShort, runnersUp, stoppers, misses, unknowns, cautions], decision);
 
 /** What stands right behind the answer, because it is what has to be done next. */
 const NEXT: Readonly<Record<Decision['outcome'], readonly Section[]>> = {

@@ -1,6 +1,6 @@
 import type { Catalog } from '../catalog/catalog.ts';
 import { MATERIALS } from '../mechanics/forces/materials.ts';
-import { type Answers, MEASURES, type Measure } from '../questions/answers.ts';
+import type { Answers } from '../questions/answers.ts';
 import { NOT_SURE } from '../questions/ranges.ts';
 import { candidatesOf } from './arranging/candidates.ts';
 import { familiesOf } from './arranging/family.ts';
@@ -9,18 +9,21 @@ import type { Decision, RankStep, RunnerUp } from './decision.ts';
 import { shopCase } from './facts/shop-facts.ts';
 import { freshMemo } from './judging/memo.ts';
 import { bounded } from './judging/value.ts';
+import { MONEY_FORMULAS } from './money/formulas.ts';
 import { byRotary } from './stages/by-rotary.ts';
 import { stageCounts } from './stages/counts.ts';
 import { dropOf } from './stages/drop.ts';
 import { argue, namedIn } from './weighing/argue.ts';
 import { assembled } from './weighing/assemble.ts';
 import { cautionsFor } from './weighing/cautions-for.ts';
+import { unbeaten } from './weighing/dominance.ts';
 import { envelopeOf } from './weighing/envelope.ts';
 import { featuresOf } from './weighing/features.ts';
 import { judgeCandidate } from './weighing/judged.ts';
 import { nearestMisses } from './weighing/nearest-misses.ts';
-import { dominates, inOrder, type Ranked, type Ranking, rankBy, scoreOn } from './weighing/rank.ts';
+import { inOrder, type Ranking, rankBy } from './weighing/rank.ts';
 import { rankedOf } from './weighing/ranked-of.ts';
+import { type Ranked, scoreOn } from './weighing/scores.ts';
 import { unknownsOf } from './weighing/unknowns.ts';
 
 export interface DecideOptions {
@@ -33,8 +36,6 @@ export interface DecideOptions {
   readonly traces?: boolean;
 }
 
-/** Measures on which arrangements beat each other; *margin* orders but does not dominate. */
-const DOMINATING: readonly Measure[] = MEASURES.filter((measure) => measure !== 'margin');
 const MOST_RUNNERS_UP = 5;
 
 /**
@@ -49,8 +50,9 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     .map((candidate) => judgeCandidate(world, candidate, fiveAxis, answers.shop.machine))
     .sort((a, b) => (a.id < b.id ? -1 : 1));
   const running = judged.filter(({ passes }) => passes !== 'no').map((each) => rankedOf(each, shop));
-  const ranking = rankBy(answers.matters, shop.assume.band, running);
-  const undominated = undominatedIds(running);
+  const field = unbeaten(running);
+  const ranking = rankBy(answers.matters, shop.assume.band, field);
+  const undominated = new Set(field.map(({ id }) => id));
   // where nothing asks for five axes, nothing was missed
   const misses = fiveAxis.length === 0 ? [] : nearestMisses(judged, shop.assume.leastCoverage);
   const drops = judged.map((each) => ({
@@ -98,7 +100,9 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     runnersUp:
       winner === null
         ? []
-        : order.map((id) => runnerUp(byId(running, winner.id), byId(running, id), ranking, answers.matters)),
+        : order.map((id) =>
+            runnerUp(byId(running, winner.id), byId(running, id), ranking, answers, shop.assume.band),
+          ),
     nearestMisses: misses.map(({ id }) => id),
     ...argued,
     features: winner === null ? [] : featuresOf(winner, answers, shop),
@@ -111,6 +115,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
       answers.matters,
     ),
     cautions: cautionsFor(reading.length > 0 ? reading : misses, answers),
+    moneyFormulas: MONEY_FORMULAS,
   };
 }
 
@@ -120,14 +125,6 @@ const NOT_SURE_SHOWN = Object.fromEntries(
     [low, Number.isFinite(high) ? high : null] as const,
   ]),
 );
-
-function undominatedIds(running: readonly Ranked[]): ReadonlySet<string> {
-  const sure = running.filter(({ surely }) => surely);
-  const free = running.filter(
-    (each) => !sure.some((other) => other !== each && dominates(DOMINATING, other, each)),
-  );
-  return new Set(free.map(({ id }) => id));
-}
 
 /** The next best after the winner, best first. */
 function runnersInOrder(
@@ -155,8 +152,17 @@ const shownStep = ({ measure, best, stays, drops }: Ranking['steps'][number]): R
 });
 
 /** Where a runner-up fell behind, and what the winner gives up against it. */
-function runnerUp(winner: Ranked, other: Ranked, { steps }: Ranking, order: readonly Measure[]): RunnerUp {
-  const lost = steps.find(({ drops }) => drops.some(({ id }) => id === other.id));
+function runnerUp(
+  winner: Ranked,
+  other: Ranked,
+  { steps }: Ranking,
+  { matters: order }: Answers,
+  band: number,
+): RunnerUp {
+  const drop = (taken: Ranking['steps']) =>
+    taken.find(({ drops }) => drops.some(({ id }) => id === other.id));
+  // one that another beats on every measure was never ranked: it is held against the winner alone
+  const lost = drop(steps) ?? drop(rankBy(order, band, [winner, other]).steps);
   const gives = order.flatMap((measure) => {
     const [mine, its] = [winner.measures[measure], other.measures[measure]];
     if (its === null || scoreOn(measure, its).low <= scoreOn(measure, mine).high) return [];

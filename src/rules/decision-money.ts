@@ -13,7 +13,8 @@ export interface FamilyMoney {
 }
 
 export interface CapitalItem {
-  readonly item: PriceItem['item'] | 'rigging' | 'training';
+  /** still-open: what another place, other plates or additions may cost, while they are not settled */
+  readonly item: PriceItem['item'] | 'still-open' | 'rigging' | 'training';
   /** which one, as in the prices */
   readonly which: string;
   readonly price: Bounded;
@@ -27,6 +28,16 @@ export interface SensitivityRow {
   readonly payback: Bounded;
   readonly netPresentValue: Bounded;
 }
+
+interface FormulaAndSource {
+  readonly formula: string;
+  readonly source: string;
+}
+
+/** C: capital, A: yearly gain, R: residual, i: interest, n: years. */
+export type MoneyFormulas = Readonly<
+  Record<'hours' | 'setups' | 'gain' | 'payback' | 'netPresentValue' | 'breakEven', FormulaAndSource>
+>;
 
 /** The money of an arrangement: every amount to the cent, and every total the sum of its items. */
 export interface Money {

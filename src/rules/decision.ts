@@ -7,7 +7,7 @@ import type { Bounded, CheckResult, Verdict } from './check-result.ts';
 import type { CheckId } from './checks/ids.ts';
 import type { Bigger, ClassFinding, Route } from './decision-classes.ts';
 import type { FeatureNeed } from './decision-features.ts';
-import type { Money } from './decision-money.ts';
+import type { Money, MoneyFormulas } from './decision-money.ts';
 import type { StageId } from './stages/index.ts';
 
 export * from './check-result.ts';
@@ -213,4 +213,5 @@ export interface Decision {
   }[];
   readonly unknowns: readonly Unknown[];
   readonly cautions: readonly CautionId[];
+  readonly moneyFormulas: MoneyFormulas;
 }

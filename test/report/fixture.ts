@@ -1,6 +1,7 @@
 import { MATERIALS } from '../../src/mechanics/forces/materials.ts';
 import { assumed } from '../../src/questions/assumptions.ts';
 import type { Arrangement, Decision, Measures } from '../../src/rules/decision.ts';
+import { MONEY_FORMULAS } from '../../src/rules/money/formulas.ts';
 import { fixtureAnswers } from './fixture-answers.ts';
 import { fixtureArguments } from './fixture-arguments.ts';
 import { fixtureCatalog } from './fixture-catalog.ts';
@@ -221,5 +222,6 @@ export function fixtureDecision({
       { answer: 'shop.floorRating', decides: false, ask: 'you', checks: [] },
     ],
     cautions: ['tilting-table-drops', 'combustible-chips', 'lock-out'],
+    moneyFormulas: MONEY_FORMULAS,
   };
 }

@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import type { Interval } from '../../src/quantities/interval.ts';
 import type { Measure } from '../../src/questions/answers.ts';
 import { decide } from '../../src/rules/decide.ts';
-import { dominates, inOrder, type Ranked, rankBy } from '../../src/rules/weighing/rank.ts';
+import { dominates } from '../../src/rules/weighing/dominance.ts';
+import { inOrder, rankBy } from '../../src/rules/weighing/rank.ts';
+import type { Ranked } from '../../src/rules/weighing/scores.ts';
 import { EXAMPLE_ANSWERS, EXAMPLE_CATALOG, EXAMPLE_MACHINE } from './example-shop.ts';
 
 const BAND = 0.05;

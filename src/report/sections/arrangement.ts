@@ -30,12 +30,8 @@ export function arrangement(decision: Decision): readonly Block[] {
 
 function measures({ path }: ArrangementAt): readonly Block[] {
   const rows = MEASURES.map((measure) => {
-    const { title, means, unit } = MEASURE_WORDS[measure];
-    return [
-      [words(title)],
-      [number([...path, 'measures', measure], unit, { ifNull: 'not worked out' })],
-      [words(means)],
-    ];
+    const { title, means, unit, ifNull = 'not worked out' } = MEASURE_WORDS[measure];
+    return [[words(title)], [number([...path, 'measures', measure], unit, { ifNull })], [words(means)]];
   });
   return [
     paragraph(say`What it measures:`),

@@ -44,7 +44,9 @@ function sideBySide(decision: Decision, all: readonly ArrangementAt[]): Block {
     all.map(({ arrangement, path }) => [
       arrangementName(decision, arrangement.id, [...path, 'id']),
       ...shown.map((measure) => [
-        number([...path, 'measures', measure], MEASURE_WORDS[measure].unit, { ifNull: 'not worked out' }),
+        number([...path, 'measures', measure], MEASURE_WORDS[measure].unit, {
+          ifNull: MEASURE_WORDS[measure].ifNull ?? 'not worked out',
+        }),
       ]),
     ]),
   );

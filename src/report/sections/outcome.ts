@@ -27,13 +27,16 @@ function recommendation(decision: Decision, at: ArrangementAt): readonly Block[]
   const name = strong(arrangementName(decision, arrangement.id, ['recommended']));
   const coverage = number([...path, 'measures', 'coverage'], 'share');
   const price = number([...path, 'measures', 'price'], 'money', { ifNull: 'an amount that is not known' });
+  const all = number([...path, 'money', 'capital', 'total'], 'money', {
+    ifNull: 'an amount that is not known',
+  });
   const budget =
     typeof decision.inputs.answers.money.budget === 'number'
       ? say`, of a budget of ${number(['inputs', 'answers', 'money', 'budget'], 'money')},`
       : [];
   return [
     paragraph(
-      say`${name} is recommended. It costs ${price} in all${budget} and holds the work that makes up ${coverage} of the
+      say`${name} is recommended. It costs ${price} to buy, ${all} with rigging and training${budget} and holds the work that makes up ${coverage} of the
         yearly five-axis hours.`,
     ),
     list([

@@ -1,4 +1,4 @@
-import type { Decision, MeasureToTake, PriceItem } from '../../rules/decision.ts';
+import type { CapitalItem, Decision, MeasureToTake } from '../../rules/decision.ts';
 import { type Block, type Cell, heading, list, paragraph, table } from '../blocks/block.ts';
 import { codeData, data, enumerate, type Inline, number, say, strong, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
@@ -73,7 +73,9 @@ function prices(decision: Decision, at: ArrangementAt): readonly Block[] {
   });
   const total = [[words('In all')], [], [price([...at.path, 'measures', 'price'])]];
   return [
-    paragraph(say`What it costs, without rigging, tooling, CAM, training and taxes:`),
+    paragraph(
+      say`What has to be ordered. Rigging, training and CAM come on top (see “Money”); tooling and taxes are not in it:`,
+    ),
     table(
       [
         [say`Item`, 'left'],
@@ -87,10 +89,10 @@ function prices(decision: Decision, at: ArrangementAt): readonly Block[] {
 
 const price = (path: Path): Inline => number(path, 'money', { ifNull: 'ask the seller' });
 
-function which(
+export function which(
   decision: Decision,
   { arrangement, path: at }: ArrangementAt,
-  item: PriceItem,
+  item: CapitalItem,
   path: Path,
 ): Cell {
   const { catalog, answers } = decision.inputs;
@@ -113,11 +115,14 @@ function which(
       return wordsOr(featureWords(item.which), item, path);
     case 'tailstock':
     case 'plates':
+    case 'still-open':
+    case 'rigging':
+    case 'training':
       return [];
   }
 }
 
-const wordsOr = (known: string | undefined, item: PriceItem, path: Path): Cell => {
+const wordsOr = (known: string | undefined, item: CapitalItem, path: Path): Cell => {
   if (known !== undefined) return [words(known)];
   return item.which === '' ? [] : [codeData([...path, 'which'])];
 };

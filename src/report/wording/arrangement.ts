@@ -1,5 +1,5 @@
 import type { Class, ClearanceKind, MachineKind, Mounting } from '../../catalog/catalog.ts';
-import type { Plate, PriceItem } from '../../rules/decision.ts';
+import type { CapitalItem, Plate } from '../../rules/decision.ts';
 
 /** The pieces of an arrangement in words. */
 
@@ -55,7 +55,7 @@ export const PLATE_WORDS: Readonly<Record<Plate['why'], string>> = {
   riser: 'riser under the rotary',
 };
 
-export const PRICE_WORDS: Readonly<Record<PriceItem['item'], string>> = {
+export const PRICE_WORDS: Readonly<Record<CapitalItem['item'], string>> = {
   machine: 'Machine',
   rotary: 'Rotary',
   clearance: 'Clearance addition',
@@ -63,4 +63,7 @@ export const PRICE_WORDS: Readonly<Record<PriceItem['item'], string>> = {
   plates: 'Plates',
   feature: 'Control or spindle feature',
   tailstock: 'Tailstock',
+  'still-open': 'What is still open may add',
+  rigging: 'Transport and rigging in',
+  training: 'Training and CAM software',
 };

@@ -7,6 +7,8 @@ export interface MeasureWords {
   readonly means: string;
   readonly unit: 'share' | '' | 'years' | 'money' | 'm²' | 'h';
   readonly better: 'more' | 'less';
+  /** said where there is no number; default: not worked out */
+  readonly ifNull?: string;
 }
 
 export const MEASURE_WORDS: Readonly<Record<Measure, MeasureWords>> = {
@@ -24,9 +26,10 @@ export const MEASURE_WORDS: Readonly<Record<Measure, MeasureWords>> = {
   },
   payback: {
     title: 'Payback',
-    means: 'time until it has paid for itself',
+    means: 'time until it has paid for itself, without interest',
     unit: 'years',
     better: 'less',
+    ifNull: 'never',
   },
   price: {
     title: 'Price',

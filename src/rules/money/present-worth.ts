@@ -3,7 +3,7 @@ import { discountFactor } from '../../mechanics/money/discount-factor.ts';
 import { netPresentValue } from '../../mechanics/money/net-present-value.ts';
 import type { Interval } from '../../quantities/interval.ts';
 import { corners } from '../facts/corners.ts';
-import { fromCents, toCents } from './cents.ts';
+import { roundedToCents } from './cents.ts';
 
 /** What is paid, what comes of it, and over how long. */
 export interface Terms {
@@ -27,7 +27,7 @@ export function presentWorth(gain: Interval, { capital, residual, interest, year
           ([cost = 0, yearly = 0, rest = 0, i = 0, j = 0, n = 0]) =>
             -cost + yearly * annuityFactor(i, n) + rest * discountFactor(j, n),
         );
-  return { low: fromCents(toCents(low)), high: fromCents(toCents(high)) };
+  return roundedToCents({ low, high });
 }
 
 /**

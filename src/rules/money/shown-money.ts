@@ -5,7 +5,7 @@ import { bounded } from '../judging/value.ts';
 import type { Judged } from '../weighing/judged.ts';
 import { shownItems } from '../weighing/price.ts';
 import { hoursToBreakEven, hoursTogether, rateToBreakEven } from './break-even.ts';
-import { fromCents, toCents } from './cents.ts';
+import { fromCents, roundedToCents, toCents } from './cents.ts';
 import { gainOf, type YearlyChange } from './gain.ts';
 import type { MoneyCase } from './money-case.ts';
 import { presentWorth } from './present-worth.ts';
@@ -21,11 +21,12 @@ export function shownMoney({ worth, priced, setUp }: Judged, money: MoneyCase): 
     low: fromCents(of.reduce((sum, { low }) => sum + toCents(low), 0)),
     high: fromCents(of.reduce((sum, { high }) => sum + toCents(high), 0)),
   });
-  const running = bounded(cents([change.running]));
+  const running = bounded(roundedToCents(change.running));
   const capital: readonly CapitalItem[] = [
     ...shownItems(priced),
-    { item: 'rigging', which: '', price: bounded(cents([money.rigging])) },
-    { item: 'training', which: '', price: bounded(cents([money.training])) },
+    ...stillOpen(worth, [...priced.items.map(({ price }) => price), money.rigging, money.training]),
+    { item: 'rigging', which: '', price: bounded(roundedToCents(money.rigging)) },
+    { item: 'training', which: '', price: bounded(roundedToCents(money.training)) },
   ];
   return {
     families: worth.families.map(shownFamily),
@@ -44,7 +45,7 @@ export function shownMoney({ worth, priced, setUp }: Judged, money: MoneyCase): 
     },
     payback: bounded(worth.payback),
     netPresentValue: bounded(worth.netPresentValue),
-    residual: bounded(cents([worth.residual])),
+    residual: bounded(roundedToCents(worth.residual)),
     terms: {
       shopRate: bounded(money.shopRate),
       years: bounded(money.years),
@@ -76,6 +77,16 @@ const shownFamily = ({
   hoursSaved: bounded(hoursSaved(1)),
   gain: bounded(gain),
 });
+
+/** While something is open, what is paid may still change: what the items lack to the total, at either end. */
+function stillOpen({ capital }: Worth, items: readonly Interval[]): readonly CapitalItem[] {
+  const lacks = (end: 'low' | 'high'): number => {
+    const sum = items.reduce((cents, price) => cents + toCents(price[end]), 0);
+    return sum === Number.POSITIVE_INFINITY ? 0 : fromCents(toCents(capital[end]) - sum);
+  };
+  const open = { low: lacks('low'), high: lacks('high') };
+  return open.low === 0 && open.high === 0 ? [] : [{ item: 'still-open', which: '', price: bounded(open) }];
+}
 
 /** A single axis needs no more than the CAM that is there; whatever tilts needs a post with simulation. */
 function camPost(axes: 1 | 2, { cam }: MoneyCase): Money['capital']['camPost'] {

@@ -1,9 +1,10 @@
 import type { Stated } from '../../catalog/catalog.ts';
 import { anythingFromZero } from '../../quantities/interval.ts';
 import type { SetUp } from '../arranging/setting-search.ts';
-import type { Bounded, MeasureToTake, PriceItem } from '../decision.ts';
+import type { MeasureToTake, PriceItem } from '../decision.ts';
 import { type Outcome, passes } from '../judging/outcome.ts';
 import { bounded, derived, known, stated, type Value } from '../judging/value.ts';
+import { fromCents, roundedToCents, toCents } from '../money/cents.ts';
 
 /** Features that a check may ask to be ordered, by the measure that names them. */
 export const FEATURE_OF = {
@@ -142,9 +143,10 @@ function perhaps(price: Value, outcomes: readonly Outcome[]): Value {
 /** Sum to the cent. */
 function totalOf(prices: readonly Value[]): Value {
   const sum = (end: 'low' | 'high'): number =>
-    prices.reduce((cents, price) => cents + Math.round(price[end] * 100), 0) / 100;
+    fromCents(prices.reduce((cents, price) => cents + toCents(price[end]), 0));
   return derived({ low: sum('low'), high: sum('high') }, 'price', prices);
 }
 
+/** Each to the cent, so that they add up to the total. */
 export const shownItems = ({ items }: Priced): readonly PriceItem[] =>
-  items.map(({ item, which, price }) => ({ item, which, price: bounded(price) as Bounded }));
+  items.map(({ item, which, price }) => ({ item, which, price: bounded(roundedToCents(price)) }));

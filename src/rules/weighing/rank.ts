@@ -1,29 +1,6 @@
 import type { Interval } from '../../quantities/interval.ts';
 import type { Measure } from '../../questions/answers.ts';
-import type { MeasureValues } from './judged.ts';
-
-/** What can be ranked: an id and its measures. `surely`: it is in the running for every value of the unknowns. */
-export interface Ranked {
-  readonly id: string;
-  readonly surely: boolean;
-  readonly measures: MeasureValues;
-  /**
-   * A measure at each corner of what is the same for all of them and not known. Where two have it, they are
-   * held against each other corner by corner: a shared unknown that favors neither leaves nothing open.
-   */
-  readonly atCorners?: Readonly<Partial<Record<Measure, readonly Interval[]>>>;
-}
-
-/** More is better for these, less for the others. */
-const MORE_IS_BETTER: Readonly<Record<Measure, boolean>> = {
-  coverage: true,
-  viseStations: true,
-  payback: false,
-  price: false,
-  floorArea: false,
-  swapHours: false,
-  margin: true,
-};
+import { MORE_IS_BETTER, type Ranked, scoresOn, throughout } from './scores.ts';
 
 /** One step: who stays level with the best on a measure, and who drops. */
 interface Step {
@@ -39,31 +16,6 @@ export interface Ranking {
   /** those who may still win; the winner alone where there is one */
   readonly contenders: readonly string[];
   readonly steps: readonly Step[];
-}
-
-const NULL: Interval = { low: Number.NEGATIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
-
-/** A measure turned so that more is better; null ranks last. */
-export function scoreOn(measure: Measure, value: Interval | null): Interval {
-  if (value === null) return NULL;
-  return MORE_IS_BETTER[measure] ? value : { low: -value.high, high: -value.low };
-}
-
-interface Scores {
-  readonly whole: Interval;
-  readonly corners: readonly Interval[] | null;
-}
-
-const scoresOn = (measure: Measure, { measures, atCorners }: Ranked): Scores => ({
-  whole: scoreOn(measure, measures[measure]),
-  corners: atCorners?.[measure]?.map((each) => scoreOn(measure, each)) ?? null,
-});
-
-/** Is it so for every pair of scores that the two can have together? */
-function throughout(a: Scores, b: Scores, so: (x: Interval, y: Interval) => boolean): boolean {
-  if (a.corners === null || b.corners === null) return so(a.whole, b.whole);
-  const others = b.corners;
-  return a.corners.every((x, index) => so(x, others[index] ?? b.whole));
 }
 
 /** The least score that is still level with the best. */
@@ -85,6 +37,7 @@ export function rankBy(order: readonly Measure[], band: number, field: readonly 
   const steps: Step[] = [];
   for (const measure of order) {
     if (inPlay.length < 2) break;
+    if (measure === 'margin') inPlay = inPlay.map(unlessBeaten);
     const step = narrow(inPlay, measure, band);
     steps.push(step);
     inPlay = step.stays;
@@ -96,6 +49,15 @@ export function rankBy(order: readonly Measure[], band: number, field: readonly 
     steps,
   };
 }
+
+/**
+ * Margin orders but does not dominate: what beats one on all the rest may drop there. From then on whoever may
+ * be beaten puts nobody out.
+ */
+const unlessBeaten = (each: Ranked): Ranked => ({
+  ...each,
+  surely: each.surely && each.perhapsBeaten !== true,
+});
 
 /** Keeps whoever may be level with the best; `surely` now means: level for every value. */
 function narrow(inPlay: readonly Ranked[], measure: Measure, band: number): Step {
@@ -136,7 +98,7 @@ function level(score: number, best: number, measure: Measure, band: number): boo
 /** Among those still level: the exact measures in the same order, then the id. Null where that is not sure. */
 function bestOfTied(order: readonly Measure[], tied: readonly Ranked[]): Ranked | null {
   for (const each of tied) {
-    if (!each.surely) continue;
+    if (!each.surely || each.perhapsBeaten === true) continue;
     if (tied.every((other) => other === each || surelyBefore(order, each, other))) return each;
   }
   return null;
@@ -150,17 +112,6 @@ function surelyBefore(order: readonly Measure[], a: Ranked, b: Ranked): boolean 
     if (!same) return false;
   }
   return a.id < b.id;
-}
-
-/** Does a beat b on every measure, at least as good everywhere and better somewhere, for every value? */
-export function dominates(measures: readonly Measure[], a: Ranked, b: Ranked): boolean {
-  let better = false;
-  for (const measure of measures) {
-    const [mine, its] = [scoresOn(measure, a), scoresOn(measure, b)];
-    if (!throughout(mine, its, (x, y) => x.low >= y.high)) return false;
-    if (throughout(mine, its, (x, y) => x.low > y.high)) better = true;
-  }
-  return better;
 }
 
 /** The first few in order, best first: what drops at a step comes after what stays, by the same procedure. */

@@ -1,7 +1,7 @@
 import type { Interval } from '../../quantities/interval.ts';
 import type { ShopCase } from '../judging/case.ts';
 import type { Judged } from './judged.ts';
-import type { Ranked } from './rank.ts';
+import type { Ranked } from './scores.ts';
 
 /** Vises beyond those that the shop wants count for nothing: bigger is never better by itself. */
 export const rankedOf = (
