@@ -10,6 +10,7 @@ import type { Saved } from '../session/saved.ts';
 import type { Session } from '../session/session.ts';
 import { newSession, offered, resumed } from '../session/start.ts';
 import { createWorld, type Decide, type World } from '../session/world.ts';
+import { ready } from '../ui/state/not-yet.ts';
 import { demoCatalog } from './demo-catalog.ts';
 import { UNUSABLE } from './outcome-codes.ts';
 import { askLineByLine } from './plain/ask.ts';
@@ -160,7 +161,8 @@ async function onScreen(begin: (world: World) => Session, catalog: Catalog, aski
 /** The result in a sentence, so that it stays on the normal screen. */
 function sayAnswer({ session, ending }: Left, world: World, { stdout }: Around, ascii: boolean): void {
   const isResult = ending.how === 'finished' || session.at.at === 'result';
-  const decision = isResult ? world.decision(session.kept) : null;
+  // a signal does not wait for what is still being worked out
+  const decision = isResult ? (ready(() => world.decision(session.kept)) ?? null) : null;
   if (decision !== null) stdout.write(`${answerReport(decision, { width: columnsOf(stdout), ascii })}\n`);
 }
 

@@ -17,6 +17,9 @@ export function usesColor(wanted: ColorWanted, env: Environment): boolean {
 /** Settles, before what draws is loaded, what it would otherwise guess: color, and that somebody is watching. */
 export function settleEnvironment(color: boolean, env: NodeJS.ProcessEnv = process.env): void {
   env.FORCE_COLOR = color ? '1' : '0';
+  // with both there would be a warning, in the middle of the screen
+  delete env.NO_COLOR;
+  delete env.NODE_DISABLE_COLORS;
   // the sixteen colors of the user's own theme, not the millions
   delete env.COLORTERM;
   env.CI = 'false';

@@ -60,16 +60,19 @@ export class ScreenRun {
     enterTerminal('', stdin);
     this.#keys.start();
     this.#draw();
-    import('../draw/painter.ts').then(({ createPainter }) => {
-      if (this.#ended) return;
-      this.#painter = createPainter({
-        columns: this.#size().columns,
-        pointer: ascii ? '>' : '❯',
-        write: (text) => void stdout.write(text),
-        onFault: (error) => this.#fail(error),
-      });
-      this.#draw(true);
-    }, this.#reject);
+    import('../draw/painter.ts').then(
+      ({ createPainter }) => {
+        if (this.#ended) return;
+        this.#painter = createPainter({
+          columns: this.#size().columns,
+          pointer: ascii ? '>' : '❯',
+          write: (text) => void stdout.write(text),
+          onFault: (error) => this.#fail(error),
+        });
+        this.#draw(true);
+      },
+      (error: unknown) => this.#fail(error),
+    );
   }
 
   #size(): Size {
@@ -196,18 +199,22 @@ export class ScreenRun {
 
   #end(ending: ScreenEnding): void {
     if (this.#ended) return;
+    this.#close();
+    this.#resolve({ session: this.#ui.session, ending });
+  }
+
+  #fail(error: unknown): void {
+    if (this.#ended) return;
+    this.#close();
+    this.#reject(error);
+  }
+
+  #close(): void {
     this.#ended = true;
     this.#keys.stop();
     this.#watch.stop();
     this.#around.stdout.off('resize', this.#onResize);
     this.#painter?.stop();
     leaveTerminal(this.#around.stdin);
-    this.#resolve({ session: this.#ui.session, ending });
-  }
-
-  #fail(error: unknown): void {
-    if (this.#ended) return;
-    this.#end({ how: 'quit' });
-    this.#reject(error);
   }
 }

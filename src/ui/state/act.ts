@@ -183,6 +183,10 @@ function onPart(ui: Ui, action: 'copy' | 'rename' | 'remove', world: World): Tur
 
 /** At the result it is the end; elsewhere the interview is left unfinished. */
 function left(ui: Ui, world: World): Turn {
-  if (ui.session.at.at === 'result') return happened(ui, { type: 'reply', text: 'no' }, world);
+  if (ui.session.at.at === 'result') {
+    // the exit code is its outcome: it is waited for
+    world.decision(ui.session.kept);
+    return happened(ui, { type: 'reply', text: 'no' }, world);
+  }
   return [ui, [{ kind: 'leave', how: 'quit' }]];
 }
