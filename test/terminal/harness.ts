@@ -214,7 +214,8 @@ export class Terminal {
     while (
       performance.now() - this.#last < ms ||
       this.#pending > 0 ||
-      this.#cells.modes.synchronizedOutputMode
+      // whoever was killed in the middle of a frame never ends it
+      (this.exit === null && this.#cells.modes.synchronizedOutputMode)
     ) {
       if (performance.now() - from > longest) throw new Error(`it is never quiet; there is:\n${this.text()}`);
       await pause(5);

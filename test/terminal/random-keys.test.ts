@@ -1,0 +1,176 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { named } from '../../src/ui/keys/key.ts';
+import { readKeys } from '../../src/ui/keys/read-keys.ts';
+import { KEY, start, type Terminal } from './harness.ts';
+import { settled, smallCatalog } from './interview.ts';
+import { Meant } from './meant.ts';
+import { oneOf, randomKeys, seeded } from './random-keys.ts';
+
+const SEED = Number(process.env.FIVESIDES_SEED ?? 20_261_125);
+const KEYS = 5000;
+const BURST = 25;
+const LONGEST = 240_000;
+const HANGS_MS = 20_000;
+/** Paints the screen anew wherever it is pressed: when that is seen, every key before it is done with. */
+const REPAINT = '\u000c';
+const PAINTED = '\u001b[0m\u001b[2J';
+const ENTERED = '\u001b[?1049h';
+
+type Size = readonly [columns: number, rows: number];
+const SIZES: readonly Size[] = [
+  [60, 20],
+  [80, 24],
+  [80, 24],
+  [120, 40],
+  [200, 50],
+];
+const TOO_SMALL: readonly Size[] = [
+  [59, 21],
+  [80, 19],
+  [20, 5],
+];
+const CODES = { finished: [0, 3, 4], quit: [4], interrupted: [130], not: [] } as const;
+
+async function until(what: string, holds: () => boolean, there: () => string): Promise<void> {
+  const from = performance.now();
+  while (!holds()) {
+    if (performance.now() - from > HANGS_MS) throw new Error(`${what}; there is:\n${there()}`);
+    await new Promise((done) => setTimeout(done, 2));
+  }
+}
+
+const textOf = (file: string): string => (existsSync(file) ? readFileSync(file, 'utf8') : 'no file');
+
+/** The interview and all papers are, byte for byte, what the same keys give without a terminal. */
+function sameFiles(terminal: Terminal, meant: Meant, after: string): void {
+  const files = readdirSync(meant.folder);
+  expect(readdirSync(terminal.cwd).sort()).toEqual(files.sort());
+  const pressed = `after ${JSON.stringify(after)}, at\n${terminal.text()}`;
+  expect(textOf(join(terminal.cwd, 'kept.json')), pressed).toBe(textOf(meant.file));
+}
+
+const painted = async (terminal: Terminal, from: number, after = ''): Promise<void> => {
+  await until(
+    'it is not painted any more',
+    () => {
+      const begin = after === '' ? from : terminal.raw.indexOf(after, from);
+      return terminal.exit !== null || (begin >= 0 && terminal.raw.includes(PAINTED, begin));
+    },
+    () => terminal.text(),
+  );
+  expect(terminal.exit, terminal.text()).toBeNull();
+};
+
+interface Burst {
+  readonly text: string;
+  readonly count: number;
+  readonly waits: boolean;
+}
+
+/** Keys of one write: up to the one that something has to be worked out for, or that ends the program. */
+function burst(meant: Meant, chance: () => number): Burst {
+  let [text, count, waits] = ['', 0, false];
+  while (count < BURST && meant.left === 'not') {
+    const more = randomKeys(chance);
+    const { keys } = readKeys(more, true);
+    if (meant.wouldLeave(keys) && chance() < 0.5) continue;
+    meant.press(keys);
+    text += more;
+    count += Math.max(1, keys.length);
+    waits = meant.asked();
+    if (waits) break;
+  }
+  return { text, count, waits };
+}
+
+async function begins(meant: Meant, cwd: string | undefined, resumes: boolean): Promise<Terminal> {
+  meant.begins(resumes);
+  const terminal = start({
+    catalog: CATALOG,
+    ...(cwd === undefined ? {} : { cwd }),
+    args: resumes ? ['--resume'] : [],
+  });
+  await painted(terminal, 0);
+  return terminal;
+}
+
+const CATALOG = smallCatalog();
+
+/** To another size: one that is none is not painted anew. */
+async function resized(terminal: Terminal, sizes: readonly Size[], chance: () => number): Promise<void> {
+  const now = terminal.screen().length;
+  await terminal.resize(
+    ...oneOf(
+      sizes.filter(([, rows]) => rows !== now),
+      chance,
+    ),
+  );
+}
+
+/** In a window that is too small no key does anything; what Ctrl-C says is there. */
+async function squeezed(terminal: Terminal, meant: Meant, chance: () => number): Promise<void> {
+  await resized(terminal, TOO_SMALL, chance);
+  const keys = Array.from({ length: BURST }, () => randomKeys(chance)).filter(
+    (each) => !each.includes(KEY.ctrlC),
+  );
+  terminal.send(`${keys.join('')}${KEY.ctrlC}`);
+  await terminal.waitFor(/\^C leaves|Ctrl-C again/);
+  meant.press([named('ctrl-c')]);
+  await resized(terminal, SIZES, chance);
+}
+
+/** Nobody stops it here, so it goes on by itself. */
+async function stopped(terminal: Terminal): Promise<void> {
+  const from = terminal.raw.length;
+  terminal.send(KEY.ctrlZ);
+  await painted(terminal, from, ENTERED);
+}
+
+test(`whatever is pressed, ${KEYS} keys long: no crash, no hang, nothing lost, and the terminal is given back`, {
+  timeout: LONGEST,
+}, async () => {
+  const chance = seeded(SEED);
+  const meant = new Meant(CATALOG);
+  let terminal = await begins(meant, undefined, false);
+  const counts = { keys: 0, bursts: 0, ended: 0, killed: 0 };
+  while (counts.keys < KEYS) {
+    const what = chance();
+    if (what < 0.03) await squeezed(terminal, meant, chance);
+    else if (what < 0.1) await resized(terminal, SIZES, chance);
+    else if (what < 0.11) await stopped(terminal);
+    const { text, count, waits } = burst(meant, chance);
+    counts.keys += count;
+    counts.bursts += 1;
+    const from = terminal.raw.length;
+    terminal.send(meant.left === 'not' ? `${text}${REPAINT}` : text);
+    if (meant.left === 'not') {
+      meant.press(readKeys(REPAINT, true).keys);
+      await painted(terminal, from);
+      if (meant.asked() || waits) await settled(terminal);
+      sameFiles(terminal, meant, `${what} ${text}`);
+      if (what < 0.985) continue;
+      terminal.kill('SIGKILL');
+      await terminal.ended();
+      counts.killed += 1;
+    } else {
+      const { code } = await terminal.ended();
+      expect(CODES[meant.left]).toContain(code);
+      expect(terminal.modes).toEqual({ alternate: false, cursor: true, paste: false });
+      sameFiles(terminal, meant, `${what} ${text}`);
+      counts.ended += 1;
+    }
+    await terminal.close();
+    const resumes = existsSync(meant.file) && chance() < 0.7;
+    terminal = await begins(meant, terminal.cwd, resumes);
+  }
+  terminal.send(`${KEY.ctrlC}${KEY.ctrlC}`);
+  expect((await terminal.ended()).code).toBe(130);
+  expect(terminal.modes).toEqual({ alternate: false, cursor: true, paste: false });
+  sameFiles(terminal, meant, 'Ctrl-C twice');
+  // it did get somewhere
+  expect(counts.ended, JSON.stringify(counts)).toBeGreaterThan(0);
+  expect(counts.killed, JSON.stringify(counts)).toBeGreaterThan(0);
+  console.log(JSON.stringify(counts), readdirSync(meant.folder));
+});
