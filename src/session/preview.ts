@@ -1,5 +1,5 @@
 import { type Live, liveOf } from './live.ts';
-import { screenOf } from './screen.ts';
+import { feedbackIn } from './screen.ts';
 import type { Event, Session } from './session.ts';
 import { step } from './step.ts';
 import type { World } from './world.ts';
@@ -13,7 +13,8 @@ export type Preview =
 /** Example: '3 1/2 in' typed at a length → '88.9 mm (3.5 in)'. */
 export function previewOf(session: Session, event: Event, world: World): Preview {
   const [after] = step(session, event, world);
-  const { accepted, error } = screenOf(after, world);
+  // an answer may lead back to the result, which is not to be decided for a look ahead
+  const { accepted, error } = feedbackIn(after, world);
   if (error !== null) return { ok: false, why: error.why };
   return { ok: true, words: accepted?.words ?? '', after };
 }

@@ -85,6 +85,10 @@ export function screenOf(session: Session, world: World): Screen {
   return { ...bodyOf(session.at, session, survey, world), ...feedbackOf(session, survey, world) };
 }
 
+/** What the last event brought about, without the place that it led to: nothing is decided for it. */
+export const feedbackIn = (session: Session, world: World): Feedback =>
+  feedbackOf(session, world.survey(session.kept), world);
+
 function bodyOf(at: Place, session: Session, survey: Survey, world: World) {
   const nameOf = (index: number) => survey.answers.parts[index]?.name ?? '';
   switch (at.at) {

@@ -26,7 +26,6 @@ export class Meant {
   #asked = false;
   #ui: Ui;
   left: 'not' | 'finished' | 'quit' | 'interrupted' = 'not';
-  stopped = false;
 
   constructor(folder: string) {
     const read = readCatalog([folder]);
@@ -78,6 +77,7 @@ export class Meant {
     return false;
   }
 
+  /** Keys one after the other, what they ask for done at once. */
   press(keys: readonly Key[]): void {
     for (const key of keys) {
       if (this.left !== 'not') return;
@@ -101,7 +101,6 @@ export class Meant {
   #do(requests: readonly Request[]): void {
     for (const request of requests) {
       if (request.kind === 'leave') this.left = request.how;
-      if (request.kind === 'suspend') this.stopped = true;
       if (request.kind === 'open') this.#ui = { ...this.#ui, over: { kind: 'open', error: 'no such file' } };
       if (request.kind !== 'effect') continue;
       const { effect } = request;

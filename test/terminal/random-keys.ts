@@ -60,6 +60,7 @@ const ANSWERS = [
   'p',
   'g',
   '\u0014',
+  '\u0014p1\r\r',
 ];
 
 const KINDS: readonly (readonly [weight: number, tokens: readonly string[]])[] = [
