@@ -17,6 +17,20 @@ describe('an answer before it is given', () => {
     expect(previewLive(preview, WORLD)).toBeNull();
   });
 
+  test('of a question that was gone to from the result decides nothing by itself', () => {
+    const atResult = go(
+      oneBlock(),
+      { type: 'go', to: { at: 'result' } },
+      { type: 'find', text: 'tolerance' },
+    );
+    const { session } = atResult;
+    expect(session.detours.some(({ from }) => from.at === 'result')).toBe(true);
+    const never = (): never => expect.fail('it is decided');
+    const world = { ...WORLD, decision: never, liveDecision: never };
+    const preview = previewOf(session, { type: 'reply', text: '0.002 in' }, world);
+    expect(preview.ok && preview.after.at).toEqual({ at: 'result' });
+  });
+
   test('shows what it would do, and changes nothing', () => {
     const session = go(oneBlock(), { type: 'find', text: 'size' }).session;
     const before = JSON.stringify(session);
