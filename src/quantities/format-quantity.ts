@@ -40,7 +40,7 @@ const IN_INCH: Readonly<Record<string, Shown>> = {
   'm²': { symbol: 'ft²', factor: 1 / 0.3048 ** 2 },
 };
 
-const DECIMALS: Readonly<Record<string, number>> = { mm: 2 };
+const DECIMALS: Readonly<Record<string, number>> = { mm: 2, years: 1 };
 const WITHOUT_SPACE = new Set(['°', '']);
 
 /**

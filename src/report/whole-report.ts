@@ -1,6 +1,7 @@
 import type { Decision } from '../rules/decision.ts';
 import type { Block } from './blocks/block.ts';
 import { nothingAsksForFiveAxes } from './nothing-asks.ts';
+import { acceptance } from './sections/acceptance.ts';
 import { answers } from './sections/answers.ts';
 import { arrangement } from './sections/arrangement.ts';
 import { assumptions } from './sections/assumptions.ts';
@@ -13,17 +14,19 @@ import { compared } from './sections/compared.ts';
 import { envelope } from './sections/envelope.ts';
 import { families } from './sections/families.ts';
 import { features } from './sections/features.ts';
+import { halfPage } from './sections/half-page.ts';
 import { laterCost } from './sections/later-cost.ts';
 import { misses, stoppers } from './sections/misses.ts';
 import { money, moneyInShort } from './sections/money.ts';
 import { outcome } from './sections/outcome.ts';
 import { path } from './sections/path.ts';
-import { preamble } from './sections/preamble.ts';
+import { preamble, title } from './sections/preamble.ts';
 import { quoteSheetsForSellers } from './sections/quote-sheets.ts';
 import { ranking } from './sections/ranking.ts';
 import { rejected } from './sections/rejected.ts';
 import { runAgain } from './sections/run-again.ts';
 import { runnersUp } from './sections/runners-up.ts';
+import { siteSheet } from './sections/site-sheet.ts';
 import { sources } from './sections/sources.ts';
 import { toDo } from './sections/to-do.ts';
 import { unknowns, unknownsInFull } from './sections/unknowns.ts';
@@ -32,6 +35,8 @@ type Section = (decision: Decision) => readonly Block[];
 
 /** First what to do and what it rests on, then how it came about, then what it was made from. */
 const SECTIONS: readonly Section[] = [
+  title,
+  halfPage,
   preamble,
   outcome,
   toDo,
@@ -56,7 +61,9 @@ const SECTIONS: readonly Section[] = [
   features,
   checks,
   rejected,
+  siteSheet,
   quoteSheetsForSellers,
+  acceptance,
   documents,
   answers,
   assumptions,
@@ -70,6 +77,8 @@ export const wholeReport: Section = (decision) =>
 
 /** Where nothing asks for a rotary, nothing is said about rotaries. */
 const WITHOUT_ROTARY: readonly Section[] = [
+  title,
+  halfPage,
   preamble,
   outcome,
   cautions,

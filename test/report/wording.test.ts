@@ -12,7 +12,7 @@ import {
   PLATE_WORDS,
   PRICE_WORDS,
 } from '../../src/report/wording/arrangement.ts';
-import { CAUTION_WORDS } from '../../src/report/wording/cautions.ts';
+import { CAUTION_ASKS, CAUTION_WORDS } from '../../src/report/wording/cautions.ts';
 import { CHECK_WORDS } from '../../src/report/wording/checks.ts';
 import {
   CLASS_ARGUMENT_WORDS,
@@ -26,10 +26,12 @@ import {
   FEATURE_WORDS,
   THERE_WORDS,
 } from '../../src/report/wording/features.ts';
+import { NEXT_STEPS, PLAIN_CLASS_WORDS } from '../../src/report/wording/half-page.ts';
 import { MATERIAL_WORDS } from '../../src/report/wording/materials.ts';
 import { MEASURE_WORDS } from '../../src/report/wording/measures.ts';
 import { MEASURE_TO_TAKE_WORDS } from '../../src/report/wording/measures-to-take.ts';
 import { MACHINE_QUESTIONS, ROTARY_QUESTIONS } from '../../src/report/wording/quote-questions.ts';
+import { SITE_WORDS } from '../../src/report/wording/site.ts';
 import { STAGE_WORDS } from '../../src/report/wording/stages.ts';
 import { OUTCOME_WORDS, VERDICT_WORDS } from '../../src/report/wording/verdicts.ts';
 import { CAUTIONS } from '../../src/rules/cautions.ts';
@@ -47,6 +49,10 @@ const TABLES: Readonly<Record<string, object>> = {
   verdicts: VERDICT_WORDS,
   outcomes: OUTCOME_WORDS,
   cautions: CAUTION_WORDS,
+  'whom a caution defers to': CAUTION_ASKS,
+  'rows of the site sheet': SITE_WORDS,
+  'next steps': NEXT_STEPS,
+  'classes in plain words': PLAIN_CLASS_WORDS,
   'questions for the seller of a machine': MACHINE_QUESTIONS,
   'questions for the seller of a rotary': ROTARY_QUESTIONS,
   'measures to take': MEASURE_TO_TAKE_WORDS,

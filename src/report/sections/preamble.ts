@@ -2,10 +2,14 @@ import type { Decision } from '../../rules/decision.ts';
 import { type Block, heading, paragraph } from '../blocks/block.ts';
 import { say, strong, verdictSign, words } from '../blocks/inline.ts';
 
+export const title = (_decision: Decision): readonly Block[] => [
+  heading(1, say`Five-axis arrangement: a decision with its numbers`),
+];
+
 /** What this paper is and how it is read. */
 export function preamble(_decision: Decision): readonly Block[] {
   return [
-    heading(1, say`Five-axis arrangement: a decision with its numbers`),
+    heading(2, say`How to read this paper`),
     paragraph(
       say`This paper says which machine, which rotary and which options suit the work that was described, why, and on
         which numbers. Every number in it stands in the decision file too, beside its formula and its source. A check

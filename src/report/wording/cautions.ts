@@ -31,48 +31,77 @@ export const CAUTION_WORDS: Readonly<Record<CautionId, string>> = {
     'Some things do not stand in common data. Have the seller confirm them in writing before ordering.',
 };
 
+/** To whom each of them defers, beside local code. */
+export const CAUTION_ASKS: Readonly<Record<CautionId, string>> = {
+  'tilting-table-drops': 'the maker of the rotary',
+  'never-home-with-tool-in-work': 'the maker of the machine',
+  'lock-out': 'your safety officer and a licensed electrician',
+  'guard-outside-the-old-guard': 'the maker of the machine and your safety officer',
+  'unbalanced-work': 'the maker of the rotary',
+  'eye-bolts-at-an-angle': 'the rigger',
+  'hoist-rating-includes-rigging': 'the rigger',
+  'machines-tip-on-skates': 'the rigger',
+  'combustible-chips': 'the fire authority and your insurer',
+  'forces-are-estimates': 'whoever proves out the program',
+  'licensed-trades-decide': 'a structural engineer, a licensed electrician, the rigger',
+  'rigid-oversize-fixture': 'whoever designs the fixture',
+  'loading-over-housing': 'the maker of the rotary',
+  'ask-the-seller': 'the sellers',
+};
+
 /** A safety document and what it tells a buyer. */
 export interface SafetyDocument {
   /** names of standards are the only wording that holds digits */
   readonly name: string;
   readonly says: string;
+  /** title and scope were not read, but known */
+  readonly fromMemory: boolean;
 }
 
 export const SAFETY_DOCUMENTS: readonly SafetyDocument[] = [
   {
     name: 'ISO 12100',
     says: 'assess the risks first; remove them by design, then guard, then inform; a changed machine needs a new assessment',
+    fromMemory: true,
   },
   {
     name: 'ISO 16090-1',
     says: 'safety of milling machines and machining centers: tool changers, handling of work, powered clamping; metal that does not burn only',
+    fromMemory: false,
   },
   {
     name: '29 CFR 1910.212',
     says: 'guard the point of operation and moving parts; an open table added to a machine can move the hazard outside the old guard',
+    fromMemory: true,
   },
   {
     name: '29 CFR 1910.147',
     says: 'lock out electric, air, hydraulic and gravity energy for set-up and service',
+    fromMemory: true,
   },
   {
     name: '29 CFR 1910.178',
     says: 'trained forklift drivers, who stay within the data plate at the real load center',
+    fromMemory: false,
   },
   {
     name: '29 CFR 1910.184',
     says: 'slings tagged and inspected, never above the rated load at the real angle',
+    fromMemory: false,
   },
   {
     name: '29 CFR 1910.22 and 1910.176',
     says: 'floors able to carry the load, clean and dry; aisles clear and marked',
+    fromMemory: false,
   },
   {
     name: 'NFPA 79, IEC 60204-1',
-    says: 'electrical parts of machines: disconnect, emergency stop, marking',
+    says: 'electrical parts of machines: disconnect, emergency stop, marking with full-load current and short-circuit rating',
+    fromMemory: true,
   },
   {
     name: 'NFPA 484',
-    says: 'machining and grinding of metals whose powder or dust burns: wet chips, housekeeping, the right extinguishing agent',
+    says: 'machining and grinding of metals whose powder or dust burns: wet chips, housekeeping, the extinguishing agent for burning metal',
+    fromMemory: false,
   },
 ];
