@@ -2,6 +2,7 @@ import { choiceField, flagField } from '../documents/fields/plain-fields.ts';
 import { pairField, quantitiesIn, statedField } from '../documents/fields/quantity-fields.ts';
 import { optionalMap } from '../documents/fields/strict-map.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
+import { LEANS } from './catalog.ts';
 import { tableMechanicsShape } from './table-mechanics-schema.ts';
 
 /** The table that is built into a five-axis machine. */
@@ -14,8 +15,8 @@ export function builtInField(units: LengthUnits) {
       ...tableMechanicsShape(units),
       tiltAxis: choiceField(['along-x', 'along-y'], 'direction of the tilt axis', 'unknown'),
       leans: choiceField(
-        ['toward-door', 'toward-column', 'toward-left', 'toward-right'],
-        'which way the top of the work leans at positive tilt',
+        LEANS,
+        'which way the top of the work (horizontal spindle: its end toward the spindle) leans at positive tilt',
         'unknown',
       ),
       reach: optionalMap(

@@ -67,24 +67,31 @@ function machineFaults(row: Row): readonly RowFault[] {
     refuse('table', 'expected builtIn instead');
     refuse('noseToTable', 'expected builtIn.reach.noseToFace instead');
     refuse('rotaryIncluded', 'expected builtIn instead');
-    faults.push(...leanFaults(row.builtIn));
+    faults.push(...leanFaults(row.builtIn, row.spindle === 'horizontal'));
   }
+  if (kind === 'five-axis') refuse('spindleToTable', 'expected builtIn.reach.y instead');
+  else if (row.spindle !== 'horizontal' && isGiven(row, 'spindleToTable'))
+    faults.push(
+      notHere(['spindleToTable'], 'is given without a horizontal spindle', 'expected spindle: horizontal'),
+    );
   if (kind === 'mill' || kind === 'convertible') refuse('builtIn', 'expected table, or kind: five-axis');
   if (kind === 'mill') refuse('rotaryIncluded', 'expected kind: convertible, or no rotary');
   return faults;
 }
 
 /** The top of the work leans across the tilt axis, never along it. */
-function leanFaults(builtIn: unknown): readonly RowFault[] {
+function leanFaults(builtIn: unknown, horizontal: boolean): readonly RowFault[] {
   if (!isMap(builtIn)) return [];
   const { tiltAxis, leans } = builtIn;
   const sideways = leans === 'toward-left' || leans === 'toward-right';
   const lengthways = leans === 'toward-door' || leans === 'toward-column';
+  const upright = leans === 'downward' || leans === 'upward';
   const found = `is ${String(leans)} about a tilt axis ${String(tiltAxis)}`;
-  if (tiltAxis === 'along-x' && sideways) {
-    return [{ path: ['builtIn', 'leans'], found, expected: 'expected toward-door or toward-column' }];
+  if (tiltAxis === 'along-x' && (sideways || (horizontal ? lengthways : upright))) {
+    const expected = horizontal ? 'expected downward or upward' : 'expected toward-door or toward-column';
+    return [{ path: ['builtIn', 'leans'], found, expected }];
   }
-  if (tiltAxis === 'along-y' && lengthways) {
+  if (tiltAxis === 'along-y' && (lengthways || upright)) {
     return [{ path: ['builtIn', 'leans'], found, expected: 'expected toward-left or toward-right' }];
   }
   return [];

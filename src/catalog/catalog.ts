@@ -9,6 +9,15 @@ export type StatedPair = Pair | 'unknown';
 export const ROTARY_CLASSES = ['collet-indexer', 'single-axis', 'single-support', 'trunnion'] as const;
 export const MACHINE_KINDS = ['mill', 'convertible', 'five-axis'] as const;
 export const MOUNTINGS = ['tilt-along-x', 'tilt-along-y', 'axis-along-x', 'axis-along-y'] as const;
+/** Across a tilt axis along X: door and column, on a horizontal spindle downward and upward; along Y: left and right. */
+export const LEANS = [
+  'toward-door',
+  'toward-column',
+  'toward-left',
+  'toward-right',
+  'downward',
+  'upward',
+] as const;
 export const FEATURES = [
   'toolCenterPoint',
   'rotatingWorkOffset',
@@ -95,8 +104,8 @@ export interface Rotary extends TableMechanics {
 
 export interface BuiltIn extends TableMechanics {
   readonly tiltAxis: 'along-x' | 'along-y' | 'unknown';
-  /** which way the top of the work leans at positive tilt */
-  readonly leans: 'toward-door' | 'toward-column' | 'toward-left' | 'toward-right' | 'unknown';
+  /** which way the top of the work (on a horizontal spindle: its end toward the spindle) leans at positive tilt */
+  readonly leans: (typeof LEANS)[number] | 'unknown';
   readonly reach: { readonly x: StatedPair; readonly y: StatedPair; readonly noseToFace: StatedPair };
   readonly removable: boolean | 'unknown';
   readonly slots: { readonly width: Stated; readonly pitch: Stated };
@@ -131,7 +140,10 @@ export interface Machine {
     readonly load: Stated;
     readonly slots: Slots;
   } | null;
+  /** of the spindle nose, at both ends of Z: above the table; on a horizontal mill from the middle of the table's depth */
   readonly noseToTable: StatedPair;
+  /** horizontal mill: height of the spindle's center above the table, at both ends of Y; else null */
+  readonly spindleToTable: StatedPair | null;
   readonly builtIn: BuiltIn | null;
   readonly rotaryIncluded: string | null;
   readonly throat: Stated;

@@ -46,7 +46,18 @@ export function machineField(units: LengthUnits): z.ZodType<MachineRow> {
       travel: statedListField(size('travel'), ['X', 'Y', 'Z']),
       table: tableField(units),
       noseToTable: pairField(
-        of('length', { least: -1e5, most: 1e5 }, 'spindle nose above the table, bottom and top of Z'),
+        of(
+          'length',
+          { least: -1e5, most: 1e5 },
+          'spindle nose above the table (horizontal spindle: from the middle of the table), both ends of Z',
+        ),
+      ),
+      spindleToTable: pairField(
+        of(
+          'length',
+          { least: -1e5, most: 1e5 },
+          'horizontal mills: center of the spindle above the table, bottom and top of Y',
+        ),
       ),
       builtIn: builtInField(units),
       rotaryIncluded: optionalTextField({ means: 'id of the rotary that comes with it', longest: 60 }, null),
@@ -105,8 +116,12 @@ export function machineField(units: LengthUnits): z.ZodType<MachineRow> {
   );
   return map.transform((row) =>
     row.kind === 'five-axis'
-      ? { ...row, table: null, noseToTable: 'unknown' as const }
-      : { ...row, builtIn: null },
+      ? { ...row, table: null, noseToTable: 'unknown' as const, spindleToTable: null }
+      : {
+          ...row,
+          builtIn: null,
+          spindleToTable: row.spindle === 'horizontal' ? row.spindleToTable : null,
+        },
   );
 }
 

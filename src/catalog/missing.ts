@@ -67,7 +67,7 @@ const OF_ROTARY: Readonly<Record<string, readonly string[]>> = {
   hold: ['slot-match', 'table-footprint'],
   'hold.*.keyWidth': ['slot-match'],
   'hold.*.pitches': ['slot-match', 'table-footprint'],
-  height: [],
+  height: ['table-footprint'],
   'tailstock.length': ['tailstock', 'table-footprint'],
   'tailstock.price': ['budget'],
   liftingPoints: [],
@@ -91,6 +91,7 @@ const OF_MACHINE: Readonly<Record<string, readonly string[]>> = {
   'table.slots.center': ['slot-match'],
   'table.slots.along': ['slot-match', 'table-footprint'],
   noseToTable: REACH,
+  spindleToTable: ['travel-y', 'index-clear'],
   throat: ['column'],
   noseDiameter: ['index-clear', 'housing-clear', 'tool-length'],
   'spindleDrive.power': ['spindle-power', 'spindle-torque'],
@@ -126,13 +127,24 @@ export function missingValues(catalog: Catalog): readonly RowWithGaps[] {
     return { row: `rotaries[${row.id}]`, from, missing };
   });
   const machines = catalog.machines.map(({ from, ...values }) => {
-    const missing = gapsOf(values, OF_MACHINE).filter(
-      ({ path }) => path !== 'noseToTable' || values.table !== null,
-    );
+    const missing = gapsOf(values, OF_MACHINE)
+      .filter(({ path }) => path !== 'noseToTable' || values.table !== null)
+      .map((each) => (values.spindle === 'horizontal' ? { ...each, checks: onHorizontal(each) } : each));
     return { row: `machines[${values.id}]`, from, missing };
   });
   return [...rotaries, ...machines].filter(({ missing }) => missing.length > 0);
 }
+
+/**
+ * On a horizontal spindle no column stands along Y, a mill's heights say how far it comes, and gravity pulls on the tilt
+ * axis as that lies.
+ */
+function onHorizontal({ path, checks }: MissingValue): readonly string[] {
+  if (path === 'travel[1]') return [];
+  const tilt = path === 'builtIn.tiltAxis' || path === 'builtIn.leans' ? ABOUT_TILT : [];
+  return [...tilt, ...checks.filter((check) => check !== 'column')];
+}
+const ABOUT_TILT = ['tilt-moment', 'brake-tilt', 'drive-tilt'];
 
 /** Only a table that does not tilt works with a tailstock. */
 const withoutTailstock = ({ path, checks }: MissingValue): MissingValue => {

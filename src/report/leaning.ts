@@ -7,6 +7,8 @@ const LEANS: Readonly<Record<Exclude<BuiltIn['leans'], 'unknown'>, string>> = {
   'toward-column': 'As it tilts, the top of the work leans toward the column.',
   'toward-left': 'As it tilts, the top of the work leans to the left.',
   'toward-right': 'As it tilts, the top of the work leans to the right.',
+  downward: 'As it tilts, the end of the work toward the spindle leans down.',
+  upward: 'As it tilts, the end of the work toward the spindle leans up.',
 };
 
 /** Mounted as it comes it leans toward the door or to the right; turned end for end the other way. */
@@ -20,6 +22,8 @@ const OPPOSITE = {
   'toward-column': 'toward-door',
   'toward-left': 'toward-right',
   'toward-right': 'toward-left',
+  downward: 'upward',
+  upward: 'downward',
 } as const;
 
 /** A sentence on the lean; null where nothing tilts or the catalog does not say. */

@@ -1,7 +1,7 @@
 import type { Decision } from '../rules/decision.ts';
 import { codeData, data, type Inline, say, words } from './blocks/inline.ts';
 import type { Path } from './blocks/path.ts';
-import { MOUNTING_WORDS } from './wording/arrangement.ts';
+import { LEVEL_TOOL_WORDS, MOUNTING_WORDS } from './wording/arrangement.ts';
 
 /** Names of parts, rows and arrangements as pieces of a sentence, each with the place where it stands. */
 
@@ -35,12 +35,18 @@ export function arrangementName(decision: Decision, id: string, idPath: Path): r
   const mounting = id.slice(slash + 1);
   if (slash < 0 || !isMounting(mounting) || !hasRow(decision, 'machines', machine)) return [codeData(idPath)];
   const on = machineName(decision, machine, idPath);
-  if (rotary === undefined) return say`${on} (${words(MOUNTING_WORDS[mounting])})`;
+  const mounted = words(
+    isHorizontal(decision, machine) ? LEVEL_TOOL_WORDS[mounting] : MOUNTING_WORDS[mounting],
+  );
+  if (rotary === undefined) return say`${on} (${mounted})`;
   if (!hasRow(decision, 'rotaries', rotary)) return [codeData(idPath)];
-  return say`${on} with ${rotaryName(decision, rotary, idPath)} (${words(MOUNTING_WORDS[mounting])})`;
+  return say`${on} with ${rotaryName(decision, rotary, idPath)} (${mounted})`;
 }
 
 const isMounting = (text: string): text is keyof typeof MOUNTING_WORDS => Object.hasOwn(MOUNTING_WORDS, text);
+
+const isHorizontal = ({ inputs }: Decision, machine: string): boolean =>
+  inputs.catalog.machines.find(({ id }) => id === machine)?.spindle === 'horizontal';
 
 const hasRow = (decision: Decision, kind: RowList, id: string): boolean =>
   decision.inputs.catalog[kind].some((row: { readonly id: string }) => row.id === id);

@@ -19,9 +19,15 @@ const LOOKS: Readonly<Record<MachineSide, string>> = {
  * Which way round the rotary stands, as somebody sees it from the door; null where it is built in.
  * Example: 'The rotary is turned end for end: its housing stands toward the column.'
  */
-export function orientation({ rotary, mounting, turned }: Arrangement, { inputs }: Decision): string | null {
+export function orientation(
+  { machine, rotary, mounting, turned }: Arrangement,
+  { inputs }: Decision,
+): string | null {
   const row = inputs.catalog.rotaries.find(({ id }) => id === rotary);
   if (row === undefined || mounting === 'built-in') return null;
+  const machineRow = inputs.catalog.machines.find(({ id }) => id === machine);
+  if (machineRow?.spindle === 'horizontal')
+    return 'The rotary lies on its back, its faceplate up and its axis upright, over the middle of the table’s depth.';
   const lying: { readonly mounting: Mounting; readonly turned: boolean } = { mounting, turned };
   const how = turned
     ? 'The rotary is turned end for end against its catalog row'

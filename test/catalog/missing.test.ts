@@ -29,6 +29,8 @@ rotaries:
 machines:
   - { id: oak, name: Oak, kind: mill }
   - { id: ash, name: Ash, kind: five-axis }
+  - { id: elm, name: Elm, kind: mill, spindle: horizontal }
+  - { id: fir, name: Fir, kind: five-axis, spindle: horizontal }
 `;
 
 function sparseCatalog(): Catalog {

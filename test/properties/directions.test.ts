@@ -4,7 +4,7 @@ import { CHECKS } from '../../src/rules/checks/index.ts';
 import type { Check } from '../../src/rules/judging/check.ts';
 import type { Term, Use } from '../../src/rules/judging/term.ts';
 import { exampleWorld } from '../rules/example-shop.ts';
-import { anyMachine, anyPart, anyRotary, anySetting, mountingFor } from './random-shop.ts';
+import { anyPart, anySetting, anyStand } from './random-shop.ts';
 import { termsOf } from './terms-of.ts';
 
 const RUNS = { numRuns: 60, seed: 20260101 };
@@ -13,10 +13,8 @@ const NOISE = 1e-9;
 
 const world = fc.record({
   part: anyPart,
-  rotary: anyRotary,
-  machine: anyMachine,
+  stand: anyStand,
   setting: anySetting,
-  alongX: fc.boolean(),
   seed: fc.integer({ min: 1, max: 2 ** 31 - 2 }),
 });
 
@@ -82,14 +80,12 @@ describe.each(CHECKS.map((check): [string, Check] => [check.id, check]))('%s', (
     const moved = new Set<string>();
     const inputs = new Set<string>();
     fc.assert(
-      fc.property(world, ({ part, rotary, machine, setting, alongX, seed }) => {
+      fc.property(world, ({ part, stand, setting, seed }) => {
         const next = uniform(seed);
         const { cases } = exampleWorld({
           part,
-          rotary,
-          machine,
+          ...stand,
           ...setting,
-          mounting: mountingFor(rotary, alongX),
         });
         for (const of of cases.filter((each) => check.applies(each))) {
           for (const term of termsOf(check, of)) {

@@ -5,15 +5,13 @@ import { CHECKS } from '../../src/rules/checks/index.ts';
 import type { Verdict } from '../../src/rules/decision.ts';
 import { atMost } from '../../src/rules/judging/compare.ts';
 import { judgeExample } from '../rules/example-shop.ts';
-import { anyMachine, anyPart, anyRotary, anySetting, mountingFor } from './random-shop.ts';
+import { anyPart, anySetting, anyStand } from './random-shop.ts';
 
 /** Which numeric answers of the part and the tools are made uncertain, how wide, and where the truth lies in them. */
 const shop = fc.record({
   part: anyPart,
-  rotary: anyRotary,
-  machine: anyMachine,
+  stand: anyStand,
   setting: anySetting,
-  alongX: fc.boolean(),
   tools: fc.record({
     shortest: fc.double({ min: 50, max: 100, noNaN: true }),
     longest: fc.double({ min: 110, max: 260, noNaN: true }),
@@ -98,9 +96,9 @@ describe.each(CHECKS.map((check) => [check.id, check] as const))('%s', (_id, che
   test('every point inside an interval agrees with a definite verdict', () => {
     let definite = 0;
     fc.assert(
-      fc.property(shop, ({ part, rotary, machine, setting, alongX, tools, seed }) => {
+      fc.property(shop, ({ part, stand, setting, tools, seed }) => {
         const next = uniform(seed);
-        const base = { ...setting, mounting: mountingFor(rotary, alongX), rotary, machine };
+        const base = { ...setting, ...stand };
         let wide: Tree = { part, tools };
         const points: Tree[] = [wide, wide, wide, wide];
         const spread = [0.02, 0.1, 0.4][Math.floor(next() * 3)] ?? 0.1;

@@ -188,3 +188,44 @@ export const mountingFor = (rotary: Rotary, alongX: boolean): Mounting => {
   const oneAxis = rotary.class === 'single-axis' || rotary.class === 'collet-indexer';
   return `${oneAxis ? 'axis' : 'tilt'}-along-${alongX ? 'x' : 'y'}`;
 };
+
+/** The same rotary under a level tool: one axis on its back on the table, two as the machine's own table. */
+function underLevelTool(machine: Machine, rotary: Rotary, alongX: boolean): Machine {
+  const level: Machine = { ...machine, spindle: 'horizontal', spindleToTable: machine.noseToTable };
+  if (rotary.class === 'collet-indexer' || rotary.class === 'single-axis') return level;
+  const [x, y] = machine.travel.map((travel) => Number(travel) / 2) as [number, number];
+  const { faceplate, swing, faceOffset, tilt, tiltClearRadius, payload, tiltMoment } = rotary;
+  const { brakeTorque, driveTorque, inertia, speed, accuracy } = rotary;
+  return {
+    ...level,
+    builtIn: {
+      ...{ faceplate, swing, faceOffset, tilt, tiltClearRadius, payload, tiltMoment },
+      ...{ brakeTorque, driveTorque, inertia, speed, accuracy },
+      tiltAxis: alongX ? 'along-x' : 'along-y',
+      leans: alongX ? 'downward' : 'toward-right',
+      reach: { x: [-x, x], y: [-y, y], noseToFace: machine.noseToTable },
+      removable: false,
+      slots: { width: 14, pitch: 63 },
+    },
+  };
+}
+
+interface Stand {
+  readonly rotary: Rotary;
+  readonly machine: Machine;
+  readonly mounting: Mounting;
+}
+
+/** A rotary on a machine, one in three under a level tool. */
+export const anyStand: fc.Arbitrary<Stand> = fc
+  .record({
+    rotary: anyRotary,
+    machine: anyMachine,
+    alongX: fc.boolean(),
+    tool: fc.constantFrom('upright', 'upright', 'level'),
+  })
+  .map(({ rotary, machine, alongX, tool }) => ({
+    rotary,
+    machine: tool === 'level' ? underLevelTool(machine, rotary, alongX) : machine,
+    mounting: mountingFor(rotary, alongX && tool === 'upright'),
+  }));

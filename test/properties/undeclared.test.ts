@@ -5,7 +5,7 @@ import type { Case } from '../../src/rules/judging/case.ts';
 import type { Check } from '../../src/rules/judging/check.ts';
 import { judge } from '../../src/rules/judging/outcome.ts';
 import { type ExampleWorld, exampleWorld } from '../rules/example-shop.ts';
-import { anyMachine, anyPart, anyRotary, anySetting, mountingFor } from './random-shop.ts';
+import { anyPart, anySetting, anyStand } from './random-shop.ts';
 import { termsOf } from './terms-of.ts';
 
 /** A formula sees its declared inputs only; here nothing else may reach it round about, through the case. */
@@ -29,10 +29,8 @@ function grown(tree: unknown, path: readonly string[], by: number): unknown {
 
 const shop = fc.record({
   part: anyPart,
-  rotary: anyRotary,
-  machine: anyMachine,
+  stand: anyStand,
   setting: anySetting,
-  alongX: fc.boolean(),
 });
 
 /** All that the terms of a check read, by term and input. */
@@ -51,8 +49,9 @@ describe.each(CHECKS.map((check): [string, Check] => [check.id, check]))('%s', (
   test('a need or a have changes only with an input that its terms declare', () => {
     let changes = 0;
     fc.assert(
-      fc.property(shop, fc.constantFrom(0.97, 1.02), ({ part, rotary, machine, setting, alongX }, by) => {
-        const rest = { ...setting, mounting: mountingFor(rotary, alongX) };
+      fc.property(shop, fc.constantFrom(0.97, 1.02), ({ part, stand, setting }, by) => {
+        const { rotary, machine, mounting } = stand;
+        const rest = { ...setting, mounting };
         const before = firstCase(exampleWorld({ part, rotary, machine, ...rest }));
         if (!check.applies(before)) return;
         const was = judge(check, before);

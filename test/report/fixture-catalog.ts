@@ -55,6 +55,7 @@ const machine = (id: string, name: string, given: Partial<Machine>): Machine => 
     slots: { count: 5, width: 16, pitch: 80, center: true, along: 'x' },
   },
   noseToTable: [100, 610],
+  spindleToTable: null,
   builtIn: null,
   rotaryIncluded: null,
   throat: 560,

@@ -1,11 +1,11 @@
-import type { Catalog, Machine, Rotary } from '../../src/catalog/catalog.ts';
+import type { BuiltIn, Catalog, Machine, Rotary } from '../../src/catalog/catalog.ts';
 import { type Answers, MEASURES, type Part } from '../../src/questions/answers.ts';
 import type { Candidate } from '../../src/rules/arranging/candidates.ts';
 import { groundOf, withPart } from '../../src/rules/arranging/setting.ts';
 import type { ExampleGiven } from '../../src/rules/checks/example.ts';
 import { machineCase } from '../../src/rules/facts/machine-facts.ts';
 import { partCases } from '../../src/rules/facts/part-facts.ts';
-import { builtInCase, rotaryCase } from '../../src/rules/facts/rotary-facts.ts';
+import { builtInCase, onItsBack, rotaryCase } from '../../src/rules/facts/rotary-facts.ts';
 import { shopCase } from '../../src/rules/facts/shop-facts.ts';
 import { acrossKinds } from '../../src/rules/judging/across-kinds.ts';
 import type { Case } from '../../src/rules/judging/case.ts';
@@ -94,6 +94,7 @@ export const EXAMPLE_MACHINE: Machine = {
     slots: { count: 5, width: 18, pitch: 80, center: true, along: 'x' },
   },
   noseToTable: [100, 610],
+  spindleToTable: null,
   builtIn: null,
   rotaryIncluded: null,
   throat: 560,
@@ -119,6 +120,27 @@ export const EXAMPLE_MACHINE: Machine = {
   air: { flow: 110, bar: 6 },
   price: 72000,
   from,
+};
+
+/** The table of a five-axis machine, for examples that ask for one. */
+export const EXAMPLE_BUILT_IN: BuiltIn = {
+  faceplate: 200,
+  swing: 260,
+  faceOffset: 0,
+  tilt: [-30, 110],
+  tiltAxis: 'along-x',
+  leans: 'toward-door',
+  tiltClearRadius: 215,
+  payload: { level: 60, tilted: 40 },
+  tiltMoment: 60,
+  brakeTorque: { rotary: 600, tilt: 1100 },
+  driveTorque: { rotary: 180, tilt: 350 },
+  inertia: 0.6,
+  speed: { rotary: 100, tilt: 60 },
+  accuracy: { rotary: 6, tilt: 8 },
+  reach: { x: [-380, 380], y: [-255, 255], noseToFace: [90, 600] },
+  removable: false,
+  slots: { width: 14, pitch: 63 },
 };
 
 export const EXAMPLE_ANSWERS: Answers = {
@@ -189,6 +211,31 @@ export interface ExampleWorld {
   readonly cases: readonly Case[];
 }
 
+/** The machine with its own table, or with the rotary on it: on its back under a level tool. */
+function candidateOf(given: ExampleGiven): Candidate {
+  const { builtIn, ...others } = given.machine ?? {};
+  const row = merged(EXAMPLE_MACHINE, others);
+  if (builtIn !== undefined && builtIn !== null) {
+    const own = merged(EXAMPLE_BUILT_IN, builtIn);
+    const machine: Machine = { ...row, kind: 'five-axis', table: null, noseToTable: 'unknown', builtIn: own };
+    return {
+      id: 'example',
+      machine: machineCase(machine),
+      rotary: builtInCase(machine, own),
+      mounting: 'built-in',
+    };
+  }
+  const rotary = rotaryCase(merged(EXAMPLE_ROTARY, given.rotary));
+  const upright = rotary.axes === 1 && row.spindle === 'horizontal';
+  const usual = rotary.axes === 1 ? (upright ? 'axis-along-y' : 'axis-along-x') : 'tilt-along-x';
+  return {
+    id: 'example',
+    machine: machineCase(row),
+    rotary: upright ? onItsBack(rotary) : rotary,
+    mounting: given.mounting ?? usual,
+  };
+}
+
 /** The example shop with the changes of one example. */
 export function exampleWorld(given: ExampleGiven): ExampleWorld {
   const part = merged(EXAMPLE_PART, given.part);
@@ -199,16 +246,7 @@ export function exampleWorld(given: ExampleGiven): ExampleWorld {
     work: merged(EXAMPLE_ANSWERS.work, given.work),
     money: merged(EXAMPLE_ANSWERS.money, given.money),
   };
-  const row = merged(EXAMPLE_MACHINE, given.machine);
-  const rotary = merged(EXAMPLE_ROTARY, given.rotary);
-  const oneAxis = rotary.class === 'single-axis' || rotary.class === 'collet-indexer';
-  const candidate: Candidate = {
-    id: 'example',
-    machine: machineCase(row),
-    rotary: row.builtIn === null ? rotaryCase(rotary) : builtInCase(row.id, row.builtIn),
-    mounting:
-      row.builtIn !== null ? 'built-in' : (given.mounting ?? (oneAxis ? 'axis-along-x' : 'tilt-along-x')),
-  };
+  const candidate = candidateOf(given);
   const shop = shopCase(answers);
   const world = { shop, memo: freshMemo() };
   const raised = given.raised ?? 0;

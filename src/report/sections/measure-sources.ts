@@ -53,6 +53,8 @@ function viseStations(decision: Decision, at: ArrangementAt): readonly Cell[] {
   const machine = machinePath(decision, at);
   if (machine === null) return [title, [], [], []];
   const row = decision.inputs.catalog.machines.find(({ id }) => id === at.arrangement.machine);
+  if (row?.spindle === 'horizontal')
+    return [title, say`not counted: a vise on the table does not turn its work toward a level tool`, [], []];
   if (at.arrangement.mounting === 'built-in') {
     return [
       title,

@@ -22,15 +22,20 @@ export function path(decision: Decision): readonly Block[] {
   ];
 }
 
-/** Machines that were not looked at: better said than guessed. */
+/** What was not looked at on a horizontal mill: better said than guessed. */
 function leftOut(decision: Decision): readonly Block[] {
   const names = decision.inputs.catalog.machines.flatMap((row, index) =>
-    row.spindle === 'horizontal'
+    row.spindle === 'horizontal' && row.kind !== 'five-axis'
       ? [machineName(decision, row.id, ['inputs', 'catalog', 'machines', index, 'id'])]
       : [],
   );
   if (names.length === 0) return [];
-  return [paragraph(say`Not looked at, because their spindles are horizontal: ${enumerate(names)}.`)];
+  return [
+    paragraph(
+      say`The spindle of ${enumerate(names)} is horizontal: rotaries of one axis were looked at there, standing upright;
+        tilting ones were not.`,
+    ),
+  ];
 }
 
 function stageLine(stage: StageCount, index: number): readonly Inline[] {

@@ -46,6 +46,13 @@ export function standing(decision: Decision, at: ArrangementAt): readonly Line[]
   const { place } = arrangement;
   if (place === null) return leans;
   const of = (key: string): Inline => number([...path, 'place', key], 'mm');
+  const row = decision.inputs.catalog.machines.find(({ id }) => id === arrangement.machine);
+  if (row?.spindle === 'horizontal')
+    return [
+      ...leans,
+      say`Place of the rotary axis, from the middle of the table: X ${of('x')}. From end to end it can be moved by
+        ${of('slackX')} along X before something is out of reach.`,
+    ];
   return [
     ...leans,
     say`Place of the rotary center, from the middle of the table: X ${of('x')}, Y ${of('y')}. From end to

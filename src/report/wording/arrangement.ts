@@ -11,6 +11,12 @@ export const MOUNTING_WORDS: Readonly<Record<Mounting | 'built-in', string>> = {
   'built-in': 'built-in table',
 };
 
+/** The same on a horizontal spindle, where Y is upright. */
+export const LEVEL_TOOL_WORDS: typeof MOUNTING_WORDS = {
+  ...MOUNTING_WORDS,
+  'axis-along-y': 'rotary axis upright',
+};
+
 export interface ClassWords {
   readonly title: string;
   readonly means: string;

@@ -5,9 +5,13 @@ import { risersFor } from './risers.ts';
 import { BARE, groundOf, raisedBy, type World, withPart } from './setting.ts';
 import type { InPlay } from './setting-score.ts';
 
-/** Subsets of what the machine offers, at most one of a kind, fewest and lowest first. */
+/**
+ * Subsets of what the machine offers, at most one of a kind, fewest and lowest first. They move the nose away from the
+ * table, which on a horizontal spindle is not where it wants room: there none is tried.
+ */
 export function additionSets({ machine }: Candidate): readonly (readonly ClearanceAddition[])[] {
   const sets: ClearanceAddition[][] = [[]];
+  if (machine.row.spindle === 'horizontal') return sets;
   for (const each of machine.row.clearance) {
     const without = sets.filter((set) => set.every(({ kind }) => kind !== each.kind));
     sets.push(...without.map((set) => [...set, each]));

@@ -1,15 +1,20 @@
-import type { BuiltIn } from '../../catalog/catalog.ts';
+import type { BuiltIn, Machine } from '../../catalog/catalog.ts';
+import { gravityOn } from '../facts/rotary-facts.ts';
 import type { Case } from '../judging/case.ts';
 import { idOf } from '../judging/memo.ts';
 import type { Hanging } from '../judging/value.ts';
+import { rotaryId } from './setting.ts';
 
 type Axis = Exclude<BuiltIn['tiltAxis'], 'unknown'>;
 type Lean = Exclude<BuiltIn['leans'], 'unknown'>;
 
-const LEANS: Readonly<Record<Axis, readonly Lean[]>> = {
-  'along-x': ['toward-door', 'toward-column'],
-  'along-y': ['toward-left', 'toward-right'],
-};
+const SIDEWAYS: readonly Lean[] = ['toward-left', 'toward-right'];
+
+/** Y is level on a vertical spindle, upright on a horizontal one. */
+function leansAbout(axis: Axis, spindle: Machine['spindle']): readonly Lean[] {
+  if (axis === 'along-y') return SIDEWAYS;
+  return spindle === 'horizontal' ? ['downward', 'upward'] : ['toward-door', 'toward-column'];
+}
 
 /**
  * A built-in table of which nobody says along which axis it tilts, or which way the work leans: each way that
@@ -20,18 +25,26 @@ export function oriented(ground: Case): readonly Case[] {
   if (builtIn === null || (builtIn.tiltAxis !== 'unknown' && builtIn.leans !== 'unknown')) return [ground];
   const known = ground.memo.oriented.get(ground);
   if (known !== undefined) return known;
-  const made = waysOf(builtIn).map(([tiltAxis, leans]) => lying(ground, builtIn, tiltAxis, leans));
+  const made = waysOf(builtIn, ground.machine.row.spindle).map(([tiltAxis, leans]) =>
+    lying(ground, builtIn, tiltAxis, leans),
+  );
   ground.memo.oriented.set(ground, made);
   return made;
 }
 
-const waysOf = ({ tiltAxis, leans }: BuiltIn): readonly (readonly [Axis, Lean])[] =>
+const waysOf = (
+  { tiltAxis, leans }: BuiltIn,
+  spindle: Machine['spindle'],
+): readonly (readonly [Axis, Lean])[] =>
   (tiltAxis === 'unknown' ? (['along-x', 'along-y'] as const) : [tiltAxis]).flatMap((axis) =>
-    LEANS[axis].filter((lean) => leans === 'unknown' || leans === lean).map((lean) => [axis, lean] as const),
+    leansAbout(axis, spindle)
+      .filter((lean) => leans === 'unknown' || leans === lean)
+      .map((lean) => [axis, lean] as const),
   );
 
 function lying(ground: Case, builtIn: BuiltIn, tiltAxis: Axis, leans: Lean): Case {
-  const { machine } = ground;
+  const { machine, memo } = ground;
+  const rotary = { ...ground.rotary, gravity: gravityOn(machine.row.spindle, tiltAxis) };
   const open = (name: 'tiltAxis' | 'leans'): readonly Hanging[] =>
     builtIn[name] === 'unknown'
       ? [
@@ -44,7 +57,12 @@ function lying(ground: Case, builtIn: BuiltIn, tiltAxis: Axis, leans: Lean): Cas
       : [];
   return {
     ...ground,
-    keys: { ...ground.keys, mounting: idOf(ground.memo, 'mounting', `built-in/${tiltAxis}/${leans}`) },
+    keys: {
+      ...ground.keys,
+      rotary: rotaryId(memo, rotary),
+      mounting: idOf(memo, 'mounting', `built-in/${tiltAxis}/${leans}`),
+    },
+    rotary,
     machine: { ...machine, row: { ...machine.row, builtIn: { ...builtIn, tiltAxis, leans } } },
     orientation: [...open('tiltAxis'), ...open('leans')],
     withParts: new Map(),

@@ -1,7 +1,7 @@
 import type { Interval } from '../../quantities/interval.ts';
 import type { Case } from '../judging/case.ts';
 import { evaluateSide, evaluateTerm } from '../judging/side.ts';
-import { baseEnds } from '../sides/base.ts';
+import { baseEnds, isUpright } from '../sides/base.ts';
 import { TIP_REACH } from '../sides/travel.ts';
 
 /** Positions of the rotary center along one axis, from the middle of the table. */
@@ -23,9 +23,11 @@ const orAnywhere = (from: number, to: number): Range => ({
 
 /**
  * Where the base stands on the table. One that is longer than the table overhangs at both ends: then where
- * the table lies within the base. A base or table that is not known sets no bounds.
+ * the table lies within the base. A base or table that is not known sets no bounds. An upright axis stands over the
+ * middle of the table's depth, and its height is no place to choose.
  */
 export function placesOnTable(of: Case, axis: 'x' | 'y'): Range {
+  if (axis === 'y' && isUpright(of)) return { from: 0, to: 0 };
   const ends = baseEnds(of, axis);
   const low = evaluateTerm(ends.low, of).low;
   const high = evaluateTerm(ends.high, of).high;
@@ -36,6 +38,8 @@ export function placesOnTable(of: Case, axis: 'x' | 'y'): Range {
 
 /** Where every tip of the part is within travel: surely, or where that is nowhere, perhaps. */
 export function placesInReach(of: Case, axis: 'x' | 'y'): Range {
+  // its check judges the heights
+  if (axis === 'y' && isUpright(of)) return { from: 0, to: 0 };
   const right = evaluateSide(TIP_REACH[axis].high, of);
   const left = evaluateSide(TIP_REACH[axis].low, of);
   const travel: Interval = axis === 'x' ? of.machine.travelX : of.machine.travelY;

@@ -93,7 +93,7 @@ interface Stand {
 
 /**
  * Additions and plates do not change where the rotary can stand, nor whether it is turned what it reaches
- * level; so first the two ways round, then additions and plates from little to much in the middle of the
+ * level (of an upright axis, see `standOf`); so first the two ways round, then additions and plates from little to much in the middle of the
  * table, until nothing more can be won, and last the places on the table with what was best.
  */
 function search(
@@ -102,7 +102,8 @@ function search(
   all: readonly InPlay[],
   inPlay: readonly InPlay[],
 ): Search {
-  const stands = [false, true].map((turned) => standOf(world, candidate, inPlay, turned));
+  const ways = standsUpright(candidate) ? [false] : [false, true];
+  const stands = ways.map((turned) => standOf(world, candidate, inPlay, turned));
   const worthwhile = stands.some(({ reached }) => canPass(all, reached, world.shop.assume.leastCoverage));
   const most = Math.max(
     ...stands.map(({ reached }) => hoursOf(reached.filter(({ fixed }) => passes(fixed)))),
@@ -137,17 +138,24 @@ function search(
   };
 }
 
+const standsUpright = ({ rotary: { axes, gravity } }: Candidate): boolean =>
+  axes === 1 && gravity === 'along';
+
+/** Upright, plates lift the work to the spindle: then what may be reached on some plate, to be judged on each. */
 function standOf(world: World, candidate: Candidate, inPlay: readonly InPlay[], turned: boolean): Stand {
   const ground = groundOf(world, candidate, { ...BARE, place: { x: 0, y: 0, turned } });
   const [x, y] = [rangeOn(ground, inPlay, 'x'), rangeOn(ground, inPlay, 'y')];
   const place = { x: nearestTo(0, x), y: nearestTo(0, y), turned };
-  const there = groundOf(world, candidate, { ...BARE, place });
+  const plates = standsUpright(candidate) ? plateChoices(world, candidate, [], inPlay) : [0];
+  const there = plates.map((each) => groundOf(world, candidate, { ...BARE, plates: each, place }));
   return {
     turned,
     x,
     y,
     slack: { x: widthOf(x), y: widthOf(y) },
-    reached: inPlay.filter(({ family }) => familyVerdict(world, there, family, TURN_CHECKS) !== 'fails'),
+    reached: inPlay.filter(({ family }) =>
+      there.some((each) => familyVerdict(world, each, family, TURN_CHECKS) !== 'fails'),
+    ),
   };
 }
 
@@ -160,7 +168,8 @@ function placed(
   x: number,
 ): Score {
   const setting: Setting = { additions, plates, place: { x, y: nearestTo(0, y), turned } };
-  return scoreOf(world, groundOf(world, candidate, setting), setting, slack, reached, STACK_CHECKS);
+  const checks = standsUpright(candidate) ? SETTING_CHECKS : STACK_CHECKS;
+  return scoreOf(world, groundOf(world, candidate, setting), setting, slack, reached, checks);
 }
 
 /** Can the arrangement pass with these families? If not, what is added need not be looked for. */

@@ -1,6 +1,6 @@
 import type { ClearanceAddition } from '../../catalog/catalog.ts';
 import { corners } from '../facts/corners.ts';
-import type { Case, PartCase, PlaceCase, ShopCase } from '../judging/case.ts';
+import type { Case, PartCase, PlaceCase, RotaryCase, ShopCase } from '../judging/case.ts';
 import { idOf, type Memo } from '../judging/memo.ts';
 import { derived, known, type Value } from '../judging/value.ts';
 import type { Candidate } from './candidates.ts';
@@ -28,15 +28,21 @@ const STEEL = 7850;
 const CUBIC_MM_PER_CUBIC_M = 1e9;
 const NO_PRICE = known(0, 'price');
 
-/** Mass of a steel plate as large as the base, kg. */
+/** Mass of a steel plate as large as the base (on its back: as the back), kg. */
 function plateMass({ rotary }: Candidate, thickness: number): Value {
   if (thickness === 0) return known(0, 'plates.mass');
+  const { axes, gravity, baseAlong, baseAcross, height } = rotary;
+  const sides = axes === 1 && gravity === 'along' ? [height, baseAcross] : [baseAlong, baseAcross];
   const mass = corners(
-    [rotary.baseAlong, rotary.baseAcross],
+    sides,
     ([along = 0, across = 0]) => (along * across * thickness * STEEL) / CUBIC_MM_PER_CUBIC_M,
   );
-  return derived(mass, 'plates.mass', [rotary.baseAlong, rotary.baseAcross]);
+  return derived(mass, 'plates.mass', sides);
 }
+
+/** The same rotary under another gravity is another one to whatever is kept. */
+export const rotaryId = (memo: Memo, { key, gravity }: RotaryCase): number =>
+  idOf(memo, 'rotary', gravity === 'tool' ? key : `${key}/${gravity}`);
 
 /** Everything that the checks read but the part, for one candidate as it is set up. */
 export function groundOf(
@@ -51,7 +57,7 @@ export function groundOf(
   return {
     keys: {
       part: 0,
-      rotary: idOf(memo, 'rotary', candidate.rotary.key),
+      rotary: rotaryId(memo, candidate.rotary),
       mounting: idOf(memo, 'mounting', candidate.mounting),
       machine: idOf(memo, 'machine', candidate.machine.key),
       additions: idOf(memo, 'additions', String(raised)),

@@ -3,7 +3,7 @@ import { part } from '../inputs/part.ts';
 import type { Case } from '../judging/case.ts';
 import { evaluateSide, folded, greatest, type Side } from '../judging/side.ts';
 import { negated, rises, term } from '../judging/term.ts';
-import { alongX, baseEnds } from '../sides/base.ts';
+import { alongX, baseEnds, onHorizontal } from '../sides/base.ts';
 import { turnedRound } from '../sides/extent.ts';
 import { housingEnds } from '../sides/housing.ts';
 import { pointsBack } from '../sides/points-back.ts';
@@ -88,8 +88,12 @@ const WORK_BESIDE = { left: workBeside('left'), right: workBeside('right') };
 const visesIn = (free: number, vise: number, gap: number): number =>
   Number.isFinite(free) ? Math.max(0, Math.floor((free + gap) / (vise + gap) + 1e-9)) : 0;
 
-/** Vises that stand beside the rotary (or on the built-in faceplate) while it is on; fewest and most. */
+/**
+ * Vises that stand beside the rotary (or on the built-in faceplate) while it is on; fewest and most. Null on a
+ * horizontal spindle: a vise on the table does not hold its work toward a level tool.
+ */
 export function viseStations(ground: Case, works: readonly Work[]): Interval | null {
+  if (onHorizontal(ground)) return null;
   if (ground.machine.builtIn) return onFaceplate(ground);
   const free = freeLength(ground, works);
   if (free === null) return null;

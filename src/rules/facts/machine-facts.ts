@@ -32,6 +32,8 @@ export function machineCase(row: Machine): MachineCase {
     slotsAlong: slots?.along ?? 'unknown',
     noseBottom: read(endOf(nose, 0), `${noseName}[0]`, true, anything),
     noseTop: read(endOf(nose, 1), `${noseName}[1]`, true, anything),
+    spindleBottom: read(endOf(row.spindleToTable ?? 'unknown', 0), 'spindleToTable[0]', true, anything),
+    spindleTop: read(endOf(row.spindleToTable ?? 'unknown', 1), 'spindleToTable[1]', true, anything),
     ...reachOf(builtIn, read),
     throat: read(row.throat, 'throat'),
     noseDiameter: read(row.noseDiameter, 'noseDiameter'),

@@ -1,6 +1,6 @@
-import type { BuiltIn, Rotary, Stated, TableMechanics } from '../../catalog/catalog.ts';
+import type { BuiltIn, Machine, Rotary, Stated, TableMechanics } from '../../catalog/catalog.ts';
 import { anything, anythingFromZero, type Interval } from '../../quantities/interval.ts';
-import type { RotaryCase } from '../judging/case.ts';
+import type { Gravity, RotaryCase } from '../judging/case.ts';
 import { known, stated, type Value } from '../judging/value.ts';
 
 type Reader = (value: Stated | null, name: string, essential?: boolean, possible?: Interval) => Value;
@@ -20,6 +20,7 @@ export function rotaryCase(row: Rotary): RotaryCase {
     class: row.class,
     axes: twoAxis ? 2 : 1,
     row,
+    gravity: 'tool',
     ...mechanics(row, read),
     hasCollet: row.collet !== null,
     collet: read(row.collet, 'collet'),
@@ -29,12 +30,25 @@ export function rotaryCase(row: Rotary): RotaryCase {
     baseCenterAlong: read(row.base.centerAlong, 'base.centerAlong'),
     baseCenterAcross: read(row.base.centerAcross, 'base.centerAcross'),
     tailstockLength: read(row.tailstock === null ? 0 : row.tailstock.length, 'tailstock.length'),
+    height: read(row.height, 'height'),
     mass: read(row.mass, 'mass'),
   };
 }
 
+/** A single axis on its back on the table of a horizontal mill, so that its axis stands upright. */
+export const onItsBack = (rotary: RotaryCase): RotaryCase => ({ ...rotary, gravity: 'along' });
+
+/**
+ * Gravity on a built-in table: on a horizontal spindle X is level and Y upright, and so is a tilt axis along them.
+ * Example: gravityOn('horizontal', 'along-y') → 'along'.
+ */
+export function gravityOn(spindle: Machine['spindle'], tiltAxis: BuiltIn['tiltAxis']): Gravity {
+  if (spindle !== 'horizontal') return 'tool';
+  return tiltAxis === 'along-y' ? 'along' : 'across';
+}
+
 /** What the table built into a machine offers. */
-export function builtInCase(machine: string, row: BuiltIn): RotaryCase {
+export function builtInCase({ id: machine, spindle }: Machine, row: BuiltIn): RotaryCase {
   const root = `machines[${machine}].builtIn`;
   const none = known(0, `${root}.none`);
   return {
@@ -42,6 +56,7 @@ export function builtInCase(machine: string, row: BuiltIn): RotaryCase {
     class: 'built-in',
     axes: 2,
     row: null,
+    gravity: gravityOn(spindle, row.tiltAxis),
     ...mechanics(row, reader(root)),
     hasCollet: false,
     collet: none,
@@ -51,6 +66,7 @@ export function builtInCase(machine: string, row: BuiltIn): RotaryCase {
     baseCenterAlong: none,
     baseCenterAcross: none,
     tailstockLength: none,
+    height: none,
     mass: none,
   };
 }

@@ -25,5 +25,6 @@ export const rotary = {
   baseCenterAlong: input('center along the base', 'mm', [20, 1500], (of) => of.baseCenterAlong),
   baseCenterAcross: input('center across the base', 'mm', [20, 1000], (of) => of.baseCenterAcross),
   tailstockLength: input('length of the tailstock', 'mm', [0, 600], (of) => of.tailstockLength),
+  height: input('overall height', 'mm', [80, 1200], (of) => of.height),
   mass: input('mass of the rotary', 'kg', [5, 3000], (of) => of.mass),
 } as const;

@@ -67,12 +67,19 @@ export interface CutCase {
   readonly speed: Value;
 }
 
+/**
+ * How gravity lies to a rotary. `tool`: along the tool, on a vertical spindle. On a horizontal one the tool is level:
+ * `across`: the tilt axis is level too; `along`: the tilt axis, or the only axis there is, stands upright.
+ */
+export type Gravity = 'tool' | 'across' | 'along';
+
 /** A rotary, or the table that is built into a machine. */
 export interface RotaryCase {
   readonly key: string;
   readonly class: Class;
   readonly axes: 1 | 2;
   readonly row: Rotary | null;
+  readonly gravity: Gravity;
   readonly hasFaceplate: boolean;
   readonly hasCollet: boolean;
   readonly faceplate: Value;
@@ -98,6 +105,7 @@ export interface RotaryCase {
   readonly baseCenterAlong: Value;
   readonly baseCenterAcross: Value;
   readonly tailstockLength: Value;
+  readonly height: Value;
   readonly mass: Value;
 }
 
@@ -116,6 +124,9 @@ export interface MachineCase {
   readonly slotsAlong: 'x' | 'y' | 'unknown';
   readonly noseBottom: Value;
   readonly noseTop: Value;
+  /** of a horizontal mill */
+  readonly spindleBottom: Value;
+  readonly spindleTop: Value;
   readonly reachLeft: Value;
   readonly reachRight: Value;
   readonly reachFront: Value;

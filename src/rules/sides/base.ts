@@ -1,6 +1,6 @@
 import { rotary } from '../inputs/rotary.ts';
 import type { Case } from '../judging/case.ts';
-import { falls, negated, rises, type Term, term } from '../judging/term.ts';
+import { falls, type Input, negated, rises, type Term, term } from '../judging/term.ts';
 import { pointsBack } from './points-back.ts';
 
 /** How the frame of the rotary lies on the machine: u along its tilt (or rotary) axis, v across. */
@@ -8,6 +8,20 @@ export const alongX = (of: Case): boolean =>
   of.mounting === 'tilt-along-x' ||
   of.mounting === 'axis-along-x' ||
   (of.mounting === 'built-in' && of.machine.row.builtIn?.tiltAxis === 'along-x');
+
+/** A single axis on its back on a horizontal mill: its axis stands upright, its faceplate looks up. */
+export const isUpright = ({ rotary: { axes, gravity } }: Case): boolean => axes === 1 && gravity === 'along';
+
+export const onHorizontal = ({ machine }: Case): boolean => machine.row.spindle === 'horizontal';
+
+/**
+ * The side of the rotary that stands along X or Y of the table. One on its back stands across its axis along X, and
+ * over the depth of the table as deep as it is otherwise high.
+ */
+export function standsAlong(of: Case, axis: 'x' | 'y'): Input {
+  if (isUpright(of)) return axis === 'x' ? rotary.baseAcross : rotary.height;
+  return (axis === 'x') === alongX(of) ? rotary.baseAlong : rotary.baseAcross;
+}
 
 /**
  * Where the base begins and ends beside the rotary center, in the rotary's own frame. On a level axis the

@@ -21,11 +21,18 @@ const weight = {
   tilt: rises(part.tilt),
 };
 
-/** Gravity about the rotary axis, N·m: nothing while it stands upright, all of it once it is level. */
+/** How much of the weight can turn the rotary axis: all of it once the axis is level, nothing while it is upright. */
+function levelShare({ rotary }: Case, tilt: number): number {
+  // a level tool: the axis of a two-axis table starts out level, a single axis stands upright
+  if (rotary.gravity !== 'tool') return rotary.axes === 2 ? 1 : 0;
+  return rotary.axes === 1 ? 1 : sine(tilt);
+}
+
+/** Gravity about the rotary axis, N·m. */
 const hanging =
   (of: Case) =>
   (values: Readonly<Record<'m' | 'off' | 'tilt', number>>): number =>
-    (values.m * G * values.off * (of.rotary.axes === 1 ? 1 : sine(values.tilt))) / 1000;
+    (values.m * G * values.off * levelShare(of, values.tilt)) / 1000;
 
 /** What turns the rotary axis while the tool cuts: tangential force at the swept radius, and gravity. */
 export function aboutRotaryAxis(

@@ -1,3 +1,4 @@
+import type { BuiltIn } from '../../catalog/catalog.ts';
 import type { Case } from '../judging/case.ts';
 import { negated, type Term } from '../judging/term.ts';
 import { alongX } from './base.ts';
@@ -18,6 +19,8 @@ export function tipEnds(
     : { low, high };
 }
 
+const AWAY: ReadonlySet<BuiltIn['leans']> = new Set(['toward-column', 'toward-right', 'upward']);
+
 /**
  * Does the frame of the rotary point the other way along the machine's axes? Unturned, the top of the work
  * leans to the front (tilt axis along X) or to the right (along Y). A built-in table leans as stated at positive tilt,
@@ -26,7 +29,7 @@ export function tipEnds(
 export function turnedRound(of: Case): boolean {
   if (of.mounting !== 'built-in') return of.place.turned;
   const builtIn = of.machine.row.builtIn;
-  const away = builtIn?.leans === 'toward-column' || builtIn?.leans === 'toward-right';
+  const away = AWAY.has(builtIn?.leans ?? 'unknown');
   const tilt = builtIn?.tilt;
   const negativeIsGreater = Array.isArray(tilt) && -tilt[0] > tilt[1];
   return away !== negativeIsGreater;

@@ -4,11 +4,13 @@ import { setting } from '../inputs/setting.ts';
 import type { Case } from '../judging/case.ts';
 import { least } from '../judging/side.ts';
 import { falls, rises, type Term, term } from '../judging/term.ts';
+import { isUpright } from './base.ts';
 
 /**
  * Heights of the spindle nose above the tilt axis (single-axis: the rotary axis) at both ends of the Z
  * travel. A clearance addition moves both by the same amount and adds no travel (common practice, no
- * source). A built-in table states the nose above its faceplate at tilt 0.
+ * source). A built-in table states the nose above its faceplate at tilt 0. On a horizontal mill it is counted from the
+ * middle of the table, over which the upright axis stands.
  */
 const nose =
   (end: 'noseBottom' | 'noseTop', name: string) =>
@@ -21,18 +23,20 @@ const nose =
             (values) => values.nose + values.p,
           ),
         ]
-      : [
-          term(
-            name,
-            {
-              nose: rises(machine[end]),
-              raised: rises(setting.raised),
-              plates: falls(setting.plateThickness),
-              center: falls(rotary.centerHeight),
-            },
-            (values) => values.nose + values.raised - values.plates - values.center,
-          ),
-        ];
+      : isUpright(of)
+        ? [term(name, { nose: rises(machine[end]) }, (values) => values.nose)]
+        : [
+            term(
+              name,
+              {
+                nose: rises(machine[end]),
+                raised: rises(setting.raised),
+                plates: falls(setting.plateThickness),
+                center: falls(rotary.centerHeight),
+              },
+              (values) => values.nose + values.raised - values.plates - values.center,
+            ),
+          ];
 
 export const noseBottomTerms = nose('noseBottom', 'nose at the bottom of Z');
 

@@ -57,7 +57,8 @@ export function judgeCandidate(
   const ground = groundOf(world, candidate, setUp.setting, capitalOf(priced.total, money));
   const own = [...setUp.own, ...judgeOwn(world, ground, PRICE_CHECKS)];
   const coverage = coverageOf(verdicts);
-  const stations = setUp.unsettled ? anyStations(setUp) : stationsOf(ground, covered);
+  const beside = stationsOf(ground, covered);
+  const stations = beside !== null && setUp.unsettled ? anyStations(setUp) : beside;
   const swaps = swapsOf(world.shop, candidate.machine.builtIn, stations ?? NO_STATIONS);
   const swapHours = swapHoursOf(world.shop, swaps);
   const { axes } = candidate.rotary;

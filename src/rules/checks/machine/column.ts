@@ -7,7 +7,7 @@ import { defineCheck } from '../../judging/check.ts';
 import { width } from '../../judging/side.ts';
 import { extended, rises, type Term, term } from '../../judging/term.ts';
 import { known } from '../../judging/value.ts';
-import { alongX, baseEnds } from '../../sides/base.ts';
+import { alongX, baseEnds, onHorizontal } from '../../sides/base.ts';
 import { tipEnds, turnedRound } from '../../sides/extent.ts';
 import { housingEnds } from '../../sides/housing.ts';
 import { sweptAway, sweptToward, turningRadii } from '../../sides/profile.ts';
@@ -57,7 +57,8 @@ export const column = defineCheck({
   about: 'part',
   unit: 'mm',
   sense: 'at-most',
-  applies: () => true,
+  // on a horizontal spindle Y is upright, and no column stands at its end
+  applies: (of) => !onHorizontal(of),
   comparisons: [
     {
       what: 'what stands behind the spindle over the foremost tip',

@@ -8,6 +8,7 @@ import { type Comparison, defineCheck, type Meets } from '../../judging/check.ts
 import { evaluateTerm, folded, greatest, least } from '../../judging/side.ts';
 import { extended, falls, rises, type Term, term } from '../../judging/term.ts';
 import { known, stated } from '../../judging/value.ts';
+import { onHorizontal } from '../../sides/base.ts';
 import { type BoxTerms, boxesOf } from '../../sides/boxes/index.ts';
 
 const ALL_ENDS = ['uLow', 'uHigh', 'vLow', 'vHigh'] as const;
@@ -87,7 +88,8 @@ export const housingClear = defineCheck({
   about: 'part',
   unit: 'mm',
   sense: 'at-most',
-  applies: (of) => of.rotary.row !== null,
+  // outlines are drawn of a rotary on its base: one on its back is another, and hangs below its faceplate
+  applies: (of) => of.rotary.row !== null && !onHorizontal(of),
   comparisons: (of) => {
     const housing = of.rotary.row?.housing;
     if (housing == null) return [NO_OUTLINE];

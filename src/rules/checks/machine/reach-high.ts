@@ -62,6 +62,18 @@ export const reachHigh = defineCheck({
       have: 365,
     },
     {
+      what: 'an upright axis over the middle of the table, work out to 54.1 mm from it: + 25 + 180 mm',
+      given: {
+        part: { size: [90, 60, 60], approaches: ['around'] },
+        rotary: { class: 'single-axis', centerHeight: 150 },
+        machine: { spindle: 'horizontal', noseToTable: [100, 260] },
+        tools: { longest: 180 },
+      },
+      verdict: 'holds',
+      need: 259.0833,
+      have: 260,
+    },
+    {
       what: 'a longest tool that is not known',
       given: {
         part: { size: [90, 60, 60], holding: { height: 40 } },

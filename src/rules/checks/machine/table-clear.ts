@@ -24,7 +24,8 @@ export const tableClear = defineCheck({
   unit: 'mm',
   // the table is a floor: the lowest point of the swept work may not lie below it
   sense: 'at-least',
-  // on a level axis the check of the swing looks after the table; a built-in table has none below it
+  // on a level axis the check of the swing looks after the table; a built-in table has none below it,
+  // and on a horizontal spindle nothing else tilts
   applies: (of) => of.rotary.axes === 2 && !of.machine.builtIn,
   comparisons: [
     {

@@ -1,13 +1,12 @@
 import { anythingFromZero } from '../../../quantities/interval.ts';
 import { caseInput } from '../../inputs/input.ts';
 import { machine } from '../../inputs/machine.ts';
-import { rotary } from '../../inputs/rotary.ts';
 import { assume } from '../../inputs/setting.ts';
 import { defineCheck, type EasingRule } from '../../judging/check.ts';
 import { greatest, least, type Side } from '../../judging/side.ts';
 import { ends, falls, rises, term } from '../../judging/term.ts';
 import { stated } from '../../judging/value.ts';
-import { alongX } from '../../sides/base.ts';
+import { standsAlong } from '../../sides/base.ts';
 import { holdOf, holdPath } from '../../sides/hold.ts';
 
 type Axis = 'x' | 'y';
@@ -18,7 +17,7 @@ const baseLength = (axis: Axis): Side =>
     term(
       `base along ${axis.toUpperCase()}`,
       {
-        length: rises((axis === 'x') === alongX(of) ? rotary.baseAlong : rotary.baseAcross),
+        length: rises(standsAlong(of, axis)),
       },
       (values) => values.length,
     ),
@@ -44,7 +43,7 @@ const bearing = (axis: Axis): Side =>
     term(
       'bearing part of the base',
       {
-        length: rises((axis === 'x') === alongX(of) ? rotary.baseAlong : rotary.baseAcross),
+        length: rises(standsAlong(of, axis)),
         share: rises(assume.bearingShare),
       },
       (values) => values.length * values.share,
@@ -90,7 +89,8 @@ export const tableFootprint = defineCheck({
     have: table(axis),
     easings: [boltsOnTable(axis)],
   })),
-  formula: 'base ≤ table along X and along Y; an overhang holds if all T-slot bolts stand on the table',
+  formula:
+    'base (on its back: base across and overall height) ≤ table along X and along Y; an overhang holds if all T-slot bolts stand on the table',
   source: 'common practice, no source',
   remedies: ['other-mounting', 'larger-machine'],
   examples: [
@@ -125,6 +125,17 @@ export const tableFootprint = defineCheck({
       },
       verdict: 'fails',
       need: 940,
+      have: 460,
+    },
+    {
+      what: 'on its back a rotary 500 mm high stands over a table 460 mm deep',
+      given: {
+        part: { approaches: ['around'] },
+        rotary: { class: 'single-axis', base: { along: 420, across: 260 }, height: 500 },
+        machine: { spindle: 'horizontal', table: { size: [915, 460] } },
+      },
+      verdict: 'holds if',
+      need: 500,
       have: 460,
     },
     {

@@ -6,7 +6,7 @@ import type { Case } from '../../judging/case.ts';
 import { defineCheck } from '../../judging/check.ts';
 import { greatest, least } from '../../judging/side.ts';
 import { rises, term } from '../../judging/term.ts';
-import { alongX } from '../../sides/base.ts';
+import { alongX, isUpright } from '../../sides/base.ts';
 
 const overhang = greatest(['part'], () => [
   term('fixture and part', { f: rises(part.fixtureHeight), h: rises(part.height) }, (of) => of.f + of.h),
@@ -70,7 +70,8 @@ export const tailstock = defineCheck({
       what: 'overhang from the faceplate',
       need: overhang,
       have: free,
-      easings: [{ measure: 'tailstock', all: [{ need: row, have: table }] }],
+      // a row on the table has no upright axis in it
+      easings: [{ measure: 'tailstock', when: (of) => !isUpright(of), all: [{ need: row, have: table }] }],
     },
   ],
   formula:
@@ -108,6 +109,17 @@ export const tailstock = defineCheck({
         rotary: LEVEL,
         machine: { table: { size: [690, 400] } },
         mounting: 'axis-along-x',
+      },
+      verdict: 'fails',
+      need: 300,
+      have: 75,
+    },
+    {
+      what: 'upright: no tailstock stands in a row with it on the table',
+      given: {
+        part: { ...BAR, length: 300 },
+        rotary: LEVEL,
+        machine: { spindle: 'horizontal', table: { size: [700, 400] } },
       },
       verdict: 'fails',
       need: 300,

@@ -1,6 +1,12 @@
 import { defineCheck } from '../../judging/check.ts';
 import { TIP_REACH, tipWidth, travel, travelBeside } from '../../sides/travel.ts';
 
+const UPRIGHT = {
+  part: { size: [60, 60, 80], approaches: ['around'], holding: { height: 50 } },
+  tools: { largestCutter: 20 },
+  rotary: { class: 'single-axis', faceOffset: 230 },
+} as const;
+
 export const travelY = defineCheck({
   id: 'travel-y',
   stage: 'fit',
@@ -28,10 +34,43 @@ export const travelY = defineCheck({
     },
   ],
   formula:
-    'width of the union of the tip boxes along Y ≤ Y travel, and each side of it from where the rotary stands',
+    'width of the union of the tip boxes along Y ≤ Y travel, and each side of it from where the rotary stands; an upright axis: from the faceplate, which stands faceplate offset + plates above the table, to the heights of the spindle',
   source: 'geometry; travel taken as centered on the table',
   remedies: ['larger-machine', 'other-mounting', 'smaller-part', 'lower-fixture'],
   examples: [
+    {
+      what: 'a faceplate 230 mm over the table, work of 50 to 130 mm over it, the spindle from 280 to 370 mm',
+      given: { ...UPRIGHT, machine: { spindle: 'horizontal', spindleToTable: [280, 370] } },
+      verdict: 'holds',
+      need: 90,
+      have: 90,
+    },
+    {
+      what: 'a spindle that stops 20 mm over the foot of the work',
+      given: { ...UPRIGHT, machine: { spindle: 'horizontal', spindleToTable: [300, 600] } },
+      verdict: 'fails',
+      need: -50,
+      have: -70,
+    },
+    {
+      what: 'the same on a plate of 30 mm',
+      given: { ...UPRIGHT, machine: { spindle: 'horizontal', spindleToTable: [300, 600] }, plates: 30 },
+      verdict: 'holds',
+      need: 90,
+      have: 300,
+    },
+    {
+      what: 'a spindle that does not come up to the end of the work',
+      given: { ...UPRIGHT, machine: { spindle: 'horizontal', spindleToTable: [100, 360] } },
+      verdict: 'fails',
+      need: 140,
+      have: 130,
+    },
+    {
+      what: 'heights of the spindle that the catalog leaves out',
+      given: { ...UPRIGHT, machine: { spindle: 'horizontal', spindleToTable: 'unknown' } },
+      verdict: 'open',
+    },
     {
       what: 'top at 50 + 10 mm to the rear, sides from 10 to 110 + 10 mm to the front: 180 mm in all',
       given: {

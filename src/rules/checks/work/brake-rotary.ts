@@ -25,7 +25,7 @@ export const brakeRotary = defineCheck({
     },
   ],
   formula:
-    'k·F·(r + e) + m·g·e·sin min(tilt, 90°) ≤ brake torque, or k·drill thrust·offset instead where that is more',
+    'k·F·(r + e) + m·g·e·sin min(tilt, 90°) ≤ brake torque (a level rotary axis: all of m·g·e, an upright one: none), or k·drill thrust·offset instead where that is more',
   source: 'statics; peak tangential force after Kienzle; k is an assumption',
   remedies: ['lighter-cut', 'larger-rotary', 'centered-part'],
   examples: [
@@ -52,6 +52,58 @@ export const brakeRotary = defineCheck({
       verdict: 'fails',
       need: 125,
       have: 100.1,
+    },
+    {
+      what: '10 kg of part 50 mm off a level axis pull with 4.903 N·m besides',
+      given: {
+        part: {
+          ...PLASTIC,
+          size: [60, 80, 40],
+          approaches: ['around'],
+          mass: 10,
+          eccentricity: 50,
+          cut: CUT_OF_1000_N,
+        },
+        rotary: { class: 'single-axis', brakeTorque: { rotary: 204 } },
+      },
+      verdict: 'fails',
+      need: 204.903325,
+      have: 204,
+    },
+    {
+      what: 'the same axis upright, on its back under a level tool: nothing pulls',
+      given: {
+        part: {
+          ...PLASTIC,
+          size: [60, 80, 40],
+          approaches: ['around'],
+          mass: 10,
+          eccentricity: 50,
+          cut: CUT_OF_1000_N,
+        },
+        rotary: { class: 'single-axis', brakeTorque: { rotary: 204 } },
+        machine: { spindle: 'horizontal' },
+      },
+      verdict: 'holds',
+      need: 200,
+      have: 204,
+    },
+    {
+      what: 'a table that tilts under a level tool: its rotary axis is level from the first',
+      given: {
+        part: {
+          ...PLASTIC,
+          size: [60, 80, 40],
+          approaches: ['top'],
+          mass: 10,
+          eccentricity: 50,
+          cut: CUT_OF_1000_N,
+        },
+        machine: { spindle: 'horizontal', builtIn: { brakeTorque: { rotary: 204 } } },
+      },
+      verdict: 'fails',
+      need: 204.903325,
+      have: 204,
     },
     {
       what: 'a cut that is not known',

@@ -3,6 +3,7 @@ import { rotary } from '../../inputs/rotary.ts';
 import { defineCheck } from '../../judging/check.ts';
 import { greatest, least } from '../../judging/side.ts';
 import { ends, rises, term } from '../../judging/term.ts';
+import { isUpright } from '../../sides/base.ts';
 
 /** Up to this tilt a table carries what it carries level; no interpolation beyond. */
 const LEVEL_UP_TO = 30;
@@ -19,15 +20,18 @@ const payloads = {
   level: rises(rotary.payloadLevel),
   tilted: rises(rotary.payloadTilted),
 };
-const carries = least(['part', 'rotary'], (of) =>
-  of.rotary.axes === 1
-    ? [term('payload, tilted', { tilted: rises(rotary.payloadTilted) }, (values) => values.tilted)]
-    : [
-        term('payload at this tilt', { ...payloads, tilt: ends(part.tilt) }, (values) =>
-          values.tilt <= LEVEL_UP_TO ? values.level : values.tilted,
-        ),
-      ],
-);
+const carries = least(['part', 'rotary'], (of) => {
+  if (isUpright(of))
+    return [term('payload, level', { level: rises(rotary.payloadLevel) }, (values) => values.level)];
+  // under a level tool the faceplate of a two-axis table stands on edge before it tilts
+  if (of.rotary.axes === 1 || of.rotary.gravity !== 'tool')
+    return [term('payload, tilted', { tilted: rises(rotary.payloadTilted) }, (values) => values.tilted)];
+  return [
+    term('payload at this tilt', { ...payloads, tilt: ends(part.tilt) }, (values) =>
+      values.tilt <= LEVEL_UP_TO ? values.level : values.tilted,
+    ),
+  ];
+});
 
 export const payload = defineCheck({
   id: 'payload',
@@ -37,7 +41,8 @@ export const payload = defineCheck({
   sense: 'at-most',
   applies: () => true,
   comparisons: [{ what: 'mass on the table', need: carried, have: carries }],
-  formula: 'fixture + part ≤ payload level (tilt ≤ 30°) or tilted (beyond, and always on a level axis)',
+  formula:
+    'fixture + part ≤ payload level (tilt ≤ 30°, and on an upright single axis) or tilted (beyond, and always on a level axis)',
   source: 'common practice, no source',
   remedies: ['larger-rotary', 'lighter-fixture'],
   examples: [
@@ -70,6 +75,27 @@ export const payload = defineCheck({
       given: {
         part: { mass: 26, holding: { mass: 4 } },
         rotary: { payload: { level: 35, tilted: 20 } },
+      },
+      verdict: 'fails',
+      need: 30,
+      have: 20,
+    },
+    {
+      what: 'the same mass on a single axis that stands upright',
+      given: {
+        part: { mass: 26, holding: { mass: 4 }, approaches: ['around'] },
+        rotary: { class: 'single-axis', payload: { level: 35, tilted: 20 } },
+        machine: { spindle: 'horizontal' },
+      },
+      verdict: 'holds',
+      need: 30,
+      have: 35,
+    },
+    {
+      what: 'under a level tool a table that tilts carries on edge, even at tilt 0',
+      given: {
+        part: { mass: 26, holding: { mass: 4 }, approaches: ['top'] },
+        machine: { spindle: 'horizontal', builtIn: { payload: { level: 35, tilted: 20 } } },
       },
       verdict: 'fails',
       need: 30,

@@ -4,6 +4,7 @@ import { assume, setting } from '../../inputs/setting.ts';
 import { defineCheck } from '../../judging/check.ts';
 import { greatest, least } from '../../judging/side.ts';
 import { falls, rises, term } from '../../judging/term.ts';
+import { isUpright } from '../../sides/base.ts';
 import { radiusRises, sweptRadius } from '../../sides/stack.ts';
 
 const diameter = greatest(['part'], () => [
@@ -14,7 +15,7 @@ const diameter = greatest(['part'], () => [
 /** What turns freely: the rotary's own swing, and on a level axis the room down to the table. */
 const free = least(['rotary', 'plates'], (of) => [
   term('swing', { swing: rises(rotary.swing) }, (values) => values.swing),
-  ...(of.rotary.axes === 1
+  ...(of.rotary.axes === 1 && !isUpright(of)
     ? [
         term(
           'room above the table',
@@ -69,6 +70,17 @@ export const swing = defineCheck({
       what: 'a length that nobody knows yet',
       given: { part: { size: [[60, 200], 80, 40] }, rotary: { swing: 180 } },
       verdict: 'open',
+    },
+    {
+      what: 'an upright axis turns over the table, not beside it',
+      given: {
+        part: { size: [60, 80, 40], approaches: ['around'], holding: { diameter: 90 } },
+        rotary: { class: 'single-axis', swing: 200, centerHeight: 54 },
+        machine: { spindle: 'horizontal' },
+      },
+      verdict: 'holds',
+      need: 100,
+      have: 200,
     },
     {
       what: 'on a level axis the table is nearer than the swing',

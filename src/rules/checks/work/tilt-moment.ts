@@ -18,7 +18,7 @@ export const tiltMoment = defineCheck({
     },
   ],
   formula:
-    'max over the tilt of m·g·(|z|·sin θ + e·|cos θ|), part and fixture together ≤ moment the tilt axis carries',
+    'max over the tilt of m·g·(|z|·sin θ + e·|cos θ|), part and fixture together ≤ moment the tilt axis carries; under a level tool sin and cos change places, and about an upright tilt axis it is 0',
   source: 'statics; g = 9.80665 m/s²',
   remedies: ['larger-rotary', 'lighter-fixture', 'lower-fixture', 'centered-part', 'other-class'],
   examples: [
@@ -65,6 +65,31 @@ export const tiltMoment = defineCheck({
       verdict: 'fails',
       need: 4.903325,
       have: 4,
+    },
+    {
+      what: 'the same 10 kg under a level tool: all of it pulls before it tilts, and half at 60°',
+      given: {
+        part: {
+          mass: 10,
+          size: [60, 60, 100],
+          holding: { height: 40, mass: 0 },
+          approaches: [{ slant: 60 }],
+        },
+        machine: { spindle: 'horizontal', builtIn: { faceOffset: 10, tiltMoment: 10 } },
+      },
+      verdict: 'holds',
+      need: 9.80665,
+      have: 10,
+    },
+    {
+      what: 'about an upright tilt axis nothing pulls',
+      given: {
+        part: { mass: 10, size: [60, 60, 100], holding: { height: 40, mass: 0 } },
+        machine: { spindle: 'horizontal', builtIn: { tiltAxis: 'along-y', faceOffset: 10, tiltMoment: 5 } },
+      },
+      verdict: 'holds',
+      need: 0,
+      have: 5,
     },
     {
       what: 'a mass that is not known',
