@@ -129,6 +129,7 @@ export function missingValues(catalog: Catalog): readonly RowWithGaps[] {
   const machines = catalog.machines.map(({ from, ...values }) => {
     const missing = gapsOf(values, OF_MACHINE)
       .filter(({ path }) => path !== 'noseToTable' || values.table !== null)
+      .filter(({ path }) => path !== 'throat' || values.spindle !== 'horizontal')
       .map((each) => (values.spindle === 'horizontal' ? { ...each, checks: onHorizontal(each) } : each));
     return { row: `machines[${values.id}]`, from, missing };
   });

@@ -1,5 +1,6 @@
 import type { Machine } from '../../src/catalog/catalog.ts';
 import { tSlotOfWidth } from '../../src/mechanics/building/t-slots.ts';
+import { isLevel, LEVEL_SPINDLE } from './level-spindle-rules.ts';
 import { COMMON_PRACTICE, differs, known, pair, type Rule } from './rule.ts';
 
 /** Greatest and least diameter of a spindle nose, mm, by the size in the name of the taper. */
@@ -51,10 +52,10 @@ const ROOM: readonly Rule<Machine>[] = [
     spoil: (row) => withTable(row, { size: [800, 540] }),
   },
   {
-    says: 'the table is about as wide as the Y travel',
+    says: 'the table is about as wide as the travel over it: Y, or Z of a level spindle',
     reason: 'what lies outside of it is never reached',
     source: COMMON_PRACTICE,
-    breaks: (row) => differs(travel(row, 1), table(row, 1), 0.2),
+    breaks: (row) => differs(travel(row, isLevel(row) ? 2 : 1), table(row, 1), 0.2),
     of: 'medlar',
     spoil: (row) => withTable(row, { size: [840, 700] }),
   },
@@ -231,11 +232,12 @@ const STANDING: readonly Rule<Machine>[] = [
     spoil: (row) => ({ ...row, footprint: [3600, 2000, 3600] }),
   },
   {
-    says: 'it is at least 400 mm higher than the nose at the top of its travel',
+    says: 'it is at least 400 mm higher than the nose, or a level spindle, at the top of its travel',
     reason: 'the head goes on above the nose',
     source: COMMON_PRACTICE,
     breaks: (row) =>
-      size(row, 'footprint', 2) < known(row.table?.height ?? null) + pair(row.noseToTable)[1] + 400,
+      size(row, 'footprint', 2) <
+      known(row.table?.height ?? null) + pair(row.spindleToTable ?? row.noseToTable)[1] + 400,
     of: 'medlar',
     spoil: (row) => ({ ...row, footprint: [2200, 2150, 1700] }),
   },
@@ -279,4 +281,4 @@ const STANDING: readonly Rule<Machine>[] = [
   },
 ];
 
-export const MACHINE_RULES: readonly Rule<Machine>[] = [...ROOM, ...SPINDLE, ...STANDING];
+export const MACHINE_RULES: readonly Rule<Machine>[] = [...ROOM, ...SPINDLE, ...STANDING, ...LEVEL_SPINDLE];

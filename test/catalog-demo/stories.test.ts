@@ -72,6 +72,13 @@ describe('the shop of the story', () => {
     expect([...holding('Bow fairlead')].sort()).toEqual(['built-in', 'single-support', 'trunnion']);
   });
 
+  it('sees a level tool: a single axis upright on a mill, and a machine whose tilt axis is level', () => {
+    const on = (id: string) => decision.arrangements.filter(({ machine }) => machine === id);
+    expect(new Set(on('yew').map((each) => each.class))).toEqual(new Set(['single-axis', 'collet-indexer']));
+    expect(on('yew').map((each) => each.parts['Sampling valve body'])).toContain('holds if');
+    expect(on('elder').map((each) => each.parts['Bow fairlead'])).toEqual(['holds']);
+  });
+
   it('loses arrangements at every stage, to checks of many kinds', () => {
     expect(droppedBy(decision)).toEqual(
       expect.arrayContaining([

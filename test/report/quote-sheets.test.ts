@@ -125,7 +125,7 @@ describe('A quote sheet', () => {
 
   it('asks only for what was left out where nothing passes', () => {
     const text = textFor('shop-nothing-passes');
-    expect(text).toContain('Moment of inertia allowed | not stated | moment of inertia');
+    expect(text).toContain('Outline of the housing | not stated | spindle over the housing');
     expect(text).not.toContain('brake signal');
   });
 
