@@ -123,7 +123,7 @@ export function missingValues(catalog: Catalog): readonly RowWithGaps[] {
     const housing = row.housing === null ? 'unknown' : row.housing;
     const gaps = gapsOf({ ...values, housing }, OF_ROTARY);
     const missing =
-      row.tilt === null ? gaps.filter(({ path }) => !/tilt(?!ed)/i.test(path)) : gaps.map(withoutTailstock);
+      row.tilt === null ? gaps.filter(({ path }) => !/tilt(?!ed)/i.test(path)) : gaps.map(ofTilting);
     return { row: `rotaries[${row.id}]`, from, missing };
   });
   const machines = catalog.machines.map(({ from, ...values }) => {
@@ -147,9 +147,9 @@ function onHorizontal({ path, checks }: MissingValue): readonly string[] {
 }
 const ABOUT_TILT = ['tilt-moment', 'brake-tilt', 'drive-tilt'];
 
-/** Only a table that does not tilt works with a tailstock. */
-const withoutTailstock = ({ path, checks }: MissingValue): MissingValue => {
-  return { path, checks: checks.filter((check) => check !== 'tailstock') };
+/** Only a table that does not tilt works with a tailstock, or lies on its back, as deep as it is high otherwise. */
+const ofTilting = ({ path, checks }: MissingValue): MissingValue => {
+  return { path, checks: path === 'height' ? [] : checks.filter((check) => check !== 'tailstock') };
 };
 
 function gapsOf(row: object, checks: Readonly<Record<string, readonly string[]>>): readonly MissingValue[] {
