@@ -72,6 +72,20 @@ describe('The half page', () => {
     expect(risks[2]).toContain('what the floor carries');
   });
 
+  it('names what is open in the building once, and a budget that may not do', () => {
+    const open = (id: string, part: string | null): CheckResult =>
+      check({ check: id as CheckResult['check'], stage: 'shop', part, verdict: 'open' });
+    const decision = fixtureDecision();
+    const first = decision.arrangements.find(({ id }) => id === decision.recommended);
+    const added = [open('inertia', 'one'), open('inertia', 'other'), open('budget', null)];
+    const text = said(halfPage, {
+      ...changed(decision, { checks: [...(first?.checks ?? []), ...added] }),
+      unknowns: [],
+    });
+    expect(text).toContain('It is not settled whether the budget pays for all of it.');
+    expect(text).toContain('Not settled in the building: moment of inertia. See the site sheet.');
+  });
+
   it('buys only the rotary for a mill that is owned', () => {
     expect(said(halfPage, demo('shop-own-mill'))).toContain(
       'Recommended: buy the rotary Plover for the mill Rowan, which is owned already.',
@@ -144,8 +158,26 @@ describe('The site sheet', () => {
     },
   );
 
+  it('shows of a check over several parts the worst', () => {
+    const decision = fixtureDecision();
+    const on = (part: string, margin: number): CheckResult =>
+      check({
+        check: 'air',
+        stage: 'shop',
+        part,
+        need: 43 - margin,
+        have: 43,
+        relativeMargin: margin / 43,
+      } as never);
+    const text = said(siteSheet, changed(decision, { checks: [on('one', 9), on('other', 2)] }));
+    expect(text).toContain('needed 41 mm');
+    expect(text).not.toContain('needed 34 mm');
+  });
+
   it('does not ask again where an owned mill stands', () => {
-    expect(said(siteSheet, demo('shop-own-mill'))).toMatch(/Doorway \| .* \| the mill stands there already/);
+    expect(said(siteSheet, demo('shop-own-mill'))).toMatch(
+      /Doorway \| .* \| the mill stands there already \| nothing to confirm/,
+    );
   });
 
   it('says what each machine asks where it is open which it will be', () => {

@@ -1,7 +1,14 @@
 import type { Bounded, Decision } from '../../rules/decision.ts';
 import { enumerate, type Inline, number, say, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
-import { type ArrangementAt, checksAt, ofCoveredParts, tightestChecks } from '../checks-at.ts';
+import {
+  type ArrangementAt,
+  type CheckAt,
+  checksAt,
+  firstOfEach,
+  ofCoveredParts,
+  tightestChecks,
+} from '../checks-at.ts';
 import { firstNames } from '../first-names.ts';
 import { partName } from '../names.ts';
 import { valueName } from '../value-name.ts';
@@ -50,10 +57,13 @@ const worth: Risk = (_decision, { arrangement: { money }, path }) => {
     : [];
 };
 
-const unsettledPrice: Risk = (_decision, { arrangement: { measures } }) =>
-  typeof measures.price === 'number'
+const unsettledPrice: Risk = (_decision, at) => {
+  if (checksAt(at).some(({ result: { check, verdict } }) => check === 'budget' && verdict === 'open'))
+    return [say`It is not settled whether the budget pays for all of it.`];
+  return typeof at.arrangement.measures.price === 'number'
     ? []
     : [say`The price is not settled: a seller has not stated all of it.`];
+};
 
 /** Not known, and it could turn the recommendation round. */
 const deciding: Risk = (decision) => {
@@ -65,9 +75,16 @@ const deciding: Risk = (decision) => {
     : [say`Not known, and it could change the recommendation: ${enumerate(firstNames(names, MOST_NAMES))}.`];
 };
 
-/** Checks of the building that are open. */
+/** Checks of the building that are open, each once. */
+const openInBuilding = (at: ArrangementAt): readonly CheckAt[] =>
+  firstOfEach(
+    checksAt(at).filter(
+      ({ result }) => result.stage === 'shop' && result.check !== 'budget' && result.verdict === 'open',
+    ),
+  );
+
 const openShop: Risk = (_decision, at) => {
-  const open = checksAt(at).filter(({ result }) => result.stage === 'shop' && result.verdict === 'open');
+  const open = openInBuilding(at);
   return open.length === 0
     ? []
     : [
@@ -78,7 +95,7 @@ const openShop: Risk = (_decision, at) => {
 
 /** What the answers do not know of the building, where no check says so already. */
 const building: Risk = ({ inputs: { answers } }, at) => {
-  if (checksAt(at).some(({ result }) => result.stage === 'shop' && result.verdict === 'open')) return [];
+  if (openInBuilding(at).length > 0) return [];
   const { bay, ceiling, doorway, floorRating, power, lifting } = answers.shop;
   const unknown = [
     floorRating === 'unknown' ? say`what the floor carries` : null,

@@ -2,7 +2,7 @@ import type { Decision } from '../../rules/decision.ts';
 import { type Block, type Cell, heading, list, paragraph, table } from '../blocks/block.ts';
 import { enumerate, type Inline, say, strong, verdictSign, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
-import { type ArrangementAt, arrangementAt, checksAt } from '../checks-at.ts';
+import { type ArrangementAt, arrangementAt, checksAt, firstOfEach, worstFirst } from '../checks-at.ts';
 import { SITE_ROWS, SITE_WORDS, type SiteRow } from '../wording/site.ts';
 import { siteAnswers } from './site-answers.ts';
 import { contendersNeeds } from './site-contenders.ts';
@@ -36,6 +36,7 @@ export function siteSheet(decision: Decision): readonly Block[] {
 function sheetFor(decision: Decision, at: ArrangementAt): Block {
   const said = siteAnswers(decision);
   const needs = siteNeeds(decision, at);
+  const owned = decision.inputs.answers.shop.machine === at.arrangement.machine;
   return table(
     [
       [say`What`, 'left'],
@@ -49,17 +50,25 @@ function sheetFor(decision: Decision, at: ArrangementAt): Block {
       [words(SITE_WORDS[row].title)],
       said[row],
       needs?.[row] ?? [],
-      standsAt(at, row),
+      standsAt(at, row, owned && staysAsItIs(row, at)),
       [words(SITE_WORDS[row].who)],
       ROOM,
     ]),
   );
 }
 
+/** Of a mill that stands there already nothing has to be looked at here, unless it becomes higher. */
+const staysAsItIs = (row: SiteRow, { arrangement }: ArrangementAt): boolean =>
+  row === 'bay' ||
+  row === 'doorway' ||
+  (row === 'ceiling' && !arrangement.clearance.includes('column-spacer'));
+
 /** What its checks say, where there are any. */
-function standsAt(at: ArrangementAt, row: SiteRow): Cell {
-  const found = checksAt(at).filter(({ result }) => SITE_WORDS[row].checks.includes(result.check));
-  if (found.length === 0) return say`to be confirmed`;
+function standsAt(at: ArrangementAt, row: SiteRow, stays: boolean): Cell {
+  const all = checksAt(at).filter(({ result }) => SITE_WORDS[row].checks.includes(result.check));
+  // over its parts the worst of each check: that is what the building has to take
+  const found = firstOfEach(worstFirst(all));
+  if (found.length === 0) return stays ? say`nothing to confirm` : say`to be confirmed`;
   return enumerate(
     found.map((each): readonly Inline[] => {
       const { need, have } = checkNumbers(each);
