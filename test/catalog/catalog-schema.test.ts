@@ -95,6 +95,30 @@ describe('one thing wrong with a machine is one problem', () => {
       'kind: five-axis, builtIn: { tiltAxis: along-x, leans: toward-left }',
       'machines[oak].builtIn.leans is toward-left about a tilt axis along-x, expected toward-door or toward-column',
     ],
+    [
+      'kind: five-axis, spindle: horizontal, builtIn: { tiltAxis: along-x, leans: toward-door }',
+      'machines[oak].builtIn.leans is toward-door about a tilt axis along-x, expected downward or upward',
+    ],
+    [
+      'kind: five-axis, builtIn: { tiltAxis: along-x, leans: upward }',
+      'machines[oak].builtIn.leans is upward about a tilt axis along-x, expected toward-door or toward-column',
+    ],
+    [
+      'kind: five-axis, spindle: horizontal, builtIn: { tiltAxis: along-y, leans: downward }',
+      'machines[oak].builtIn.leans is downward about a tilt axis along-y, expected toward-left or toward-right',
+    ],
+    [
+      'kind: mill, spindleToTable: [80, 600]',
+      'machines[oak].spindleToTable is given without a horizontal spindle, expected spindle: horizontal',
+    ],
+    [
+      'kind: five-axis, spindle: horizontal, spindleToTable: [80, 600]',
+      'machines[oak].spindleToTable is given for a machine of kind five-axis, expected builtIn.reach.y instead',
+    ],
+    [
+      'kind: mill, spindle: horizontal, spindleToTable: [600, 80]',
+      'machines[oak].spindleToTable runs the wrong way',
+    ],
     ['kind: mill, noseToTable: [610, 100]', 'machines[oak].noseToTable runs the wrong way'],
     ['kind: mill, travel: [760, 510]', 'machines[oak].travel has 2 entries, expected 3 numbers: X, Y, Z'],
     ['kind: mill, features: { spindleProb: 5 }', '(did you mean "spindleProbe"?)'],

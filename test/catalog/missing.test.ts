@@ -121,6 +121,19 @@ describe('what rows lack', () => {
     expect(paths('machines[ash]')).toContain('builtIn.reach.noseToFace');
   });
 
+  test('only a horizontal mill lacks the heights of its spindle, and only a vertical machine a throat', () => {
+    const missing = (row: string) => missingValues(sparse).find((each) => each.row === row)?.missing ?? [];
+    const checks = (row: string, path: string) => missing(row).find((each) => each.path === path)?.checks;
+    expect(checks('machines[elm]', 'spindleToTable')).toEqual(['travel-y', 'index-clear']);
+    expect(checks('machines[elm]', 'travel[1]')).toEqual([]);
+    expect(checks('machines[elm]', 'throat')).toBeUndefined();
+    expect(checks('machines[oak]', 'throat')).toEqual(['column']);
+    for (const row of ['oak', 'ash', 'fir'])
+      expect(checks(`machines[${row}]`, 'spindleToTable')).toBeUndefined();
+    expect(checks('machines[fir]', 'builtIn.tiltAxis')).toContain('tilt-moment');
+    expect(checks('machines[ash]', 'builtIn.tiltAxis')).not.toContain('tilt-moment');
+  });
+
   test('a row that lacks nothing is not listed', () => {
     expect(missingValues(catalogOf(FIXTURES)).map(({ row }) => row)).not.toContain('rotaries[wren]');
   });

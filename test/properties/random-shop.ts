@@ -184,7 +184,7 @@ export const anySetting = fc.record({
   place: fc.record({ x: real(-200, 200), y: real(-80, 80), turned: fc.boolean() }),
 });
 
-export const mountingFor = (rotary: Rotary, alongX: boolean): Mounting => {
+const mountingFor = (rotary: Rotary, alongX: boolean): Mounting => {
   const oneAxis = rotary.class === 'single-axis' || rotary.class === 'collet-indexer';
   return `${oneAxis ? 'axis' : 'tilt'}-along-${alongX ? 'x' : 'y'}`;
 };

@@ -30,6 +30,9 @@ function rotaryLine(decision: Decision, { arrangement, path }: ArrangementAt): r
   const { title, means } = CLASS_WORDS[arrangement.class];
   if (arrangement.rotary === null) return [say`Rotary: the machine’s own table.`];
   const name = rotaryName(decision, arrangement.rotary, [...path, 'rotary']);
+  // what the class means is told of an axis that is level
+  const machine = decision.inputs.catalog.machines.find(({ id }) => id === arrangement.machine);
+  if (machine?.spindle === 'horizontal') return [say`Rotary: ${name}, ${words(title)}.`];
   return [say`Rotary: ${name}, ${words(title)} (${words(means)}).`];
 }
 

@@ -19,8 +19,9 @@ export function cautionsFor(reading: readonly Judged[], answers: Answers): reado
     ({ motion, eccentricity }) => motion !== 'positional' || eccentricity !== 0,
   );
   const overHousing = reading.some(({ setUp: { candidate, setting } }) => {
-    const { mounting, rotary } = candidate;
-    if (mounting === 'built-in') return false;
+    const { machine, mounting, rotary } = candidate;
+    // on its back a rotary has its housing below the faceplate
+    if (mounting === 'built-in' || machine.row.spindle === 'horizontal') return false;
     return housingSides(rotary.row?.housing ?? [], { mounting, turned: setting.place.turned }).includes(
       'door',
     );
