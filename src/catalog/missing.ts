@@ -18,6 +18,8 @@ export interface RowWithGaps {
 const REACH = ['reach-high', 'reach-low', 'index-clear'];
 const TRAVEL = ['travel-x', 'travel-y'];
 const BASE = ['table-footprint', ...TRAVEL, 'column'];
+/** The hook counts where it is not sure that a forklift lifts the rotary. */
+const LIFT = ['lift', 'hook-height'];
 const SIZE = ['table-footprint', ...TRAVEL, 'tailstock'];
 
 /** Which checks read a value of a rotary or of a built-in table. */
@@ -58,20 +60,20 @@ const OF_ROTARY: Readonly<Record<string, readonly string[]>> = {
   nose: [],
   collet: ['collet'],
   centerHeight: ['swing', ...REACH, 'table-clear', 'housing-clear'],
-  'base.along': [...BASE, 'tailstock'],
-  'base.across': BASE,
+  'base.along': [...BASE, 'tailstock', ...LIFT],
+  'base.across': [...BASE, ...LIFT],
   'base.centerAlong': BASE,
   'base.centerAcross': BASE,
   housing: ['housing-clear'],
-  mass: ['table-load'],
+  mass: ['table-load', 'floor-load', ...LIFT],
   hold: ['slot-match', 'table-footprint'],
   'hold.*.keyWidth': ['slot-match'],
   'hold.*.pitches': ['slot-match', 'table-footprint'],
-  height: ['table-footprint'],
+  height: ['table-footprint', 'hook-height'],
   'tailstock.length': ['tailstock', 'table-footprint'],
   'tailstock.price': ['budget'],
   liftingPoints: [],
-  'air.bar': [],
+  'air.bar': ['air'],
   price: ['budget'],
 };
 
@@ -83,7 +85,7 @@ const OF_MACHINE: Readonly<Record<string, readonly string[]>> = {
   'travel[2]': [],
   'table.size[0]': SIZE,
   'table.size[1]': SIZE,
-  'table.height': [],
+  'table.height': ['hook-height'],
   'table.load': ['table-load'],
   'table.slots.count': ['slot-match', 'table-footprint'],
   'table.slots.width': ['slot-match'],
@@ -106,6 +108,14 @@ const OF_MACHINE: Readonly<Record<string, readonly string[]>> = {
   'blocks.*': ['look-ahead'],
   acceleration: ['look-ahead'],
   'clearance[*].price': ['budget'],
+  'footprint[0]': ['bay', 'floor-load'],
+  'footprint[1]': ['bay', 'floor-load'],
+  'footprint[2]': ['ceiling'],
+  'service.*': ['bay'],
+  'shipping[*]': ['doorway'],
+  mass: ['floor-load'],
+  'power.*': ['power', 'budget'],
+  'air.*': ['air'],
   price: ['budget'],
   ...Object.fromEntries(Object.entries(OF_TABLE).map(([path, checks]) => [`builtIn.${path}`, checks])),
   'builtIn.tiltAxis': [...TRAVEL, 'column', 'index-clear'],

@@ -23,6 +23,9 @@ export const MEASURES_TO_TAKE = [
   'tilted-work-plane',
   'look-ahead',
   'axis-drives',
+  'transformer',
+  'phase-converter',
+  'stays-on',
 ] as const;
 export type MeasureToTake = (typeof MEASURES_TO_TAKE)[number];
 
@@ -50,6 +53,16 @@ export type Remedy =
   | 'stronger-spindle'
   | 'tailstock'
   | 'other-control'
+  | 'other-bay'
+  | 'smaller-machine'
+  | 'larger-opening'
+  | 'ask-an-engineer'
+  | 'stronger-floor'
+  | 'larger-supply'
+  | 'larger-compressor'
+  | 'stronger-hoist'
+  | 'higher-hook'
+  | 'vises-beside'
   | 'more-budget';
 
 export interface Easing {

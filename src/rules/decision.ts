@@ -36,7 +36,15 @@ export interface Measures {
 }
 
 export interface PriceItem {
-  readonly item: 'machine' | 'rotary' | 'clearance' | 'axis-drives' | 'plates' | 'feature' | 'tailstock';
+  readonly item:
+    | 'machine'
+    | 'rotary'
+    | 'clearance'
+    | 'axis-drives'
+    | 'plates'
+    | 'feature'
+    | 'tailstock'
+    | 'power';
   /** which one, e.g. the kind of addition or the feature; empty where there is only one */
   readonly which: string;
   readonly price: Bounded;

@@ -32,7 +32,7 @@ describe('checking a catalog', () => {
     expect(results[2]).toBe(`${join(folder, 'a.yaml')}:4: rotaries[wren]`);
     expect(results).toContain('  swing: swing, faceplate');
     expect(results).toContain('  tiltMoment: tilt-moment');
-    expect(results).toContain('  height: no check');
+    expect(results).toContain('  height: hook-height');
   });
 
   test('gives each problem a line, prints nothing else, and ends with 2', async () => {

@@ -3,6 +3,7 @@ import { type Answers, MEASURES, type Part } from '../../src/questions/answers.t
 import type { Candidate } from '../../src/rules/arranging/candidates.ts';
 import { groundOf, withPart } from '../../src/rules/arranging/setting.ts';
 import type { ExampleGiven } from '../../src/rules/checks/example.ts';
+import { EXAMPLE_HOIST } from '../../src/rules/checks/example-means.ts';
 import { machineCase } from '../../src/rules/facts/machine-facts.ts';
 import { partCases } from '../../src/rules/facts/part-facts.ts';
 import { builtInCase, onItsBack, rotaryCase } from '../../src/rules/facts/rotary-facts.ts';
@@ -151,14 +152,14 @@ export const EXAMPLE_ANSWERS: Answers = {
   tools: { shortest: 90, longest: 150, largestCutter: 20 },
   shop: {
     machine: 'none',
-    bay: ['unknown', 'unknown'],
-    ceiling: 'unknown',
-    doorway: { width: 'unknown', height: 'unknown' },
-    doorSill: 'unknown',
-    floorRating: 'unknown',
-    power: { kVA: 'unknown', volts: 'unknown', phases: 'unknown' },
-    air: { flow: 'unknown', bar: 'unknown' },
-    lifting: 'unknown',
+    bay: [6000, 5000],
+    ceiling: 4000,
+    doorway: { width: 3000, height: 3000 },
+    doorSill: 1100,
+    floorRating: 15,
+    power: { kVA: 40, volts: 400, phases: 3 },
+    air: { flow: 300, bar: 7 },
+    lifting: [{ ...EXAMPLE_HOIST, capacity: 2000 }],
   },
   work: {
     threeAxisShare: 0.4,
@@ -242,6 +243,7 @@ export function exampleWorld(given: ExampleGiven): ExampleWorld {
   const answers: Answers = {
     ...EXAMPLE_ANSWERS,
     parts: [part],
+    shop: merged(EXAMPLE_ANSWERS.shop, given.shop),
     tools: merged(EXAMPLE_ANSWERS.tools, given.tools),
     work: merged(EXAMPLE_ANSWERS.work, given.work),
     money: merged(EXAMPLE_ANSWERS.money, given.money),
@@ -250,13 +252,17 @@ export function exampleWorld(given: ExampleGiven): ExampleWorld {
   const shop = shopCase(answers);
   const world = { shop, memo: freshMemo() };
   const raised = given.raised ?? 0;
+  const heightened = given.heightened ?? 0;
   const setting = {
-    additions: raised === 0 ? [] : [{ kind: 'lowered-table', adds: raised, price: 0, height: 0 } as const],
+    additions:
+      raised === 0 && heightened === 0
+        ? []
+        : [{ kind: 'lowered-table', adds: raised, price: 0, height: heightened } as const],
     plates: given.plates ?? 0,
     place: { x: 0, y: 0, turned: false, ...given.place },
   };
   const price = known(120000, 'price');
-  const ground = groundOf(world, candidate, setting, price);
+  const ground = groundOf(world, candidate, setting, price, known(given.swaps ?? 0, 'swaps'));
   const cases = partCases(part, shop).map((each) => withPart(ground, each));
   return { answers, part, cases };
 }

@@ -113,6 +113,8 @@ export function which(
       return wordsOr(clearanceWords(item.which), item, path);
     case 'feature':
       return wordsOr(featureWords(item.which), item, path);
+    case 'power':
+      return wordsOr(supplyWords(item.which), item, path);
     case 'tailstock':
     case 'plates':
     case 'still-open':
@@ -126,6 +128,12 @@ const wordsOr = (known: string | undefined, item: CapitalItem, path: Path): Cell
   if (known !== undefined) return [words(known)];
   return item.which === '' ? [] : [codeData([...path, 'which'])];
 };
+
+/** Its price is assumed, and an electrician has to quote it. */
+const supplyWords = (which: string): string | undefined =>
+  which === 'transformer' || which === 'phase-converter'
+    ? `${MEASURE_TO_TAKE_WORDS[which].title.toLowerCase()}, at an assumed price: ask an electrician`
+    : undefined;
 
 const clearanceWords = (kind: string): string | undefined =>
   Object.hasOwn(CLEARANCE_WORDS, kind) ? CLEARANCE_WORDS[kind as keyof typeof CLEARANCE_WORDS] : undefined;

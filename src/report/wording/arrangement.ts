@@ -69,6 +69,7 @@ export const PRICE_WORDS: Readonly<Record<CapitalItem['item'], string>> = {
   plates: 'Plates',
   feature: 'Control or spindle feature',
   tailstock: 'Tailstock',
+  power: 'Power supply',
   'still-open': 'What is still open may add',
   rigging: 'Transport and rigging in',
   training: 'Training and CAM software',

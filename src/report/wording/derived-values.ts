@@ -19,6 +19,8 @@ export const DERIVED_VALUE_WORDS: Readonly<Record<string, ValueWords>> = {
   price: value('price of all of it', 'money'),
   capital: value('price of all of it, with rigging and training', 'money'),
   'clearance.raised': value('raised by clearance additions', 'mm'),
+  'clearance.height': value('heightened by a column spacer', 'mm'),
+  swaps: value('lifts of the rotary a year, on or off'),
   'plates.thickness': value('plates under the rotary', 'mm'),
   'plates.mass': value('mass of the plates', 'kg'),
   'place.x': value('place along X', 'mm'),

@@ -68,4 +68,18 @@ export const MEASURE_TO_TAKE_WORDS: Readonly<Record<MeasureToTake, MeasureToTake
     'Order the machine with a drive for every rotary axis.',
     'drives to add',
   ),
+  transformer: take(
+    'Transformer',
+    'Feed the machine through a transformer to its voltage; an electrician chooses and fits it.',
+    'connected load',
+  ),
+  'phase-converter': take(
+    'Phase converter',
+    'Feed the machine through a phase converter that gives the phases and the voltage of the machine; an electrician chooses and fits it.',
+    'connected load',
+  ),
+  'stays-on': take(
+    'The rotary stays on',
+    'Nothing in the shop is sure to lift it, so leave it on the table: three-axis work has to live beside it, and riggers put it on once.',
+  ),
 };

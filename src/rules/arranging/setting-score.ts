@@ -2,7 +2,7 @@ import type { Interval } from '../../quantities/interval.ts';
 import type { Verdict } from '../decision.ts';
 import type { Case } from '../judging/case.ts';
 import type { Check } from '../judging/check.ts';
-import { familyVerdict, judgeOwn, OWN_CHECKS, worstOf } from '../judging/judge-family.ts';
+import { familyVerdict, judgeOwn, OWN_SETTING_CHECKS, worstOf } from '../judging/judge-family.ts';
 import { passes } from '../judging/outcome.ts';
 import type { Family } from './family.ts';
 import { type Setting, type World, withPart } from './setting.ts';
@@ -48,7 +48,8 @@ export function scoreOf(
     sureHours += family.hours.low;
     if (family.must) musts += 1;
   }
-  const own = worstOf(judgeOwn(world, ground, OWN_CHECKS));
+  // what no setting changes cannot tell settings apart
+  const own = worstOf(judgeOwn(world, ground, OWN_SETTING_CHECKS));
   return {
     setting,
     slack,

@@ -27,6 +27,10 @@ export const raisedBy = ({ additions }: Setting): number =>
 const STEEL = 7850;
 const CUBIC_MM_PER_CUBIC_M = 1e9;
 const NO_PRICE = known(0, 'price');
+const NO_SWAPS = known(0, 'swaps');
+
+const heightenedBy = ({ additions }: Setting): number =>
+  additions.reduce((sum, each) => sum + each.height, 0);
 
 /** Mass of a steel plate as large as the base (on its back: as the back), kg. */
 function plateMass({ rotary }: Candidate, thickness: number): Value {
@@ -50,21 +54,24 @@ export function groundOf(
   candidate: Candidate,
   setting: Setting,
   price: Value = NO_PRICE,
+  swaps: Value = NO_SWAPS,
 ): Case {
   const { place, plates } = setting;
   const { memo } = world;
   const raised = raisedBy(setting);
+  const heightened = heightenedBy(setting);
   return {
     keys: {
       part: 0,
       rotary: rotaryId(memo, candidate.rotary),
       mounting: idOf(memo, 'mounting', candidate.mounting),
       machine: idOf(memo, 'machine', candidate.machine.key),
-      additions: idOf(memo, 'additions', String(raised)),
+      additions: idOf(memo, 'additions', `${raised}/${heightened}`),
       plates: idOf(memo, 'plates', String(plates)),
       turn: place.turned ? 1 : 0,
       place: Number.NaN,
       price: Number.NaN,
+      swaps: Number.NaN,
     },
     memo,
     shop: world.shop,
@@ -75,10 +82,12 @@ export function groundOf(
     orientation: [],
     withParts: new Map(),
     raised: known(raised, 'clearance.raised'),
+    heightened: known(heightened, 'clearance.height'),
     plateThickness: known(plates, 'plates.thickness'),
     plateMass: plateMass(candidate, plates),
     place,
     price,
+    swaps,
   };
 }
 

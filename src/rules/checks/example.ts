@@ -16,9 +16,14 @@ export interface ExampleGiven {
   readonly tools?: Loose<Answers['tools']>;
   readonly work?: Loose<Answers['work']>;
   readonly money?: Loose<Answers['money']>;
+  readonly shop?: Loose<Answers['shop']>;
   readonly mounting?: Mounting;
   /** millimeters that clearance additions raise the nose */
   readonly raised?: number;
+  /** millimeters that they make the machine higher */
+  readonly heightened?: number;
+  /** lifts of the rotary a year, on or off */
+  readonly swaps?: number;
   /** millimeters of plates under the rotary */
   readonly plates?: number;
   readonly place?: {

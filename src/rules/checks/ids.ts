@@ -35,6 +35,14 @@ export const CHECK_IDS = [
   'rotating-work-offset',
   'tilted-work-plane',
   'look-ahead',
+  'bay',
+  'ceiling',
+  'doorway',
+  'floor-load',
+  'power',
+  'air',
+  'lift',
+  'hook-height',
   'budget',
 ] as const;
 export type CheckId = (typeof CHECK_IDS)[number];

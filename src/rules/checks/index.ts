@@ -20,7 +20,15 @@ import { tailstock } from './machine/tailstock.ts';
 import { toolLength } from './machine/tool-length.ts';
 import { travelX } from './machine/travel-x.ts';
 import { travelY } from './machine/travel-y.ts';
+import { air } from './shop/air.ts';
+import { bay } from './shop/bay.ts';
 import { budget } from './shop/budget.ts';
+import { ceiling } from './shop/ceiling.ts';
+import { doorway } from './shop/doorway.ts';
+import { floorLoad } from './shop/floor-load.ts';
+import { hookHeight } from './shop/hook-height.ts';
+import { lift } from './shop/lift.ts';
+import { power } from './shop/power.ts';
 import { brakeRotary } from './work/brake-rotary.ts';
 import { brakeTilt } from './work/brake-tilt.ts';
 import { collet } from './work/collet.ts';
@@ -73,5 +81,13 @@ export const CHECKS: readonly Check[] = [
   rotatingWorkOffset,
   tiltedWorkPlane,
   lookAhead,
+  bay,
+  ceiling,
+  doorway,
+  floorLoad,
+  power,
+  air,
+  lift,
+  hookHeight,
   budget,
 ];

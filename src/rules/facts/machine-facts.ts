@@ -48,6 +48,30 @@ export function machineCase(row: Machine): MachineCase {
     blocksAhead: read(blocks.ahead, 'blocks.ahead'),
     blocksAheadLookAhead: read(blocks.aheadWithLookAhead, 'blocks.aheadWithLookAhead'),
     acceleration: read(row.acceleration, 'acceleration'),
+    ...standingOf(row, read),
+  };
+}
+
+/** What it asks of the building that it stands in. */
+function standingOf({ table, footprint, service, shipping, power, air, mass }: Machine, read: Read) {
+  return {
+    tableHeight: read(table?.height ?? 'unknown', 'table.height'),
+    footprintX: read(footprint[0], 'footprint[0]'),
+    footprintY: read(footprint[1], 'footprint[1]'),
+    standsHigh: read(footprint[2], 'footprint[2]'),
+    serviceLeft: read(service.left, 'service.left'),
+    serviceRight: read(service.right, 'service.right'),
+    serviceFront: read(service.front, 'service.front'),
+    serviceRear: read(service.rear, 'service.rear'),
+    shipsLong: read(shipping[0], 'shipping[0]'),
+    shipsWide: read(shipping[1], 'shipping[1]'),
+    shipsHigh: read(shipping[2], 'shipping[2]'),
+    mass: read(mass, 'mass'),
+    kVA: read(power.kVA, 'power.kVA'),
+    volts: read(power.volts, 'power.volts'),
+    phases: read(power.phases, 'power.phases', false, { low: 1, high: 3 }),
+    airFlow: read(air.flow, 'air.flow'),
+    airBar: read(air.bar, 'air.bar'),
   };
 }
 

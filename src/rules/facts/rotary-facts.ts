@@ -32,6 +32,7 @@ export function rotaryCase(row: Rotary): RotaryCase {
     tailstockLength: read(row.tailstock === null ? 0 : row.tailstock.length, 'tailstock.length'),
     height: read(row.height, 'height'),
     mass: read(row.mass, 'mass'),
+    airBar: read(row.air.bar, 'air.bar'),
   };
 }
 
@@ -68,6 +69,7 @@ export function builtInCase({ id: machine, spindle }: Machine, row: BuiltIn): Ro
     tailstockLength: none,
     height: none,
     mass: none,
+    airBar: none,
   };
 }
 

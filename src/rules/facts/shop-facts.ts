@@ -5,6 +5,7 @@ import { NOT_SURE } from '../../questions/ranges.ts';
 import type { ShopCase } from '../judging/case.ts';
 import { answered, derived, known, openAnswer, type Value } from '../judging/value.ts';
 import { moneyCase } from '../money/money-case.ts';
+import { siteCase } from './site-facts.ts';
 
 /** What is the same for every arrangement: tools, loading, vises, money, assumptions. */
 export function shopCase(answers: Answers): ShopCase {
@@ -25,6 +26,7 @@ export function shopCase(answers: Answers): ShopCase {
         ? known(assume.viseLength, 'assume.viseLength')
         : answered(work.vise.length, 'work.vise.length', NOT_SURE['work.vise.length']),
     byHand: byHand(work.loading),
+    site: siteCase(answers, assume),
     visesWanted: visesWanted(work.visesWanted),
     visesAsked: answered(work.visesWanted, 'work.visesWanted', NOT_SURE['work.visesWanted']),
     switchesPerWeek: answered(work.switchesPerWeek, 'work.switchesPerWeek', NOT_SURE['work.switchesPerWeek']),

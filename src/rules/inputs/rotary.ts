@@ -26,5 +26,6 @@ export const rotary = {
   baseCenterAcross: input('center across the base', 'mm', [20, 1000], (of) => of.baseCenterAcross),
   tailstockLength: input('length of the tailstock', 'mm', [0, 600], (of) => of.tailstockLength),
   height: input('overall height', 'mm', [80, 1200], (of) => of.height),
+  airBar: input('pressure that the rotary needs', 'bar', [0, 12], (of) => of.airBar),
   mass: input('mass of the rotary', 'kg', [5, 3000], (of) => of.mass),
 } as const;

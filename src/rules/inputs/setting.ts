@@ -18,10 +18,12 @@ export const shop = {
 /** How the rotary stands on this machine. */
 export const setting = {
   raised: caseInput('raised by clearance additions', 'mm', [0, 500], (of) => of.raised),
+  heightened: caseInput('heightened by a column spacer', 'mm', [0, 500], (of) => of.heightened),
   plateThickness: caseInput('plates under the rotary', 'mm', [0, 300], (of) => of.plateThickness),
   plateMass: caseInput('mass of the plates', 'kg', [0, 300], (of) => of.plateMass),
   placeX: caseInput('place along X', 'mm', [-800, 800], (of) => known(of.place.x, 'place.x')),
   placeY: caseInput('place along Y', 'mm', [-400, 400], (of) => known(of.place.y, 'place.y')),
+  swaps: caseInput('lifts of the rotary a year', '', [0, 2000], (of) => of.swaps),
   price: caseInput('price of all of it', 'money', [0, 1e6], (of) => of.price),
 } as const;
 

@@ -4,6 +4,7 @@ import type { Motion } from '../../questions/answers.ts';
 import type { Assumed } from '../../questions/assumptions.ts';
 import type { MoneyCase } from '../money/money-case.ts';
 import type { Keys, Memo } from './memo.ts';
+import type { SiteCase } from './site-case.ts';
 import type { Hanging, Value } from './value.ts';
 
 /** What a need or a have can depend on. Tools, assumptions and the shop are the same in a whole decision. */
@@ -16,7 +17,8 @@ export type Room =
   | 'plates'
   | 'turn'
   | 'place'
-  | 'price';
+  | 'price'
+  | 'swaps';
 
 export type ApproachCase =
   | { readonly kind: 'top' | 'sides' | 'around' }
@@ -107,6 +109,7 @@ export interface RotaryCase {
   readonly tailstockLength: Value;
   readonly height: Value;
   readonly mass: Value;
+  readonly airBar: Value;
 }
 
 export interface MachineCase {
@@ -144,6 +147,23 @@ export interface MachineCase {
   readonly blocksAhead: Value;
   readonly blocksAheadLookAhead: Value;
   readonly acceleration: Value;
+  readonly tableHeight: Value;
+  readonly footprintX: Value;
+  readonly footprintY: Value;
+  readonly standsHigh: Value;
+  readonly serviceLeft: Value;
+  readonly serviceRight: Value;
+  readonly serviceFront: Value;
+  readonly serviceRear: Value;
+  readonly shipsLong: Value;
+  readonly shipsWide: Value;
+  readonly shipsHigh: Value;
+  readonly mass: Value;
+  readonly kVA: Value;
+  readonly volts: Value;
+  readonly phases: Value;
+  readonly airFlow: Value;
+  readonly airBar: Value;
 }
 
 /** What is the same for every arrangement. */
@@ -165,6 +185,7 @@ export interface ShopCase {
   readonly swapMinutes: Value;
   readonly budget: Value;
   readonly platePrice: Value;
+  readonly site: SiteCase;
   readonly money: MoneyCase;
 }
 
@@ -190,8 +211,12 @@ export interface Case {
   readonly withParts: Map<PartCase, Case>;
   /** by how much the clearance additions raise the nose above the table */
   readonly raised: Value;
+  /** by how much they make the machine higher */
+  readonly heightened: Value;
   readonly plateThickness: Value;
   readonly plateMass: Value;
   readonly place: PlaceCase;
   readonly price: Value;
+  /** lifts of the rotary a year, on or off */
+  readonly swaps: Value;
 }

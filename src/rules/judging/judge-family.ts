@@ -25,7 +25,9 @@ const SETTING: ReadonlySet<Room> = new Set<Room>(['additions', 'plates', 'turn',
 
 const dependsOnSetting = (check: Check): boolean =>
   ROOMS.get(check)?.some((room) => SETTING.has(room)) ?? false;
-const needsPrice = (check: Check): boolean => ROOMS.get(check)?.includes('price') ?? false;
+/** Price and swaps are known only once the setting has been chosen. */
+const comesLate = (check: Check): boolean =>
+  ROOMS.get(check)?.some((room) => room === 'price' || room === 'swaps') ?? false;
 
 const aboutParts = CHECKS.filter((check) => check.about === 'part');
 const aboutArrangement = CHECKS.filter((check) => check.about === 'arrangement');
@@ -39,9 +41,11 @@ const aboutStack = (check: Check): boolean =>
 export const STACK_CHECKS = SETTING_CHECKS.filter(aboutStack);
 export const TURN_CHECKS = SETTING_CHECKS.filter((check) => !aboutStack(check));
 export const PART_CHECKS = [...FIXED_CHECKS, ...SETTING_CHECKS];
-/** Checks of the arrangement itself, but for those that wait for its price. */
-export const OWN_CHECKS = aboutArrangement.filter((check) => !needsPrice(check));
-export const PRICE_CHECKS = aboutArrangement.filter(needsPrice);
+/** Checks of the arrangement itself, but for those that wait for its setting. */
+export const OWN_CHECKS = aboutArrangement.filter((check) => !comesLate(check));
+export const LATE_CHECKS = aboutArrangement.filter(comesLate);
+/** Of its own checks, those that additions, plates or place can change. */
+export const OWN_SETTING_CHECKS = OWN_CHECKS.filter(dependsOnSetting);
 
 /**
  * The checks that apply to a family, judged on every kind that its answers leave open; with `whole` so that

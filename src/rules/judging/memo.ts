@@ -4,7 +4,7 @@ import type { Check } from './check.ts';
 import type { Outcome } from './outcome.ts';
 import type { Side, SideValue } from './side.ts';
 
-/** Where a case stands in each room, as a number; NaN: nothing of it is kept (places and prices rarely recur). */
+/** Where a case stands in each room, as a number; NaN: nothing of it is kept (places, prices and swaps rarely recur). */
 export type Keys = Readonly<Record<Room, number>>;
 
 /** What has been worked out already; lives as long as one decision. */
@@ -18,15 +18,16 @@ export interface Memo {
 
 /** How many names of each room a key can tell apart; all together they fit one exact number. */
 const RADIX: Readonly<Record<Room, number>> = {
-  part: 2 ** 13,
+  part: 2 ** 12,
   rotary: 2 ** 12,
   machine: 2 ** 12,
   mounting: 2 ** 4,
-  additions: 2 ** 4,
+  additions: 2 ** 5,
   plates: 2 ** 6,
   turn: 2,
   place: 1,
   price: 1,
+  swaps: 1,
 };
 
 const ROOMS = Object.keys(RADIX) as Room[];

@@ -5,6 +5,7 @@ import type { MeasureToTake, PriceItem } from '../decision.ts';
 import { type Outcome, passes } from '../judging/outcome.ts';
 import { bounded, derived, known, stated, type Value } from '../judging/value.ts';
 import { fromCents, roundedToCents, toCents } from '../money/cents.ts';
+import { supplyItems } from './supply-price.ts';
 
 /** Features that a check may ask to be ordered, by the measure that names them. */
 export const FEATURE_OF = {
@@ -53,7 +54,7 @@ export function priceOf(setUp: SetUp, covered: readonly Outcome[], owned: string
     });
   if (!machine.builtIn) items.push(...drives(setUp, money));
   if (setUp.setting.plates > 0) items.push({ item: 'plates', which: '', price: platePrice });
-  items.push(...ordered(setUp, covered, money));
+  items.push(...ordered(setUp, covered, money), ...supplyItems(setUp.own));
   const total = totalOf(items.map(({ price }) => price));
   return { items, total: setUp.unsettled ? unsettledTotal(setUp, total, items, platePrice, money) : total };
 }
@@ -69,7 +70,7 @@ function unsettledTotal(
   platePrice: Value,
   money: Money,
 ): Value {
-  const least = items.filter(({ item }) => item === 'machine' || item === 'rotary' || item === 'axis-drives');
+  const least = items.filter(({ item }) => SETTLED.has(item));
   const { row } = machine;
   const offered = [
     ...row.clearance.map(({ price }) => money(price, `machines[${row.id}].clearance.price`)),
@@ -91,6 +92,9 @@ function unsettledTotal(
     [total, ...offered, ...least.map(({ price }) => price)],
   );
 }
+
+/** What no setting changes. */
+const SETTLED: ReadonlySet<PriceItem['item']> = new Set(['machine', 'rotary', 'axis-drives', 'power']);
 
 type Money = (price: Stated, path: string) => Value;
 
