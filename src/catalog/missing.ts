@@ -159,7 +159,8 @@ const ABOUT_TILT = ['tilt-moment', 'brake-tilt', 'drive-tilt'];
 
 /** Only a table that does not tilt works with a tailstock, or lies on its back, as deep as it is high otherwise. */
 const ofTilting = ({ path, checks }: MissingValue): MissingValue => {
-  return { path, checks: path === 'height' ? [] : checks.filter((check) => check !== 'tailstock') };
+  const left = path === 'height' ? 'table-footprint' : 'tailstock';
+  return { path, checks: checks.filter((check) => check !== left) };
 };
 
 function gapsOf(row: object, checks: Readonly<Record<string, readonly string[]>>): readonly MissingValue[] {
