@@ -16,6 +16,7 @@ import { families } from './sections/families.ts';
 import { features } from './sections/features.ts';
 import { halfPage } from './sections/half-page.ts';
 import { laterCost } from './sections/later-cost.ts';
+import { lifting, liftingInShort } from './sections/lifting.ts';
 import { misses, stoppers } from './sections/misses.ts';
 import { money, moneyInShort } from './sections/money.ts';
 import { outcome } from './sections/outcome.ts';
@@ -57,6 +58,7 @@ const SECTIONS: readonly Section[] = [
   routes,
   arrangement,
   laterCost,
+  lifting,
   money,
   features,
   checks,
@@ -78,7 +80,6 @@ export const wholeReport: Section = (decision) =>
 /** Where nothing asks for a rotary, nothing is said about rotaries. */
 const WITHOUT_ROTARY: readonly Section[] = [
   title,
-  halfPage,
   preamble,
   outcome,
   cautions,
@@ -91,7 +92,10 @@ const WITHOUT_ROTARY: readonly Section[] = [
 
 /** What fits on a terminal: the answer, what it takes, what it gives up, what is open, what can hurt. */
 export const shortReport: Section = (decision) =>
-  inOrder([outcome, toDo, moneyInShort, runnersUp, stoppers, misses, unknowns, cautions], decision);
+  inOrder(
+    [outcome, toDo, liftingInShort, moneyInShort, runnersUp, stoppers, misses, unknowns, cautions],
+    decision,
+  );
 
 /** What stands right behind the answer, because it is what has to be done next. */
 const NEXT: Readonly<Record<Decision['outcome'], readonly Section[]>> = {

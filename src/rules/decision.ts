@@ -7,6 +7,7 @@ import type { Bounded, CheckResult, Verdict } from './check-result.ts';
 import type { CheckId } from './checks/ids.ts';
 import type { Bigger, ClassFinding, Route } from './decision-classes.ts';
 import type { FeatureNeed } from './decision-features.ts';
+import type { LiftingDecision } from './decision-lifting.ts';
 import type { Money, MoneyFormulas } from './decision-money.ts';
 import type { StageId } from './stages/index.ts';
 
@@ -89,6 +90,8 @@ export interface Arrangement {
   readonly prices: readonly PriceItem[];
   readonly features: readonly FeatureNeed[];
   readonly later: LaterCost | null;
+  /** null: nothing has to be lifted */
+  readonly lifting: LiftingDecision | null;
   readonly money: Money;
   readonly checks: readonly CheckResult[];
   readonly undominated: boolean;

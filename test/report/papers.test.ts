@@ -69,7 +69,7 @@ describe('The half page', () => {
       .split('\n');
     expect(risks).toHaveLength(4);
     expect(risks[1]).toContain('It does not bring back its price within the 5 years that are looked at.');
-    expect(risks[2]).toContain('what the floor carries');
+    expect(risks[2]).toContain('floor load');
   });
 
   it('names what is open in the building once, and a budget that may not do', () => {

@@ -27,6 +27,7 @@ import {
   THERE_WORDS,
 } from '../../src/report/wording/features.ts';
 import { NEXT_STEPS, PLAIN_CLASS_WORDS } from '../../src/report/wording/half-page.ts';
+import { LIFTING_CAUTIONS, MEANS_WORDS, NO_MEANS_WORDS } from '../../src/report/wording/lifting.ts';
 import { MATERIAL_WORDS } from '../../src/report/wording/materials.ts';
 import { MEASURE_WORDS } from '../../src/report/wording/measures.ts';
 import { MEASURE_TO_TAKE_WORDS } from '../../src/report/wording/measures-to-take.ts';
@@ -62,6 +63,9 @@ const TABLES: Readonly<Record<string, object>> = {
   clearance: CLEARANCE_WORDS,
   plates: PLATE_WORDS,
   prices: PRICE_WORDS,
+  means: MEANS_WORDS,
+  'no means': NO_MEANS_WORDS,
+  'lifting cautions': LIFTING_CAUTIONS,
   features: FEATURE_WORDS,
   needs: FEATURE_NEED_WORDS,
   'reasons for a feature': FEATURE_REASON_WORDS,

@@ -48,6 +48,7 @@ const ORDER = {
     'prices',
     'features',
     'later',
+    'lifting',
     'money',
     'tried',
   ],

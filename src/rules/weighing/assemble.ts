@@ -11,6 +11,7 @@ import { dropOf } from '../stages/drop.ts';
 import { featuresOf } from './features.ts';
 import type { FamilyVerdict, Judged } from './judged.ts';
 import { laterCost } from './later-cost.ts';
+import { liftingOf } from './lifting.ts';
 import { shownItems } from './price.ts';
 
 /** An arrangement as the decision shows it, every check traced. */
@@ -46,6 +47,7 @@ export function assembled(
     prices: shownItems(judged.priced),
     features: featuresOf(judged, answers, world.shop),
     later: laterCost(judged, answers, world.shop.platePrice),
+    lifting: liftingOf(judged, world),
     money: shownMoney(judged, world.shop.money),
     checks: traces
       ? [
