@@ -79,11 +79,24 @@ export interface PartLine {
   readonly open: number;
 }
 
-/** Everything that a shell shows, as plain data; no shell works out anything of its own. */
+/**
+ * Everything that a shell shows, as plain data; no shell works out anything of its own. Worked out once for the same
+ * session: a shell asks for it several times between two keys.
+ */
 export function screenOf(session: Session, world: World): Screen {
+  const known = screens.get(session);
+  if (known?.world === world) return known.screen;
   const survey = world.survey(session.kept);
-  return { ...bodyOf(session.at, session, survey, world), ...feedbackOf(session, survey, world) };
+  const screen: Screen = {
+    ...bodyOf(session.at, session, survey, world),
+    ...feedbackOf(session, survey, world),
+  };
+  // a decision is large, and whoever made it decides how long it is kept
+  if (screen.kind !== 'result') screens.set(session, { world, screen });
+  return screen;
 }
+
+const screens = new WeakMap<Session, { readonly world: World; readonly screen: Screen }>();
 
 /** What the last event brought about, without the place that it led to: nothing is decided for it. */
 export const feedbackIn = (session: Session, world: World): Feedback =>

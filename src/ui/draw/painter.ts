@@ -46,22 +46,36 @@ function list(rows: readonly Row[], key: number, pointer: string): ReactElement 
   });
 }
 
-function screen(rows: readonly Row[], width: number, pointer: string): ReactElement {
-  const children: ReactElement[] = [];
+/** Rows of a list that are drawn as one: where one of them changes, all of them are drawn anew. */
+const MOST_IN_PIECE = 6;
+
+/** Where the piece ends that begins at this row: some rows of a list, or a single row. */
+function endOfPiece(rows: readonly Row[], from: number): number {
+  const most = Math.min(rows.length, from + MOST_IN_PIECE);
+  let end = from;
+  while (end < most && rows[end]?.item !== undefined) end += 1;
+  return Math.max(end, from + 1);
+}
+
+/** The same row again, under the same key, is the same element again: the library then passes it over. */
+type Drawn = Map<string, ReactElement>;
+
+function screen(rows: readonly Row[], width: number, pointer: string, last: Drawn): [ReactElement, Drawn] {
+  const drawn: Drawn = new Map();
   for (let index = 0; index < rows.length; ) {
-    const row = rows[index];
-    if (row === undefined) break;
-    const until = rows.findIndex((each, at) => at >= index && each.item === undefined);
-    const end = until < 0 ? rows.length : until;
-    if (end > index) {
-      children.push(list(rows.slice(index, end), index, pointer));
-      index = end;
-    } else {
-      children.push(createElement(Box, { key: `row ${index}`, height: 1 }, rowText(row)));
-      index += 1;
-    }
+    const end = endOfPiece(rows, index);
+    const piece = rows.slice(index, end);
+    const key = `${index} ${JSON.stringify(piece)}`;
+    drawn.set(key, last.get(key) ?? pieceOf(piece, index, pointer));
+    index = end;
   }
-  return createElement(Box, { flexDirection: 'column', width }, children);
+  return [createElement(Box, { flexDirection: 'column', width }, [...drawn.values()]), drawn];
+}
+
+function pieceOf(rows: readonly Row[], index: number, pointer: string): ReactElement {
+  const [first] = rows;
+  if (first === undefined || first.item !== undefined) return list(rows, index, pointer);
+  return createElement(Box, { key: `row ${index}`, height: 1 }, rowText(first));
 }
 
 export interface PainterOptions {
@@ -77,16 +91,23 @@ export function createPainter({ columns, pointer, write, onFault }: PainterOptio
   let outlet: Outlet | null = null;
   let instance: Instance | null = null;
   let width = columns;
+  let drawn: Drawn = new Map();
+  const drawing = (rows: readonly Row[]): ReactElement => {
+    const [element, now] = screen(rows, width, pointer, drawn);
+    drawn = now;
+    return element;
+  };
   const stop = (): void => {
     // what is painted stays: the last frame is not written once more where the next is to stand
     if (outlet !== null) outlet.muted = true;
     instance?.unmount();
     [outlet, instance] = [null, null];
+    drawn = new Map();
   };
   const begin = (rows: readonly Row[]): void => {
     write('\u001b[?2026h\u001b[0m\u001b[2J\u001b[H');
     outlet = new Outlet(width, write);
-    instance = render(screen(rows, width, pointer), {
+    instance = render(drawing(rows), {
       stdout: outlet as unknown as NodeJS.WriteStream,
       stdin: DEAF as unknown as NodeJS.ReadStream,
       stderr: outlet as unknown as NodeJS.WriteStream,
@@ -101,7 +122,7 @@ export function createPainter({ columns, pointer, write, onFault }: PainterOptio
   return {
     show: (rows) => {
       if (instance === null) begin(rows);
-      else instance.rerender(screen(rows, width, pointer));
+      else instance.rerender(drawing(rows));
     },
     anew: (rows, now) => {
       stop();

@@ -1,4 +1,4 @@
-import { screenOf } from '../../session/screen.ts';
+import { type Screen, screenOf } from '../../session/screen.ts';
 import type { World } from '../../session/world.ts';
 import { cut, fitRow } from '../look/cells.ts';
 import { EMPTY, type Row, row } from '../look/row.ts';
@@ -68,13 +68,24 @@ function bodyOf(leaving: Ui, context: Context): readonly Row[] {
   }
   if (ui.over?.kind === 'jump') return jumpFrame(ui, context);
   if (ui.over?.kind === 'open') return openFrame(ui, context);
-  const screen = allWritten(screenOf(ui.session, context.world), context.ascii);
+  const screen = writtenScreen(screenOf(ui.session, context.world), context.ascii);
   if (ui.over?.kind === 'start' || screen.kind === 'resume') return startFrame(ui, screen, context);
   if (screen.kind !== 'question') return placeFrame(ui, screen, context);
   if (ui.over?.kind === 'why')
     return scrolledFrame(ui, 'Why this is asked', whyRows(screen, context.width), context);
   return questionFrame(ui, screen, context);
 }
+
+/** Once for the same screen, which is shown at many keys. */
+function writtenScreen(screen: Screen, ascii: boolean): Screen {
+  const known = writtenScreens.get(screen);
+  if (known?.ascii === ascii) return known.screen;
+  const now = allWritten(screen, ascii);
+  writtenScreens.set(screen, { ascii, screen: now });
+  return now;
+}
+
+const writtenScreens = new WeakMap<Screen, { readonly ascii: boolean; readonly screen: Screen }>();
 
 /** One line, whatever the room; what Ctrl-C has to say comes first. */
 function smallRows(ui: Ui, { columns, rows }: Size, drawing: Drawing): readonly Row[] {

@@ -16,17 +16,27 @@ export interface Listing {
 }
 
 /** The rows of the list as they may be shown. */
-export const shownItems = (ui: Ui, { world, ascii }: Context): readonly Item[] | null =>
-  itemsOf(ui, world)?.map((item) => ({
+export function shownItems(ui: Ui, { world, ascii }: Context): readonly Item[] | null {
+  const items = itemsOf(ui, world);
+  if (items === null) return null;
+  const known = shown.get(items);
+  if (known?.ascii === ascii) return known.items;
+  const now = items.map((item) => ({
     ...item,
     label: written(item.label, ascii),
     about: written(item.about, ascii),
     state: written(item.state, ascii),
-  })) ?? null;
+  }));
+  shown.set(items, { ascii, items: now });
+  return now;
+}
+
+/** The same list is shown at many keys, one after the other. */
+const shown = new WeakMap<readonly Item[], { readonly ascii: boolean; readonly items: readonly Item[] }>();
 
 const LEAST_ROWS = 5;
 
-/** A list of which as many rows are shown as there is room for, with the highlighted one always in sight. */
+/** A list of which a page is shown that holds the highlighted row, as many rows as there is room for. */
 export function listBlock(listing: Listing, rank: number): Block {
   const { items } = listing;
   return {
@@ -38,7 +48,10 @@ export function listBlock(listing: Listing, rank: number): Block {
   };
 }
 
-/** The rows around the highlighted one; where some are left out, a line at that end says how many. */
+/**
+ * The page of the highlighted row; where rows are left out, a line at that end says how many. It stays as it is until
+ * the highlight leaves it: a window that follows every step would have to be written anew each time.
+ */
 function windowed(listing: Listing, rows: number): readonly Row[] {
   const { items, mark } = listing;
   if (rows <= 0) return [];
@@ -46,7 +59,7 @@ function windowed(listing: Listing, rows: number): readonly Row[] {
   if (rows < 3)
     return items.slice(mark, mark + rows).map((item, index) => itemRow(listing, item, mark + index));
   const room = rows - 2;
-  const start = Math.max(0, Math.min(items.length - room, mark - Math.floor(room / 2)));
+  const start = Math.max(0, Math.min(items.length - room, Math.floor(mark / room) * room));
   const after = items.length - start - room;
   return [
     row(start === 0 ? '' : `  ▲ ${start} more`, 'quiet'),

@@ -1,4 +1,5 @@
 import { missLines, overviewLines, stagesLines } from '../../report/screen-lines.ts';
+import type { Decision } from '../../rules/decision.ts';
 import { type Row, row } from '../look/row.ts';
 import { comparedNow } from '../state/act.ts';
 import { ready } from '../state/not-yet.ts';
@@ -60,13 +61,14 @@ function bodyRows(ui: Ui, { world, width, ascii }: Context): readonly Row[] {
   const look = { width, ascii };
   switch (ui.view) {
     case 'why':
-      return checkListRows(decision, width, ascii);
+      return textOnce(decision, look, 'why', () => checkListRows(decision, width, ascii));
     case 'stages':
-      return stagesLines(decision, look).map(tonedRow);
+      return textOnce(decision, look, 'stages', () => stagesLines(decision, look).map(tonedRow));
     case 'why-not': {
       const id = ui.looked ?? '';
       const full = ready(() => world.decisionWith(kept, id));
-      return full === undefined || full === null ? WORKING : missLines(full, id, look).map(tonedRow);
+      if (full === undefined || full === null) return WORKING;
+      return textOnce(full, look, `why not ${id}`, () => missLines(full, id, look).map(tonedRow));
     }
     case 'compare': {
       const every = ready(() => world.everyArrangement(kept));
@@ -75,8 +77,25 @@ function bodyRows(ui: Ui, { world, width, ascii }: Context): readonly Row[] {
       return comparisonRows(every, ids, width, ascii);
     }
     default:
-      return overviewLines(decision, look).map(tonedRow);
+      return textOnce(decision, look, 'overview', () => overviewLines(decision, look).map(tonedRow));
   }
+}
+
+/** The text of a decision as it was laid out last: whoever scrolls asks for the same one at every key. */
+const texts = new WeakMap<Decision, { readonly key: string; readonly rows: readonly Row[] }>();
+
+function textOnce(
+  decision: Decision,
+  { width, ascii }: { readonly width: number; readonly ascii: boolean },
+  what: string,
+  lay: () => readonly Row[],
+): readonly Row[] {
+  const key = `${width} ${ascii} ${what}`;
+  const known = texts.get(decision);
+  if (known?.key === key) return known.rows;
+  const rows = lay();
+  texts.set(decision, { key, rows });
+  return rows;
 }
 
 const papersFrame = (ui: Ui, context: Context): readonly Row[] =>

@@ -7,7 +7,9 @@ import type { Job, JobDone } from './judge.ts';
 parentPort?.on('message', ({ id, answers, options }: Job) => {
   let done: JobDone;
   try {
-    done = { id, decision: decide(answers, workerData as Catalog, options) };
+    const decision = decide(answers, workerData as Catalog, options);
+    const { answers: _answers, catalog: _catalog, ...inputs } = decision.inputs;
+    done = { id, decision: { ...decision, inputs } };
   } catch (error) {
     done = { id, fault: error instanceof Error ? (error.stack ?? error.message) : String(error) };
   }

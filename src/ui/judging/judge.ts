@@ -12,8 +12,13 @@ export interface Job {
   readonly options: DecideOptions;
 }
 
+/** A decision on its way: both sides have what it was made from, which is not sent with each of them. */
+export interface SentDecision extends Omit<Decision, 'inputs'> {
+  readonly inputs: Omit<Decision['inputs'], 'answers' | 'catalog'>;
+}
+
 export type JobDone =
-  | { readonly id: number; readonly decision: Decision }
+  | { readonly id: number; readonly decision: SentDecision }
   | { readonly id: number; readonly fault: string };
 
 /** Decides beside the screen, so that no key ever waits for it. */
@@ -26,14 +31,17 @@ export interface Judge {
   readonly work: () => void;
 }
 
-/** Decisions that are kept: the answers so far, what is looked ahead to, the result and its details. */
-const MOST_KEPT = 12;
+/** Decisions that are kept: the answers so far, what is looked ahead to, the result and its details. Each is large. */
+const MOST_KEPT = 6;
+
+/** What a decision is made from. */
+type From = Pick<Decision['inputs'], 'answers' | 'catalog'>;
 
 /** `send` hands a job over; what comes of it is given to `received`. */
 export function createJudge(send: (job: Job) => void, onReady: () => void) {
   const kept = new Map<string, Decision>();
-  const wanted = new Map<string, Omit<Job, 'id'>>();
-  let busy: { readonly id: number; readonly key: string } | null = null;
+  const wanted = new Map<string, From & { readonly options: DecideOptions }>();
+  let busy: { readonly id: number; readonly key: string; readonly from: From } | null = null;
   let lastId = 0;
   const keep = (key: string, decision: Decision): void => {
     kept.delete(key);
@@ -42,33 +50,35 @@ export function createJudge(send: (job: Job) => void, onReady: () => void) {
     if (kept.size > MOST_KEPT && oldest !== undefined) kept.delete(oldest);
   };
   const judge: Judge = {
-    decide: (answers, _catalog, options) => {
+    decide: (answers, catalog, options) => {
       const key = JSON.stringify([answers, options]);
       const found = kept.get(key);
       if (found !== undefined) {
         keep(key, found);
         return found;
       }
-      wanted.set(key, { answers, options });
+      wanted.set(key, { answers, catalog, options });
       throw new NotYet();
     },
     forget: () => wanted.clear(),
     work: () => {
       const [next] = wanted;
       if (busy !== null || next === undefined) return;
-      const [key, job] = next;
+      const [key, { answers, catalog, options }] = next;
       wanted.delete(key);
       lastId += 1;
-      busy = { id: lastId, key };
-      send({ id: lastId, ...job });
+      busy = { id: lastId, key, from: { answers, catalog } };
+      send({ id: lastId, answers, options });
     },
   };
   const received = (answer: JobDone): void => {
     if (busy?.id !== answer.id) return;
-    const { key } = busy;
+    const { key, from } = busy;
     busy = null;
     if ('fault' in answer) throw new Error(answer.fault);
-    keep(key, answer.decision);
+    const { decision } = answer;
+    // each key in its usual place: it is written to a file in this order
+    keep(key, { ...decision, inputs: { ...from, ...decision.inputs } });
     onReady();
   };
   return { judge, received };

@@ -1,4 +1,5 @@
 import { type ArrangementRow, arrangementRows } from '../../report/arrangement-rows.ts';
+import type { Decision } from '../../rules/decision.ts';
 import { allQuestions } from '../../session/all-questions.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
 import { screenOf } from '../../session/screen.ts';
@@ -37,6 +38,16 @@ const item = (key: string, label: string, act: Act, about = '', state = ''): Ite
 const event = (given: Event): Act => ({ do: 'event', event: given });
 const replying = (text: string): Act => event({ type: 'reply', text });
 
+/** Lists as they were worked out last, by what they are made of: they are asked for several times between two keys. */
+const known = {
+  jump: new WeakMap<Session, { readonly world: World; readonly items: readonly Item[] }>(),
+  screen: new WeakMap<
+    Screen,
+    { readonly chosen: readonly number[]; readonly items: readonly Item[] | null }
+  >(),
+  arrangements: new WeakMap<Decision, readonly ArrangementRow[]>(),
+};
+
 /** The list that is shown now, filtered by what is typed over it; null where the screen has none. */
 export function itemsOf(ui: Ui, world: World): readonly Item[] | null {
   const { over, session, field } = ui;
@@ -44,7 +55,7 @@ export function itemsOf(ui: Ui, world: World): readonly Item[] | null {
   if (over?.kind === 'jump') return matching(jumpItems(session, world), field.text);
   if (over !== null && over.kind !== 'find' && over.kind !== 'leave') return null;
   const items =
-    session.at.at === 'result' ? resultItems(ui, world) : screenItems(screenOf(session, world), ui.chosen);
+    session.at.at === 'result' ? resultItems(ui, world) : screenList(screenOf(session, world), ui.chosen);
   return over?.kind === 'find' && items !== null ? matching(items, field.text) : items;
 }
 
@@ -53,6 +64,7 @@ const matching = (items: readonly Item[], typed: string): readonly Item[] => {
     .toLowerCase()
     .split(/\s+/)
     .filter((word) => word !== '');
+  if (words.length === 0) return items;
   return items.filter(({ label, state }) => {
     const text = `${label} ${state}`.toLowerCase();
     return words.every((word) => text.includes(word));
@@ -73,7 +85,15 @@ function startItems({ at }: Session): readonly Item[] {
   ];
 }
 
-const jumpItems = (session: Session, world: World): readonly Item[] =>
+function jumpItems(session: Session, world: World): readonly Item[] {
+  const found = known.jump.get(session);
+  if (found?.world === world) return found.items;
+  const items = questionLines(session, world);
+  known.jump.set(session, { world, items });
+  return items;
+}
+
+const questionLines = (session: Session, world: World): readonly Item[] =>
   allQuestions(session, world).map(({ place, part, title, state }, index) =>
     item(
       String(index),
@@ -85,6 +105,14 @@ const jumpItems = (session: Session, world: World): readonly Item[] =>
       state,
     ),
   );
+
+function screenList(screen: Screen, chosen: readonly number[]): readonly Item[] | null {
+  const found = known.screen.get(screen);
+  if (found?.chosen === chosen) return found.items;
+  const items = screenItems(screen, chosen);
+  known.screen.set(screen, { chosen, items });
+  return items;
+}
 
 function screenItems(screen: Screen, chosen: readonly number[]): readonly Item[] | null {
   switch (screen.kind) {
@@ -185,7 +213,8 @@ function resultItems({ view, session, looked, compared }: Ui, world: World): rea
   if (!lists) return null;
   const decision = ready(() => world.everyArrangement(session.kept));
   if (decision === undefined || decision === null) return [];
-  const rows = arrangementRows(decision, false);
+  const rows = known.arrangements.get(decision) ?? arrangementRows(decision, false);
+  known.arrangements.set(decision, rows);
   const shown = view === 'compare' ? passingFirst(rows) : rows.filter(({ passes }) => passes !== 'yes');
   return shown.map(({ id, name, fate }) =>
     item(id, name, { do: 'look', id }, '', compared.includes(id) ? `compared; ${fate}` : fate),

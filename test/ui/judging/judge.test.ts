@@ -1,13 +1,17 @@
 import { describe, expect, test, vi } from 'vitest';
 import { blankAnswers } from '../../../src/questions/blank-answers.ts';
-import type { Decision } from '../../../src/rules/decision.ts';
-import { createJudge, type Job } from '../../../src/ui/judging/judge.ts';
+import { createJudge, type Job, type SentDecision } from '../../../src/ui/judging/judge.ts';
 import { NotYet } from '../../../src/ui/state/not-yet.ts';
 import { FAKE_CATALOG } from '../../session/fake-engine.ts';
 
 const OPTIONS = { shownIn: 'mm', traces: false } as const;
 const answersOf = (currency: string) => blankAnswers(currency);
-const decisionOf = (name: string) => ({ recommended: name }) as Decision;
+/** as it is sent, and as it is given: with what it was made from */
+const decisionOf = (name: string) => ({ recommended: name, inputs: { shownIn: 'mm' } }) as SentDecision;
+const decidedOn = (name: string) => ({
+  recommended: name,
+  inputs: { answers: answersOf(name), catalog: FAKE_CATALOG, shownIn: 'mm' },
+});
 
 function judging() {
   const sent: Job[] = [];
@@ -36,7 +40,7 @@ describe('a judge', () => {
     expect(names(sent)).toEqual(['A']);
     finish();
     expect(onReady).toHaveBeenCalledTimes(1);
-    expect(ask('A')).toEqual(decisionOf('A'));
+    expect(ask('A')).toEqual(decidedOn('A'));
     judge.work();
     expect(names(sent)).toEqual(['A', 'B']);
   });
@@ -51,7 +55,7 @@ describe('a judge', () => {
     finish();
     judge.work();
     expect(names(sent)).toEqual(['A', 'C']);
-    expect(ask('A')).toEqual(decisionOf('A'));
+    expect(ask('A')).toEqual(decidedOn('A'));
   });
 
   test('tells answers apart, and the ways in which they are decided', () => {
@@ -64,19 +68,19 @@ describe('a judge', () => {
     expect(sent.map(({ options }) => options)).toEqual([OPTIONS, { ...OPTIONS, all: true }]);
   });
 
-  test('keeps twelve decisions, those that were looked at last', () => {
+  test('keeps six decisions, those that were looked at last', () => {
     const { judge, want, finish, ask } = judging();
     const work = (name: string): void => {
       want(name);
       judge.work();
       finish();
     };
-    for (let index = 1; index <= 12; index += 1) work(`D${index}`);
-    expect(ask('D1')).toEqual(decisionOf('D1'));
-    work('D13');
-    expect(ask('D1')).toEqual(decisionOf('D1'));
+    for (let index = 1; index <= 6; index += 1) work(`D${index}`);
+    expect(ask('D1')).toEqual(decidedOn('D1'));
+    work('D7');
+    expect(ask('D1')).toEqual(decidedOn('D1'));
     expect(() => ask('D2')).toThrow(NotYet);
-    expect(ask('D3')).toEqual(decisionOf('D3'));
+    expect(ask('D3')).toEqual(decidedOn('D3'));
   });
 
   test('passes a fault on, and goes on afterwards', () => {

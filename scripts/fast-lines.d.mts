@@ -1,0 +1,1 @@
+export { styledCharsFromTokens, styledCharsToString, tokenize } from '@alcalzone/ansi-tokenize';
