@@ -31,8 +31,8 @@ export interface Judge {
   readonly work: () => void;
 }
 
-/** Decisions that are kept: the answers so far, what is looked ahead to, the result and its details. Each is large. */
-const MOST_KEPT = 6;
+/** Decisions that are kept: the answers so far, what is looked ahead to, the result and its details. */
+const MOST_KEPT = 12;
 
 /** What a decision is made from. */
 type From = Pick<Decision['inputs'], 'answers' | 'catalog'>;

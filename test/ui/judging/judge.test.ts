@@ -68,16 +68,16 @@ describe('a judge', () => {
     expect(sent.map(({ options }) => options)).toEqual([OPTIONS, { ...OPTIONS, all: true }]);
   });
 
-  test('keeps six decisions, those that were looked at last', () => {
+  test('keeps twelve decisions, those that were looked at last', () => {
     const { judge, want, finish, ask } = judging();
     const work = (name: string): void => {
       want(name);
       judge.work();
       finish();
     };
-    for (let index = 1; index <= 6; index += 1) work(`D${index}`);
+    for (let index = 1; index <= 12; index += 1) work(`D${index}`);
     expect(ask('D1')).toEqual(decidedOn('D1'));
-    work('D7');
+    work('D13');
     expect(ask('D1')).toEqual(decidedOn('D1'));
     expect(() => ask('D2')).toThrow(NotYet);
     expect(ask('D3')).toEqual(decidedOn('D3'));
