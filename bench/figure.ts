@@ -12,7 +12,7 @@ export interface Figure {
   readonly beside: string;
 }
 
-export interface Around {
+interface Around {
   /** measured runs of each thing, after one that does not count */
   readonly rounds: number;
   /** the bundled program */

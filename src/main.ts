@@ -34,16 +34,11 @@ try {
     process.argv.slice(2),
     {
       interview: async (options) => {
-        const isScreen =
-          process.stdin.isTTY === true &&
-          process.stdout.isTTY === true &&
-          options.plain !== true &&
-          options.input !== false &&
-          process.env.TERM !== 'dumb' &&
-          process.env.ACCESSIBLE !== '1';
-        if (isScreen) giveBack = (await import('./commands/early-frame.ts')).earlyFrame();
-        const { interview } = await import('./commands/interview.ts');
+        const { interviewMode } = await import('./commands/interview-mode.ts');
         const { stdin, stdout, stderr, env } = process;
+        if (interviewMode({ options, stdin, stdout, env }) === 'screen')
+          giveBack = (await import('./commands/early-frame.ts')).earlyFrame();
+        const { interview } = await import('./commands/interview.ts');
         return interview(options, { stdin, stdout, stderr, env, cwd: process.cwd() });
       },
       decide: async (file, options) => {

@@ -12,6 +12,7 @@ import { newSession, offered, resumed } from '../session/start.ts';
 import { createWorld, type Decide, type World } from '../session/world.ts';
 import { ready } from '../ui/state/not-yet.ts';
 import { demoCatalog } from './demo-catalog.ts';
+import { interviewMode } from './interview-mode.ts';
 import { UNUSABLE } from './outcome-codes.ts';
 import { askLineByLine } from './plain/ask.ts';
 import { farewell, type Left } from './plain/farewell.ts';
@@ -73,7 +74,7 @@ export async function interview(
     for (const line of lines) around.stderr.write(`${line}\n`);
     return UNUSABLE;
   };
-  const mode = modeOf(options, around);
+  const mode = interviewMode({ options, ...around });
   if (mode === null) return refuse(NO_TERMINAL);
   const sessionFile =
     options.session === undefined ? usualSessionFile(around.env) : resolve(around.cwd, options.session);
@@ -168,19 +169,6 @@ function sayAnswer({ session, ending }: Left, world: World, { stdout }: Around, 
 
 const NO_TERMINAL =
   'fivesides: the interview needs a terminal; "fivesides decide ANSWERS" decides from a file, and --plain asks line by line anywhere.';
-
-/** How it can be asked; null: not at all. */
-function modeOf(
-  { plain, input }: InterviewOptions,
-  { stdin, stdout, env }: Around,
-): 'lines' | 'screen' | null {
-  if (input === false) return null;
-  if (plain === true) return 'lines';
-  const isTerminal = stdin.isTTY === true && stdout.isTTY === true;
-  if (!isTerminal) return null;
-  if (env.ACCESSIBLE === '1') return 'lines';
-  return env.TERM === 'dumb' ? null : 'screen';
-}
 
 const foldersOf = (
   { catalog = [] }: InterviewOptions,

@@ -1,6 +1,7 @@
 import type { Machine, Rotary } from '../catalog/catalog.ts';
 import type { CheckId } from '../rules/checks/ids.ts';
 import type { Decision } from '../rules/decision.ts';
+import { featureOf } from '../rules/features/ordered.ts';
 import { type ArrangementAt, arrangementAt, checksAt } from './checks-at.ts';
 import { splitValuePath, withoutWhich } from './value-words.ts';
 import { MACHINE_VALUE_WORDS, ROTARY_VALUE_WORDS } from './wording/catalog-values.ts';
@@ -26,14 +27,6 @@ export interface QuoteRow {
 export interface QuoteSheet {
   readonly rows: readonly QuoteRow[];
 }
-
-/** Checks that ask whether the machine is ordered with something. */
-const FEATURE_OF: Readonly<Partial<Record<CheckId, string>>> = {
-  'tool-center-point': 'toolCenterPoint',
-  'rotating-work-offset': 'rotatingWorkOffset',
-  'tilted-work-plane': 'tiltedWorkPlane',
-  'look-ahead': 'lookAhead',
-};
 
 /** The sheets for all sellers: of what is recommended; of what may still win; and of what else was left out. */
 export function quoteSheets(decision: Decision): readonly QuoteSheet[] {
@@ -93,7 +86,7 @@ function noteArrangement(
   }
   if (clearance.length > 0) note(`machines[${machine}].clearance.price`);
   for (const { result } of checksAt(at)) {
-    const feature = FEATURE_OF[result.check];
+    const feature = featureOf(result.check);
     const isEnough = result.check === 'look-ahead' && result.verdict === 'holds';
     if (feature !== undefined && result.need !== 0 && !isEnough)
       note(`machines[${machine}].features.${feature}`, result.check);

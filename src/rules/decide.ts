@@ -5,7 +5,7 @@ import { NOT_SURE } from '../questions/ranges.ts';
 import { candidatesOf } from './arranging/candidates.ts';
 import { familiesOf } from './arranging/family.ts';
 import type { World } from './arranging/setting.ts';
-import type { Decision, RankStep, RunnerUp } from './decision.ts';
+import type { Decision, Drop, RankStep, RunnerUp } from './decision.ts';
 import { shopCase } from './facts/shop-facts.ts';
 import { freshMemo } from './judging/memo.ts';
 import { bounded } from './judging/value.ts';
@@ -19,7 +19,7 @@ import { cautionsFor } from './weighing/cautions-for.ts';
 import { unbeaten } from './weighing/dominance.ts';
 import { envelopeOf } from './weighing/envelope.ts';
 import { featuresOf } from './weighing/features.ts';
-import { judgeCandidate } from './weighing/judged.ts';
+import { type Judged, judgeCandidate } from './weighing/judged.ts';
 import { nearestMisses } from './weighing/nearest-misses.ts';
 import { inOrder, type Ranking, rankBy } from './weighing/rank.ts';
 import { rankedOf } from './weighing/ranked-of.ts';
@@ -55,10 +55,8 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
   const undominated = new Set(field.map(({ id }) => id));
   // where nothing asks for five axes, nothing was missed
   const misses = fiveAxis.length === 0 ? [] : nearestMisses(judged, shop.assume.leastCoverage);
-  const drops = judged.map((each) => ({
-    rotary: each.setUp.candidate.rotary.key,
-    drop: dropOf(each, shop.assume.leastCoverage),
-  }));
+  const drops = new Map(judged.map((each) => [each.id, dropOf(each, shop.assume.leastCoverage)]));
+  const dropped = ({ id }: Judged): Drop | null => drops.get(id) ?? null;
   const order = runnersInOrder(answers, shop.assume.band, running, ranking.winner);
   const winner = judged.find(({ id }) => id === ranking.winner) ?? null;
   const argued = argue({ answers, shop, families: fiveAxis, judged, winner });
@@ -88,11 +86,19 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     recommended: ranking.winner,
     contenders: ranking.contenders,
     arrangements: listed.map((each) =>
-      assembled(each, undominated.has(each.id), answers, world, options.traces !== false),
+      assembled(
+        each,
+        { undominated: undominated.has(each.id), dropped: dropped(each) },
+        answers,
+        world,
+        options.traces !== false,
+      ),
     ),
     count: judged.length,
-    stages: stageCounts(drops.map(({ drop }) => drop)),
-    byRotary: byRotary(drops),
+    stages: stageCounts(judged.map(dropped)),
+    byRotary: byRotary(
+      judged.map((each) => ({ rotary: each.setUp.candidate.rotary.key, drop: dropped(each) })),
+    ),
     envelope: envelopeOf(fiveAxis, catalog, shop.assume.kneeShare),
     hours: Object.fromEntries([...fiveAxis, ...threeAxis].map(({ name, hours }) => [name, bounded(hours)])),
     threeAxis: threeAxis.map(({ name }) => name),

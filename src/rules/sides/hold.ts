@@ -9,10 +9,8 @@ const ACROSS: Readonly<Record<Mounting, Mounting>> = {
 };
 
 /** A catalog states how a base is held for slots along X; where they run along Y it is held the other way round. */
-export const mountingToSlots = (
-  { slotsAlong }: Pick<MachineCase, 'slotsAlong'>,
-  mounting: Mounting,
-): Mounting => (slotsAlong === 'y' ? ACROSS[mounting] : mounting);
+const mountingToSlots = ({ slotsAlong }: Pick<MachineCase, 'slotsAlong'>, mounting: Mounting): Mounting =>
+  slotsAlong === 'y' ? ACROSS[mounting] : mounting;
 
 /** Can the base be held in this mounting on this table? It can, as far as one knows, where nothing is said. */
 export const canBeHeld = (machine: MachineCase, hold: Rotary['hold'], mounting: Mounting): boolean =>

@@ -1,23 +1,28 @@
 import type { Answers } from '../../questions/answers.ts';
 import { groundOf, type World } from '../arranging/setting.ts';
 import type { Score } from '../arranging/setting-score.ts';
-import type { Arrangement, CheckResult, Measures, Plate, Tried, Verdict } from '../decision.ts';
+import type { Arrangement, CheckResult, Drop, Measures, Plate, Tried, Verdict } from '../decision.ts';
 import { judgeFamily, judgeOwn, OWN_CHECKS, PART_CHECKS, SETTING_CHECKS } from '../judging/judge-family.ts';
 import { type Outcome, passes } from '../judging/outcome.ts';
 import { traced } from '../judging/trace.ts';
 import { bounded } from '../judging/value.ts';
 import { shownMoney } from '../money/shown-money.ts';
-import { dropOf } from '../stages/drop.ts';
 import { featuresOf } from './features.ts';
 import type { FamilyVerdict, Judged } from './judged.ts';
 import { laterCost } from './later-cost.ts';
 import { liftingOf } from './lifting.ts';
 import { shownItems } from './price.ts';
 
+/** What is known of an arrangement beside the others. */
+export interface AmongOthers {
+  readonly undominated: boolean;
+  readonly dropped: Drop | null;
+}
+
 /** An arrangement as the decision shows it, every check traced. */
 export function assembled(
   judged: Judged,
-  undominated: boolean,
+  { undominated, dropped }: AmongOthers,
   answers: Answers,
   world: World,
   traces: boolean,
@@ -56,7 +61,7 @@ export function assembled(
         ]
       : [],
     undominated,
-    dropped: dropOf(judged, world.shop.assume.leastCoverage),
+    dropped,
     flips: [],
   };
 }

@@ -2,22 +2,11 @@ import type { Stated } from '../../catalog/catalog.ts';
 import { anythingFromZero } from '../../quantities/interval.ts';
 import type { SetUp } from '../arranging/setting-search.ts';
 import type { MeasureToTake, PriceItem } from '../decision.ts';
+import { featureOf, ORDERED_FEATURES } from '../features/ordered.ts';
 import { type Outcome, passes } from '../judging/outcome.ts';
 import { bounded, derived, known, stated, type Value } from '../judging/value.ts';
 import { fromCents, roundedToCents, toCents } from '../money/cents.ts';
 import { supplyItems } from './supply-price.ts';
-
-/** Features that a check may ask to be ordered, by the measure that names them. */
-export const FEATURE_OF = {
-  'spindle-probe': 'spindleProbe',
-  'tool-center-point': 'toolCenterPoint',
-  'rotating-work-offset': 'rotatingWorkOffset',
-  'tilted-work-plane': 'tiltedWorkPlane',
-  'look-ahead': 'lookAhead',
-} as const satisfies Partial<Record<MeasureToTake, string>>;
-
-type OrderedMeasure = keyof typeof FEATURE_OF;
-const isOrdered = (measure: MeasureToTake): measure is OrderedMeasure => measure in FEATURE_OF;
 
 export interface Priced {
   readonly items: readonly {
@@ -74,7 +63,7 @@ function unsettledTotal(
   const { row } = machine;
   const offered = [
     ...row.clearance.map(({ price }) => money(price, `machines[${row.id}].clearance.price`)),
-    ...Object.values(FEATURE_OF).flatMap((feature) => {
+    ...ORDERED_FEATURES.flatMap((feature) => {
       const price = row.features[feature];
       return price === undefined || price === 'standard'
         ? []
@@ -125,8 +114,8 @@ function ordered({ candidate: { machine, rotary } }: SetUp, covered: readonly Ou
       const price = money(rotary.row.tailstock.price, `rotaries[${rotary.key}].tailstock.price`);
       items.push({ item: 'tailstock', which: rotary.key, price: perhaps(price, outcomes) });
     }
-    if (!isOrdered(measure)) continue;
-    const feature = FEATURE_OF[measure];
+    const feature = featureOf(measure);
+    if (feature === undefined) continue;
     const asked = machine.row.features[feature];
     if (asked === undefined || asked === 'standard') continue;
     const price = money(asked, `machines[${machine.key}].features.${feature}`);

@@ -1,5 +1,4 @@
-import { NOT_SURE } from '../../../questions/ranges.ts';
-import { answered, derived, known } from '../../judging/value.ts';
+import { derived, known } from '../../judging/value.ts';
 import { askedAtLeast, exactly } from '../capacity.ts';
 import type { ClassGround } from '../ground.ts';
 import { liftable } from '../liftable.ts';
@@ -28,15 +27,10 @@ function lightest(of: ClassGround): Weighed | null {
 }
 
 /** How often a year the shop would lift a rotary on or off. */
-function swaps({ answers, shop }: ClassGround): Weighed {
-  const weekly = answered(
-    answers.work.switchesPerWeek,
-    'work.switchesPerWeek',
-    NOT_SURE['work.switchesPerWeek'],
-  );
-  const ends = { low: weekly.low * shop.assume.weeks, high: weekly.high * shop.assume.weeks };
+function swaps({ shop: { switchesPerWeek: weekly, assume } }: ClassGround): Weighed {
+  const ends = { low: weekly.low * assume.weeks, high: weekly.high * assume.weeks };
   return {
-    value: derived(ends, 'swaps a year', [weekly, known(shop.assume.weeks, 'assume.weeks')]),
+    value: derived(ends, 'swaps a year', [weekly, known(assume.weeks, 'assume.weeks')]),
     parts: [],
   };
 }

@@ -5,7 +5,7 @@ import { meansInput } from '../../inputs/means.ts';
 import { falls, rises, type Term, term, turnsAt } from '../../judging/term.ts';
 
 /** mm, and who lifts. */
-export interface HandLift {
+interface HandLift {
   readonly reach: number;
   readonly from: number;
   readonly lift: number;
@@ -16,7 +16,7 @@ export interface HandLift {
  * What hands may lift, kg: the lower of the limits where the lift begins and where it ends, because a rotary is
  * set down with care. Lifted rarely, standing straight before it.
  */
-export function limitByHand({ reach, from, lift, people }: HandLift, coupling: Coupling): number {
+function limitByHand({ reach, from, lift, people }: HandLift, coupling: Coupling): number {
   const [horizontal, origin, travel] = [reach / 10, from / 10, lift / 10];
   const at = (vertical: number): number =>
     recommendedWeightLimit({
