@@ -6,7 +6,7 @@ import { NOT_SURE } from '../ranges.ts';
 export const floorRating = aboutShop<Uncertain>({
   id: 'floor-rating',
   section: 'building',
-  title: 'Floor',
+  title: 'Floor rating',
   path: 'shop.floorRating',
   ask: ({ units }) => `How much may the floor carry on each square ${units === 'inch' ? 'foot' : 'meter'}?`,
   hint: 'It is in the papers of the building. Example: 25 kPa, or 2500 kg/m². A structural engineer knows, and decides it in any case.',

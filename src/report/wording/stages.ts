@@ -29,6 +29,6 @@ export const STAGE_WORDS: Readonly<Record<StageId, StageWords>> = {
   },
   shop: {
     title: 'The shop',
-    asks: 'Can this shop pay for it?',
+    asks: 'Can it be brought in, stood, supplied, lifted and paid for in this shop?',
   },
 };
