@@ -8,7 +8,7 @@ import { describe, expect, it } from 'vitest';
 import { asymmetryMultiplier } from '../../src/mechanics/lifting/asymmetry-multiplier.ts';
 import { couplingMultiplier } from '../../src/mechanics/lifting/coupling-multiplier.ts';
 import { distanceMultiplier } from '../../src/mechanics/lifting/distance-multiplier.ts';
-import { frequencyMultiplier } from '../../src/mechanics/lifting/frequency-multiplier.ts';
+import { FREQUENCY_ROWS, frequencyMultiplier } from '../../src/mechanics/lifting/frequency-multiplier.ts';
 import { horizontalMultiplier } from '../../src/mechanics/lifting/horizontal-multiplier.ts';
 import { liftingIndex } from '../../src/mechanics/lifting/lifting-index.ts';
 import { type Lift, recommendedWeightLimit } from '../../src/mechanics/lifting/recommended-weight-limit.ts';
@@ -106,6 +106,10 @@ describe('Table 5, every row', () => {
       [29, 30].map((height) => frequencyMultiplier({ frequency, duration, height }, 'us')),
     );
     expect(inInches).toEqual(shares);
+  });
+
+  it('has no row but those that are printed, up to 15 a minute', () => {
+    expect(FREQUENCY_ROWS).toEqual(TABLE_5.filter(([frequency]) => frequency <= 15));
   });
 
   it('rarer than once in five minutes counts as that', () => {

@@ -22,7 +22,7 @@ type Row = readonly [
  * Source: Waters, Putz-Anderson, Garg: Applications Manual for the Revised NIOSH Lifting Equation, NIOSH 94-110, Table 5
  * Example: FREQUENCY_ROWS[0] → [0.2, 1, 1, 0.95, 0.95, 0.85, 0.85]
  */
-const FREQUENCY_ROWS: readonly Row[] = [
+export const FREQUENCY_ROWS: readonly Row[] = [
   [0.2, 1, 1, 0.95, 0.95, 0.85, 0.85],
   [0.5, 0.97, 0.97, 0.92, 0.92, 0.81, 0.81],
   [1, 0.94, 0.94, 0.88, 0.88, 0.75, 0.75],
