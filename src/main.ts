@@ -49,6 +49,10 @@ try {
         const { catalogCheck } = await import('./commands/catalog.ts');
         return catalogCheck(folders);
       },
+      verify: async (file) => {
+        const { verifyCommand } = await import('./commands/verify.ts');
+        return verifyCommand(file);
+      },
     },
     {
       version: FIVESIDES_VERSION,

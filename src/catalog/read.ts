@@ -2,13 +2,11 @@ import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { isMap } from '../documents/fields/strict-map.ts';
 import { parseDocument } from '../documents/parse-document.ts';
-import { inOrder, type Problem, type Reading, wholeFile, withSchemaProblems } from '../documents/problem.ts';
-import { problemAt, schemaProblems } from '../documents/problems-from-issues.ts';
+import { inOrder, type Problem, type Reading, wholeFile } from '../documents/problem.ts';
 import { inWords, readFileText } from '../documents/read-file.ts';
-import type { Catalog, Machine, Provenance, Rotary } from './catalog.ts';
-import { crossChecked } from './catalog-cross-checks.ts';
-import { CATALOG_FORMAT, type CatalogFile, catalogSchema } from './catalog-schema.ts';
+import type { Catalog } from './catalog.ts';
 import { filesCrossChecked, type ParsedFile } from './files-cross-checks.ts';
+import { asCatalog, readRows } from './read-rows.ts';
 
 /**
  * Reads every YAML and JSON file that stands directly in the folders (not in folders below them) as one catalog;
@@ -28,17 +26,7 @@ export function readCatalog(folders: readonly string[]): Reading<Catalog> {
   const rows = parsed.map((each) => readRows(each));
   for (const each of rows) if (!each.ok) problems.push(...each.problems);
   if (problems.length > 0) return { ok: false, problems: inOrder(problems, order) };
-  const files = rows.flatMap((each) => (each.ok ? [each.value] : []));
-  return {
-    ok: true,
-    value: {
-      format: CATALOG_FORMAT,
-      units: 'mm',
-      currency: files.map(({ currency }) => currency).find((currency) => currency !== 'unknown') ?? 'unknown',
-      rotaries: files.flatMap(({ rotaries }) => rotaries),
-      machines: files.flatMap(({ machines }) => machines),
-    },
-  };
+  return { ok: true, value: asCatalog(rows.flatMap((each) => (each.ok ? [each.value] : []))) };
 }
 
 interface FolderReading {
@@ -92,31 +80,3 @@ function namesIn(folder: string): Reading<readonly string[]> {
 
 const isAnswersFile = (value: unknown): boolean =>
   isMap(value) && typeof value.format === 'string' && value.format.startsWith('fivesides-answers/');
-
-interface FileRows {
-  readonly currency: string | 'unknown';
-  readonly rotaries: readonly Rotary[];
-  readonly machines: readonly Machine[];
-}
-
-/** One file against the schema; each row gets the place that it comes from. */
-function readRows({ file, document }: ParsedFile): Reading<FileRows> {
-  const units = isMap(document.value) && document.value.units === 'inch' ? 'inch' : 'mm';
-  const result = catalogSchema(units).safeParse(document.value);
-  const problems: Problem[] = crossChecked(document.value).map((fault) => problemAt(fault, document, file));
-  if (!result.success) problems.push(...schemaProblems(catalogSchema, document, file));
-  const all = withSchemaProblems(document.problems, problems);
-  if (!result.success || all.length > 0) return { ok: false, problems: all };
-  const { source, currency, rotaries, machines }: CatalogFile = result.data;
-  const from = (list: string, index: number): Provenance => {
-    return { file, line: document.placeOf([list, index]).line, ...source };
-  };
-  return {
-    ok: true,
-    value: {
-      currency,
-      rotaries: rotaries.map((row, index) => ({ ...row, from: from('rotaries', index) })),
-      machines: machines.map((row, index) => ({ ...row, from: from('machines', index) })),
-    },
-  };
-}

@@ -3,24 +3,17 @@ import { missingValues, type RowWithGaps } from '../catalog/missing.ts';
 import { readCatalog } from '../catalog/read.ts';
 import { printable } from '../documents/printable.ts';
 import { describeProblem, type Reading } from '../documents/problem.ts';
+import { type Lines, PROCESS_LINES } from './lines.ts';
 import { UNUSABLE } from './outcome-codes.ts';
-
-/** Where lines go, so that tests can stand in for it. */
-export interface Lines {
-  readonly result: (line: string) => void;
-  readonly remark: (line: string) => void;
-}
-
-const PROCESS: Lines = {
-  result: (line) => void process.stdout.write(`${line}\n`),
-  remark: (line) => void process.stderr.write(`${line}\n`),
-};
 
 /**
  * `fivesides catalog check`: every problem of the catalog in these folders, one a line, exit code 2; or, where there
  * is none, what its rows lack and which checks that leaves open, exit code 0.
  */
-export async function catalogCheck(folders: readonly string[], lines: Lines = PROCESS): Promise<number> {
+export async function catalogCheck(
+  folders: readonly string[],
+  lines: Lines = PROCESS_LINES,
+): Promise<number> {
   const reading: Reading<Catalog> = readCatalog(folders);
   if (!reading.ok) {
     for (const problem of reading.problems) lines.remark(describeProblem(problem));

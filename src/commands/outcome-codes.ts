@@ -9,3 +9,6 @@ export const OUTCOME_CODES: Readonly<Record<Decision['outcome'], number>> = {
 
 /** Input or usage that cannot be used. */
 export const UNUSABLE = 2;
+
+/** An export in which something does not come out as it stands there. */
+export const DIFFERENCES = 1;

@@ -8,6 +8,7 @@ export interface Commands {
   readonly interview: (options: Options) => Promise<number>;
   readonly decide: (file: string, options: Options) => Promise<number>;
   readonly catalogCheck: (folders: readonly string[], options: Options) => Promise<number>;
+  readonly verify: (file: string) => Promise<number>;
 }
 
 export interface Options {
@@ -130,6 +131,14 @@ function commandLine(commands: Commands, version: string, finish: (code: number)
     .argument('<dirs...>', 'folders of the catalog')
     .action(async (folders: string[], options: Options) => {
       finish(await commands.catalogCheck(folders, { ...program.opts<Options>(), ...options }));
+    });
+  program
+    .command('verify')
+    .description('work out every number of an exported decision again; - reads standard input')
+    .argument('<file>', 'a decision in JSON, or a whole report in Markdown')
+    .allowExcessArguments(false)
+    .action(async (file: string) => {
+      finish(await commands.verify(file));
     });
   return program;
 }

@@ -4,13 +4,17 @@ import { wholeFile } from './problem.ts';
 /** Largest file that is read, in bytes. */
 export const LARGEST_FILE = 8 * 1024 * 1024;
 
+/** Example: 8 388 608 → '8 MB'. */
+export const inMegabytes = (bytes: number): string => `${+(bytes / 1024 / 1024).toFixed(1)} MB`;
+
 /**
  * The bytes of a file as text: UTF-8, a byte order mark taken off. Refuses what is no text (zero and other control
- * bytes, UTF-16, broken UTF-8), with the place where that begins.
+ * bytes, UTF-16, broken UTF-8), with the place where that begins. `most`: the largest that is read, in bytes.
  */
-export function decodeText(bytes: Uint8Array, file: string): Reading<string> {
-  if (bytes.length > LARGEST_FILE) {
-    return wholeFile(file, 'the file is larger than 8 MB', 'expected a file of at most 8 MB');
+export function decodeText(bytes: Uint8Array, file: string, most: number = LARGEST_FILE): Reading<string> {
+  if (bytes.length > most) {
+    const size = inMegabytes(most);
+    return wholeFile(file, `the file is larger than ${size}`, `expected a file of at most ${size}`);
   }
   if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)) {
     return wholeFile(file, 'the file is in UTF-16', 'expected UTF-8: save it as UTF-8 in your editor');

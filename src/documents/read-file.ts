@@ -1,23 +1,23 @@
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
-import { decodeText, LARGEST_FILE } from './decode-text.ts';
+import { decodeText, inMegabytes, LARGEST_FILE } from './decode-text.ts';
 import { type Reading, wholeFile } from './problem.ts';
 
 /** What standard input is called in messages. */
 export const STANDARD_INPUT = '(standard input)';
 
-/** The text of a file, or of standard input for `-`. Never throws; at most 8 MB are ever read. */
-export function readFileText(path: string): Reading<string> {
+/** The text of a file, or of standard input for `-`. Never throws; at most 8 MB, or `most` bytes, are ever read. */
+export function readFileText(path: string, most: number = LARGEST_FILE): Reading<string> {
   const file = path === '-' ? STANDARD_INPUT : path;
   let handle: number | null = null;
   try {
     handle = path === '-' ? 0 : openSync(path, 'r');
     const stat = fstatSync(handle);
     if (stat.isDirectory()) return wholeFile(file, 'this is a folder', 'expected a file');
-    if (stat.isFile() && stat.size > LARGEST_FILE) {
-      const size = `${(stat.size / 1024 / 1024).toFixed(1)} MB`;
-      return wholeFile(file, `the file has ${size}`, 'expected a file of at most 8 MB');
+    if (stat.isFile() && stat.size > most) {
+      const expected = `expected a file of at most ${inMegabytes(most)}`;
+      return wholeFile(file, `the file has ${(stat.size / 1024 / 1024).toFixed(1)} MB`, expected);
     }
-    return decodeText(readAtMost(handle, LARGEST_FILE + 1), file);
+    return decodeText(readAtMost(handle, most + 1), file, most);
   } catch (error) {
     return wholeFile(file, inWords(error, 'file'), 'expected a file that can be read');
   } finally {

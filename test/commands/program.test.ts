@@ -18,6 +18,7 @@ async function run(...argv: string[]) {
       interview: (options) => interviewed(null, options),
       decide: called('decide', 3),
       catalogCheck: called('check', 0),
+      verify: (file) => called('verify', 1)(file, {}),
     },
     { version: '1.2.3', print: (text) => printed.push(text), complain: (line) => complaints.push(line) },
   );
@@ -75,6 +76,12 @@ describe('what is asked for is run with its options, and gives its exit code', (
     });
   });
 
+  test('verify takes one file', async () => {
+    const { code, calls } = await run('verify', 'paper.md');
+    expect([code, calls[0]?.slice(0, 2)]).toEqual([1, ['verify', 'paper.md']]);
+    expect((await run('verify', 'one', 'two')).code).toBe(2);
+  });
+
   test('catalog check takes several folders', async () => {
     expect((await run('catalog', 'check', 'a', 'b')).calls[0]?.slice(0, 2)).toEqual(['check', ['a', 'b']]);
   });
@@ -119,6 +126,6 @@ test('a fault inside a command is not mistaken for a wrong command line', async 
     throw new TypeError('broken');
   };
   const usage = { version: '1', print: () => {}, complain: () => {} };
-  const commands = { interview: failing, decide: failing, catalogCheck: failing };
+  const commands = { interview: failing, decide: failing, catalogCheck: failing, verify: failing };
   await expect(runProgram(['decide', 'x'], commands, usage)).rejects.toThrow('broken');
 });

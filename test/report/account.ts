@@ -25,6 +25,7 @@ function piecesOf(block: Block): readonly Inline[] {
     case 'command':
       return flat(block.line);
     case 'answers-file':
+    case 'inputs-file':
       return [];
   }
 }

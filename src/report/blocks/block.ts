@@ -1,7 +1,16 @@
 import type { Inline } from './inline.ts';
 
 /** A piece of a report: what it is, not how it looks. Exports give it looks. */
-export type Block = Heading | Paragraph | List | Table | Details | Flowchart | Command | AnswersFile;
+export type Block =
+  | Heading
+  | Paragraph
+  | List
+  | Table
+  | Details
+  | Flowchart
+  | Command
+  | AnswersFile
+  | InputsFile;
 
 export interface Heading {
   readonly kind: 'heading';
@@ -66,6 +75,11 @@ interface Command {
 /** The answers of the decision, written out as a file that can be read again. */
 interface AnswersFile {
   readonly kind: 'answers-file';
+}
+
+/** Answers and catalog of the decision, so that a paper alone is enough to work out its numbers again. */
+interface InputsFile {
+  readonly kind: 'inputs-file';
 }
 
 export const heading = (level: Heading['level'], text: readonly Inline[]): Heading => ({

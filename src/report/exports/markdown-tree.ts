@@ -4,6 +4,7 @@ import type { Block, Details, Table } from '../blocks/block.ts';
 import type { Inline } from '../blocks/inline.ts';
 import { inlineText, textOf } from '../blocks/inline-text.ts';
 import { answersYaml } from './answers-yaml.ts';
+import { INPUTS_FENCE, inputsJson } from './inputs-json.ts';
 import { mermaidChart } from './mermaid.ts';
 
 const SIGNS = { ascii: false };
@@ -59,6 +60,8 @@ function nodesOf(block: Block, decision: Decision): RootContent[] {
           value: answersYaml(decision.inputs.answers),
         },
       ];
+    case 'inputs-file':
+      return [{ type: 'code', lang: 'json', meta: INPUTS_FENCE, value: inputsJson(decision) }];
   }
 }
 

@@ -50,6 +50,9 @@ function linesOf(block: Block, write: Write, decision: Decision, look: TextLook)
       return [`  ${write(block.line)}`];
     case 'answers-file':
       return answersYaml(decision.inputs.answers).split('\n');
+    // lines as long as a catalog row are for a program: text is for people
+    case 'inputs-file':
+      return [];
   }
 }
 

@@ -1,0 +1,168 @@
+import { describe, expect, test } from 'vitest';
+import type { Reading } from '../../src/documents/problem.ts';
+import { describeProblem } from '../../src/documents/problem.ts';
+import { readAnswers } from '../../src/questions/read-answers.ts';
+import { INPUTS_FENCE, jsonReport, markdownReport } from '../../src/report/index.ts';
+import { decide } from '../../src/rules/decide.ts';
+import type { Decision } from '../../src/rules/decision.ts';
+import { differences } from '../../src/verification/json-differences.ts';
+import { lineDifferences } from '../../src/verification/line-differences.ts';
+import { readAsWritten } from '../../src/verification/numbers-as-written.ts';
+import { type Verification, verify } from '../../src/verification/verify.ts';
+import { DEMO_FOLDER, demoCatalog, demoFiles } from '../catalog-demo/demo.ts';
+
+const CATALOG = demoCatalog();
+const SHOPS = demoFiles().filter((file) => file.endsWith('.answers.yaml'));
+
+function decided(file: string, options: Parameters<typeof decide>[2] = {}, catalog = CATALOG): Decision {
+  const reading = readAnswers(`${DEMO_FOLDER}${file}`);
+  if (!reading.ok) throw new Error(reading.problems.map(describeProblem).join('\n'));
+  return decide(reading.value.answers, catalog, { shownIn: reading.value.shownIn, ...options });
+}
+
+function found(reading: Reading<Verification>): Verification {
+  if (!reading.ok) throw new Error(reading.problems.map(describeProblem).join('\n'));
+  return reading.value;
+}
+
+/** A small export: one mill, two rotaries, the shop that has a mill. */
+const SMALL = decided(
+  'shop-own-mill.answers.yaml',
+  { also: [] },
+  {
+    ...CATALOG,
+    rotaries: CATALOG.rotaries.filter(({ id }) => ['plover', 'whinchat'].includes(id)),
+    machines: CATALOG.machines.filter(({ id }) => id === 'rowan'),
+  },
+);
+
+describe.each(SHOPS)('the exports of %s come out the same', (file) => {
+  const decision = decided(file);
+
+  test('as a decision', () => {
+    const { kind, numbers, differences: none } = found(verify(jsonReport(decision), 'f'));
+    expect([kind, none]).toEqual(['decision', []]);
+    expect(numbers).toBeGreaterThan(1000);
+  });
+
+  test('as a paper, its lines ended in either way', () => {
+    const paper = markdownReport(decision);
+    expect(found(verify(paper.replaceAll('\n', '\r\n'), 'f'))).toMatchObject({
+      kind: 'paper',
+      differences: [],
+    });
+  });
+});
+
+test('with every arrangement listed, and in inches, it comes out the same', () => {
+  const small = { also: [], all: true, shownIn: 'inch' } as const;
+  const decision = decided('shop-own-mill.answers.yaml', small, SMALL.inputs.catalog);
+  expect(found(verify(jsonReport(decision), 'f')).differences).toEqual([]);
+  expect(found(verify(markdownReport(decision), 'f')).differences).toEqual([]);
+});
+
+const NUMBER = /"(?:[^"\\]|\\.)*"|-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?/g;
+
+/** The text with the last digit of the number that stands there one higher (9: one lower). */
+function nudged(text: string, at: number, token: string): string {
+  const mantissa = token.split(/e/i)[0] ?? token;
+  const last = at + mantissa.length - 1;
+  const digit = Number(text[last]);
+  return text.slice(0, last) + (digit === 9 ? 8 : digit + 1) + text.slice(last + 1);
+}
+
+test('any one number of a decision, outside its inputs, that is off by one in its last digit is found', () => {
+  const text = jsonReport(SMALL);
+  const comesOut = readAsWritten(text);
+  const inputsEnd = text.indexOf('\n  },\n  "outcome"');
+  expect(inputsEnd).toBeGreaterThan(0);
+  let tried = 0;
+  const missed: string[] = [];
+  for (const match of text.matchAll(NUMBER)) {
+    if (match[0].startsWith('"') || match.index < inputsEnd) continue;
+    tried += 1;
+    const changed = nudged(text, match.index, match[0]);
+    if (differences(readAsWritten(changed), comesOut).length !== 1)
+      missed.push(text.slice(match.index - 40, match.index + 20));
+  }
+  expect(missed).toEqual([]);
+  expect(tried).toBeGreaterThan(1000);
+}, 120_000);
+
+test('so is any one number of a paper', () => {
+  const paper = markdownReport(SMALL);
+  const end = paper.indexOf(INPUTS_FENCE);
+  let tried = 0;
+  const missed: string[] = [];
+  for (const match of paper.slice(0, end).matchAll(/\d+(?:\.\d+)?/g)) {
+    tried += 1;
+    const changed = nudged(paper, match.index, match[0]);
+    const line = paper.slice(0, match.index).split('\n').length;
+    const [first, second] = lineDifferences(changed.slice(0, end), paper.slice(0, end));
+    if (first?.where !== `line ${line}` || second !== undefined) missed.push(`${line}: ${match[0]}`);
+  }
+  expect(missed).toEqual([]);
+  expect(tried).toBeGreaterThan(500);
+}, 120_000);
+
+describe('what was changed is named', () => {
+  test('a number of a check, by the arrangement and its place', () => {
+    const text = jsonReport(SMALL).replace(/"margin": (\d)/, '"margin": 9$1');
+    const [difference, more] = found(verify(text, 'f')).differences;
+    expect(difference?.where).toMatch(/^arrangements\[rowan\+.*\]/);
+    expect(more).toBeUndefined();
+  });
+
+  test('an answer that was changed afterwards: what follows from it does not come out any more', () => {
+    const text = jsonReport(SMALL).replace('"longest": ', '"longest": 1');
+    expect(found(verify(text, 'f')).differences.length).toBeGreaterThan(10);
+  });
+
+  test('an assumption, though it stands in the inputs: the program made it', () => {
+    const text = jsonReport(SMALL).replace('"approach": 25', '"approach": 26');
+    expect(found(verify(text, 'f')).differences.map(({ where }) => where)).toEqual([
+      'inputs.assume.approach',
+    ]);
+  });
+
+  test('an arrangement that was taken out', () => {
+    const decision = JSON.parse(jsonReport(SMALL)) as { arrangements: { id: string }[] };
+    const gone = decision.arrangements.shift()?.id;
+    const wheres = found(verify(JSON.stringify(decision), 'f')).differences.map(({ where }) => where);
+    expect(wheres).toEqual([`arrangements.[${gone}]`]);
+  });
+});
+
+describe('what cannot be worked out again is refused, with the place', () => {
+  const problems = (text: string): readonly string[] => {
+    const reading = verify(text, 'f');
+    return reading.ok ? [] : reading.problems.map(describeProblem);
+  };
+
+  test('text, a broken export, another JSON file', () => {
+    expect(problems('# A paper\n')).toEqual([
+      'f:0:0: the file carries no inputs that it could be worked out from, expected a whole report in Markdown, or a decision file in JSON',
+    ]);
+    expect(problems('{"format":')[0]).toMatch(/^f:1:1: this is no JSON/);
+    expect(problems('{"format":"other/1"}')).toEqual([
+      'f:0:0: this is no decision, expected a file with the format fivesides-decision/1',
+    ]);
+  });
+
+  test('answers and catalog that are none, each named as in their own files', () => {
+    const text = jsonReport(SMALL)
+      .replace('"stands": "upright"', '"stands": "crooked"')
+      .replace('"id": "rowan"', '"id": 7');
+    const all = problems(text);
+    expect(all[0]).toMatch(/^f:\d+:1: in inputs\.catalog machines\[.*\]\.id is 7/);
+    expect(problems('{"format":"fivesides-decision/1"}').length).toBeGreaterThan(0);
+    const onlyAnswers = problems(jsonReport(SMALL).replace('"stands": "upright"', '"stands": "crooked"'));
+    expect(onlyAnswers[0]).toMatch(/^f:\d+:1: in inputs\.answers parts\[.*\]\.stands is "crooked"/);
+  });
+
+  test('a paper whose inputs were broken', () => {
+    expect(problems(markdownReport(SMALL).replace('"listed": [', '"listed": ['.concat('[')))[0]).toMatch(
+      /^f:\d+:1: this is no JSON/,
+    );
+  });
+});
