@@ -15,13 +15,13 @@ export const nodesOf = (node: Nodes): readonly Nodes[] => [
 
 const ENTITIES: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&quot;': '"', '&amp;': '&' };
 
-/** What is read: text, code, and what stands in a summary. The file with the answers is left out. */
+/** What is read: text, code, and what stands in a summary. The files with answers and inputs are left out. */
 export const readText = (markdown: string): string =>
   nodesOf(parseMarkdown(markdown))
     .map((node) => {
       if (node.type === 'html')
         return node.value.replace(/<\/?\w+>/g, '').replace(/&\w+;/g, (entity) => ENTITIES[entity] ?? entity);
-      if (node.type === 'code') return node.lang === 'yaml' ? '' : node.value;
+      if (node.type === 'code') return node.lang === 'yaml' || node.lang === 'json' ? '' : node.value;
       return 'value' in node ? node.value : '';
     })
     .join('\n');

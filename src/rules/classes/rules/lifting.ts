@@ -1,30 +1,17 @@
-import { derived, known } from '../../judging/value.ts';
-import { askedAtLeast, exactly } from '../capacity.ts';
+import { derived, known, type Value } from '../../judging/value.ts';
+import { exactly } from '../capacity.ts';
 import type { ClassGround } from '../ground.ts';
-import { liftable } from '../liftable.ts';
+import { lightestLift } from '../lightest-lift.ts';
 import { ADDED, COMMON_PRACTICE, defineGroup, type Weighed } from '../rule.ts';
-import { SWING } from './swing.ts';
 
-const enough = askedAtLeast(SWING);
-
-/** The lightest rotary of the class that turns what has to be turned at least. */
+/** The mass of the rotary of the class that is lifted most easily. */
 function lightest(of: ClassGround): Weighed | null {
-  const need = enough(of)?.value;
-  if (need === undefined) return null;
-  const surely = of.tables.filter(({ swing }) => swing.low >= need.high - 1e-9);
-  const perhaps = of.tables.filter(({ swing }) => swing.high >= need.low - 1e-9);
-  if (perhaps.length === 0) return null;
-  const least = (tables: typeof perhaps, end: 'low' | 'high'): number =>
-    Math.min(...tables.map(({ mass }) => mass[end]));
-  const ends = {
-    low: least(perhaps, 'low'),
-    high: surely.length === 0 ? Number.POSITIVE_INFINITY : least(surely, 'high'),
-  };
-  return {
-    value: derived(ends, 'mass of the rotary', [need, ...perhaps.map(({ mass }) => mass)]),
-    parts: [],
-  };
+  const lift = lightestLift(of);
+  return lift === null ? null : { value: lift.mass, parts: [] };
 }
+
+const NO_LIFT = known(0, 'lifting capacity');
+const able = (of: ClassGround): Value => lightestLift(of)?.able ?? NO_LIFT;
 
 /** How often a year the shop would lift a rotary on or off. */
 function swaps({ shop: { switchesPerWeek: weekly, assume } }: ClassGround): Weighed {
@@ -35,29 +22,33 @@ function swaps({ shop: { switchesPerWeek: weekly, assume } }: ClassGround): Weig
   };
 }
 
-const hoist = (capacity: number) =>
-  ({
-    shop: {
-      lifting: [
-        {
-          by: 'hoist',
-          capacity,
-          hookHeight: 2600,
-          legs: 2,
-          slingAngle: 60,
-          slingHeight: 500,
-          rigging: 10,
-          loadCenter: 'unknown',
-          people: 'unknown',
-          reach: 'unknown',
-          from: 'unknown',
-          lift: 'unknown',
-        },
-      ],
-    },
-  }) as const;
+const NO_NUMBERS = {
+  capacity: 'unknown',
+  hookHeight: 'unknown',
+  legs: 'unknown',
+  slingAngle: 'unknown',
+  slingHeight: 'unknown',
+  rigging: 'unknown',
+  loadCenter: 'unknown',
+  people: 'unknown',
+  reach: 'unknown',
+  from: 'unknown',
+  lift: 'unknown',
+} as const;
 
-const RATING = 'the hoist’s rating less its rigging, or the forklift’s';
+const HOIST = {
+  by: 'hoist',
+  hookHeight: 2600,
+  legs: 2,
+  slingAngle: 60,
+  slingHeight: 500,
+  rigging: 10,
+} as const;
+const hoist = (capacity: number) => ({ shop: { lifting: [{ ...NO_NUMBERS, ...HOIST, capacity }] } });
+
+const BEST_MEANS = 'the best means of lifting, as the check of the lift reckons it';
+
+const HANDS = { ...NO_NUMBERS, by: 'hand', people: 2, reach: 400, from: 750, lift: 250 } as const;
 
 /** Whether such a rotary can be lifted off, so that the table is free. */
 export const lifting = defineGroup([
@@ -67,9 +58,9 @@ export const lifting = defineGroup([
     side: 'for',
     unit: 'kg',
     number: lightest,
-    limit: ({ answers }) => liftable(answers),
+    limit: able,
     when: 'at most',
-    source: RATING,
+    source: BEST_MEANS,
     examples: [
       {
         what: '95 kg, a hoist for 105 kg with 10 kg of rigging',
@@ -80,6 +71,12 @@ export const lifting = defineGroup([
         limit: 95,
       },
       { what: 'a hoist for 104 kg', of: 'single-support', given: hoist(104), speaks: 'no' },
+      {
+        what: 'two people lift 17.73 kg from a table, and no rotary is as light',
+        of: 'single-support',
+        given: { shop: { lifting: [HANDS] } },
+        speaks: 'no',
+      },
       {
         what: 'nobody knows what can lift',
         of: 'single-support',
@@ -94,9 +91,9 @@ export const lifting = defineGroup([
     side: 'against',
     unit: 'kg',
     number: lightest,
-    limit: ({ answers }) => liftable(answers),
+    limit: able,
     when: 'above',
-    source: RATING,
+    source: BEST_MEANS,
     examples: [
       {
         what: '95 kg, a hoist for 104 kg with 10 kg of rigging',
