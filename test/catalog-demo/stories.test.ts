@@ -169,3 +169,81 @@ describe('the shop that is not sure', () => {
     );
   });
 });
+
+describe('the school whose doorway is narrow', () => {
+  const decision = story('shop-school-workshop');
+  const winner = recommended(decision);
+
+  it('gets the one mill that goes through, on a phase converter, with one axis more', () => {
+    expect(OUTCOME_CODES[decision.outcome]).toBe(0);
+    expect(winner.id).toBe('sallow+dipper/axis-along-x');
+    expect(winner.class).toBe('single-axis');
+    const power = winner.checks.find(({ check }) => check === 'power');
+    expect([power?.verdict, power?.easing?.measure]).toEqual(['holds if', 'phase-converter']);
+    expect(winner.measures.viseStations).toBe(1);
+  });
+
+  it('loses every other machine in the building: the doorway lets one through', () => {
+    const narrow = (id: string): boolean =>
+      decision.arrangements.some(
+        ({ machine, checks }) =>
+          machine === id && checks.some(({ check, verdict }) => check === 'doorway' && verdict === 'fails'),
+      );
+    const through = catalog.machines.map(({ id }) => id).filter((id) => !narrow(id));
+    expect(through).toEqual(['sallow']);
+    expect(decision.stages.find(({ stage }) => stage === 'shop')?.dropped.doorway).toBeGreaterThan(0);
+    expect(passing(decision).every(({ machine }) => machine === 'sallow')).toBe(true);
+  });
+
+  it('leaves the fan wheel: that mill takes no second axis', () => {
+    expect(winner.parts['Fan wheel']).toBe('fails');
+    const two = decision.arrangements.filter(
+      ({ machine, class: kind }) =>
+        machine === 'sallow' && (kind === 'single-support' || kind === 'trunnion'),
+    );
+    expect(two.length).toBeGreaterThan(0);
+    for (const { checks } of two) {
+      expect(checks.find(({ check }) => check === 'axis-drives')?.verdict).toBe('fails');
+    }
+    // the fan wheel is just over a twentieth of the hours
+    expect(decision.route.routes.find(({ route }) => route === 'single-axis')?.finding).toBe('possible');
+  });
+});
+
+describe('the shop that lifts by hand', () => {
+  const decision = story('shop-hand-lifting');
+  const winner = recommended(decision);
+
+  it('keeps its mill and gets a rotary that nobody has to lift', () => {
+    expect(OUTCOME_CODES[decision.outcome]).toBe(0);
+    expect(winner.id).toBe('medlar+whinchat/tilt-along-x');
+    const lift = winner.checks.find(({ check }) => check === 'lift');
+    expect([lift?.verdict, lift?.easing?.measure]).toEqual(['holds if', 'stays-on']);
+    expect(winner.lifting?.outcome).toBe('stays-on');
+  });
+
+  it('has room for its three-axis work beside it, and loses no hour to lifting', () => {
+    expect(decision.threeAxis).toEqual(['Reed rail']);
+    expect(winner.measures.viseStations).toBeGreaterThanOrEqual(1);
+    expect(winner.measures.swapHours).toBe(0);
+  });
+
+  it('loses what would have to come off: two people lift less than any tilting rotary weighs', () => {
+    const lost = decision.arrangements.filter(({ dropped }) => dropped?.check === 'lift');
+    expect(lost.length).toBeGreaterThan(0);
+    for (const { measures, lifting } of lost) {
+      expect(measures.viseStations).toBe(0);
+      expect(lifting?.outcome).toBe('none');
+      expect(Number(lifting?.means[0]?.have)).toBeLessThan(18);
+    }
+  });
+});
+
+describe('a purchase that is recommended pays in the years that are looked at', () => {
+  it.each(['shop', 'shop-own-mill', 'shop-school-workshop', 'shop-hand-lifting'])('%s', (name) => {
+    const { measures, money } = recommended(story(name));
+    expect(Number(measures.netPresentValue)).toBeGreaterThan(0);
+    expect(Number(measures.payback)).toBeLessThan(8);
+    expect(money).not.toBeNull();
+  });
+});
