@@ -4,7 +4,7 @@ import type { Catalog } from '../catalog/catalog.ts';
 import { readCatalog } from '../catalog/read.ts';
 import { describeProblem, type Reading } from '../documents/problem.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
-import { answerReport, jsonReport, markdownReport, textReport } from '../report/index.ts';
+import { answerReport, jsonReport, markdownReport, paperInFile, textReport } from '../report/index.ts';
 import { decide } from '../rules/decide.ts';
 import type { Saved } from '../session/saved.ts';
 import type { Session } from '../session/session.ts';
@@ -52,6 +52,7 @@ export interface Engine {
   readonly text: typeof textReport;
   readonly markdown: typeof markdownReport;
   readonly json: typeof jsonReport;
+  readonly paper: typeof paperInFile;
 }
 
 const REAL: Engine = {
@@ -60,6 +61,7 @@ const REAL: Engine = {
   text: textReport,
   markdown: markdownReport,
   json: jsonReport,
+  paper: paperInFile,
 };
 
 /** Asks, on the whole screen or line by line, and gives the exit code. Everything answered is saved before it is shown as taken. */
@@ -116,6 +118,7 @@ type Asked = { readonly left: Left; readonly world: World };
 const diskOf = ({ engine, around, sessionFile }: Asking): Omit<Disk, 'warn'> => ({
   markdown: engine.markdown,
   json: engine.json,
+  paper: engine.paper,
   sessionFile,
   cwd: around.cwd,
 });

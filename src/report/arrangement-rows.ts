@@ -8,6 +8,7 @@ import {
   arrangementAt,
   type CheckAt,
   checksAt,
+  firstOfEach,
   ofCoveredParts,
   worstFirst,
 } from './checks-at.ts';
@@ -66,11 +67,20 @@ export interface CheckRow {
   readonly held: boolean;
 }
 
-/** What is plainly not asked for comes last: it is no matter of margin. */
+/**
+ * What only the seller or a trade can say enters no verdict and comes after what does; what is plainly not asked for comes
+ * last: it is no matter of margin.
+ */
 const askedFirst = (checks: readonly CheckAt[]): readonly CheckAt[] => {
-  const isIdle = ({ result }: CheckAt): boolean =>
-    result.categorical === true && result.verdict === 'holds' && result.need === 0;
-  return [...checks.filter((each) => !isIdle(each)), ...checks.filter(isIdle)];
+  const rank = ({ result: { advisory, categorical, verdict, need } }: CheckAt): number =>
+    categorical === true && verdict === 'holds' && need === 0 ? 2 : advisory ? 1 : 0;
+  return checks.toSorted((a, b) => rank(a) - rank(b));
+};
+
+/** The building is asked once: of a check of the shop the part at which it is worst stands for all. */
+const shopOnce = (checks: readonly CheckAt[]): readonly CheckAt[] => {
+  const shop = new Set(firstOfEach(checks.filter(({ result }) => result.stage === 'shop')));
+  return checks.filter((each) => each.result.stage !== 'shop' || shop.has(each));
 };
 
 /** All checks of an arrangement, the worst verdict first, then the least margin. */
@@ -79,7 +89,7 @@ export function checkRows(decision: Decision, id: string, ascii: boolean): reado
   if (at === undefined) return [];
   const write = (sentence: readonly Inline[]): string => written(sentence, decision, ascii);
   const held = new Set(ofCoveredParts(at).map(({ result }) => result));
-  return askedFirst(worstFirst(checksAt(at))).map((each) => {
+  return askedFirst(shopOnce(worstFirst(checksAt(at)))).map((each) => {
     const { result, path } = each;
     const { need, have, margin } = checkNumbers(each);
     const part =

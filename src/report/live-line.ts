@@ -51,7 +51,7 @@ function leader({ newLeader }: LiveNumbers): readonly string[] {
 
 function unknowns({ deciding, decidingBefore }: LiveNumbers): readonly string[] {
   if (decidingBefore === null || deciding === decidingBefore) return [];
-  if (deciding === 0) return ['nothing unknown decides any more'];
+  if (deciding === 0) return ['nothing that is still unknown can change the answer'];
   return [
     `${deciding} unknown ${deciding === 1 ? 'value' : 'values'} can still decide, ${decidingBefore} before`,
   ];

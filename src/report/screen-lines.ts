@@ -1,14 +1,21 @@
 import type { Decision } from '../rules/decision.ts';
-import type { Block } from './blocks/block.ts';
+import { type Block, paragraph } from './blocks/block.ts';
+import { say } from './blocks/inline.ts';
 import { type TextLook, textLines } from './exports/text-blocks.ts';
+import { bigger } from './sections/bigger.ts';
 import { cautions } from './sections/cautions.ts';
+import { classes, kindsInShort, routes } from './sections/classes.ts';
 import { envelope } from './sections/envelope.ts';
+import { features, optionsInShort } from './sections/features.ts';
 import { inShort } from './sections/in-short.ts';
+import { lifting } from './sections/lifting.ts';
 import { misses, stoppers } from './sections/misses.ts';
+import { money } from './sections/money.ts';
 import { oneMiss } from './sections/one-miss.ts';
 import { path } from './sections/path.ts';
 import { ranking } from './sections/ranking.ts';
 import { runnersUp } from './sections/runners-up.ts';
+import { theShop } from './sections/the-shop.ts';
 import { toDo } from './sections/to-do.ts';
 import { unknowns } from './sections/unknowns.ts';
 
@@ -23,15 +30,45 @@ const lines = (blocks: readonly Block[], decision: Decision, look: TextLook): re
   );
 
 /** The recommendation, its tightest checks, what it gives up, what it takes; what is open, what can hurt. */
-export const overviewLines: Lines = (decision, look) =>
+const overviewLines: Lines = (decision, look) =>
   lines(
     [inShort, runnersUp, toDo, stoppers, misses, unknowns, cautions].flatMap((section) => section(decision)),
     decision,
     look,
   );
 
+/** Sections one below the other. Where there is nothing to say of them, why. */
+const screen =
+  (sections: readonly ((decision: Decision) => readonly Block[])[]): Lines =>
+  (decision, look) => {
+    const blocks = sections.flatMap((section) => section(decision));
+    // the first heading would say again what stands over the screen
+    const [first, ...rest] = blocks;
+    if (first === undefined) return lines([NOTHING_RECOMMENDED], decision, look);
+    return lines(first.kind === 'heading' ? rest : blocks, decision, look);
+  };
+
+const NOTHING_RECOMMENDED = paragraph(
+  say`Nothing is recommended as things stand, so there is nothing to say here yet.`,
+);
+
+/** Which kind of rotary suits and which way to five axes, with what speaks for and against each. */
+const kindsLines: Lines = screen([kindsInShort, classes, routes]);
+
+/** What to order with the recommendation, the needed first. */
+const optionsLines: Lines = screen([optionsInShort, features]);
+
+/** Whether the building takes it, and how the rotary is lifted. */
+const shopLines: Lines = screen([theShop, lifting]);
+
+/** What it costs, what it brings, and when it has paid for itself. */
+const moneyLines: Lines = screen([money]);
+
+/** What was given up against the next best, and at which step of the ranking. */
+const tradeOffLines: Lines = screen([runnersUp, ranking, bigger]);
+
 /** How many arrangements came to each stage, and how those that were left were ranked. */
-export const stagesLines: Lines = (decision, look) =>
+const stagesLines: Lines = (decision, look) =>
   lines(
     [path, ranking, envelope].flatMap((section) => section(decision)),
     decision,
@@ -41,3 +78,17 @@ export const stagesLines: Lines = (decision, look) =>
 /** One arrangement that did not pass: what fails, by how much, what can help. */
 export const missLines = (decision: Decision, id: string, look: TextLook): readonly string[] =>
   lines(oneMiss(decision, id), decision, look);
+
+/** Views of the result that are read as text. */
+export const TEXT_VIEWS = {
+  overview: overviewLines,
+  kinds: kindsLines,
+  options: optionsLines,
+  shop: shopLines,
+  money: moneyLines,
+  'trade-offs': tradeOffLines,
+  stages: stagesLines,
+} as const satisfies Readonly<Record<string, Lines>>;
+export type TextView = keyof typeof TEXT_VIEWS;
+
+export const isTextView = (name: string): name is TextView => Object.hasOwn(TEXT_VIEWS, name);

@@ -10,6 +10,9 @@ export const USUAL_FILE: Readonly<Record<Written, string>> = {
   answers: 'fivesides.answers.yaml',
   report: 'fivesides-report.md',
   decision: 'fivesides-decision.json',
+  'half-page': 'fivesides-half-page.md',
+  'site-sheet': 'fivesides-site-sheet.md',
+  'quote-sheets': 'fivesides-quote-sheets.md',
 };
 
 const FINISH: readonly Effect[] = [{ kind: 'finish' }];
@@ -21,22 +24,23 @@ export function replyAtResult(session: Session, text: string): Step {
 }
 
 /** A name that does not end as such files do is more likely a word that was meant otherwise. */
-const ENDINGS: Readonly<Record<Written, RegExp>> = {
-  answers: /\.ya?ml$/i,
-  report: /\.(md|markdown)$/i,
-  decision: /\.json$/i,
-};
-const USUAL_ENDING: Readonly<Record<Written, string>> = {
-  answers: '.yaml',
-  report: '.md',
-  decision: '.json',
+const MARKDOWN = { ending: /\.(md|markdown)$/i, words: '.md' };
+const MARKDOWN_OR_TEXT = { ending: /\.(md|markdown|txt)$/i, words: '.md, or .txt for plain text' };
+const ENDINGS: Readonly<Record<Written, { readonly ending: RegExp; readonly words: string }>> = {
+  answers: { ending: /\.ya?ml$/i, words: '.yaml' },
+  report: MARKDOWN,
+  decision: { ending: /\.json$/i, words: '.json' },
+  'half-page': MARKDOWN_OR_TEXT,
+  'site-sheet': MARKDOWN_OR_TEXT,
+  'quote-sheets': MARKDOWN_OR_TEXT,
 };
 
 export function replyAtFile(session: Session, what: Written, text: string): Step {
   const typed = text.trim().replace(/^"(.+)"$/, '$1');
   const file = typed === '' ? USUAL_FILE[what] : typed;
-  if (!ENDINGS[what].test(file)) {
-    return refused(session, text, `Type a file name that ends in ${USUAL_ENDING[what]}, or "back".`);
+  const { ending, words } = ENDINGS[what];
+  if (!ending.test(file)) {
+    return refused(session, text, `Type a file name that ends in ${words}, or "back".`);
   }
   return [session, [{ kind: 'write', what, file, overwrite: false }]];
 }
@@ -63,6 +67,9 @@ const WRITTEN_WORDS: Readonly<Record<Written, string>> = {
   answers: 'answers are',
   report: 'report is',
   decision: 'decision is',
+  'half-page': 'half page is',
+  'site-sheet': 'site sheet is',
+  'quote-sheets': 'quote sheets are',
 };
 
 /** A file is written: on from where its name was asked. At the result that is the end. */

@@ -18,7 +18,7 @@ export type Place =
   | { readonly at: 'done' };
 
 /** What can be written to a file of the user's choice. */
-export type Written = 'answers' | 'report' | 'decision';
+export type Written = 'answers' | 'report' | 'decision' | 'half-page' | 'site-sheet' | 'quote-sheets';
 
 /** What the last event brought about, for the shell to say. */
 type Note =

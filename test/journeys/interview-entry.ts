@@ -19,6 +19,7 @@ process.exitCode = await interview(
     decide: fakeDecide,
     text: ({ outcome, recommended }) => `The outcome: ${outcome}, ${recommended}\n`,
     json: ({ outcome }) => `{"outcome":"${outcome}"}\n`,
+    paper: ({ outcome }, paper) => `# ${paper}\n\nThe outcome: ${outcome}\n`,
     markdown: ({ outcome }) => `# Decision\n\nThe outcome: ${outcome}\n`,
   },
 );

@@ -47,7 +47,7 @@ test.each([
   [
     'no unknown value',
     { deciding: 0 },
-    'Still 41 of 96 arrangements left; nothing unknown decides any more.',
+    'Still 41 of 96 arrangements left; nothing that is still unknown can change the answer.',
   ],
   [
     'a machine with its own table ahead',

@@ -27,7 +27,8 @@ describe.each(DECISIONS)('The text of %s', (_what, decision) => {
 
   it('holds the same numbers at every width', () => {
     const [narrow, ...wider] = WIDTHS.map((width) =>
-      numbersIn(textReport(decision, { width, ascii: false })),
+      // cells that are broken into lines stand in another order
+      numbersIn(textReport(decision, { width, ascii: false })).toSorted(),
     );
     for (const numbers of wider) expect(numbers).toEqual(narrow);
   });

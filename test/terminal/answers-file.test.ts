@@ -78,3 +78,39 @@ test('requirement 19: the key to leave, pressed while the result is worked out, 
   expect(await waits.ended(DECIDED_MS)).toEqual({ code: 3, signal: 0 });
   expect(waits.lines().join('\n')).toContain('No arrangement in this catalog passes');
 });
+
+test('every view of the result has its letter and stands in the list, and each paper is written', {
+  timeout: LONGEST,
+}, async () => {
+  const terminal = await opened(join(DEMO, 'shop-own-mill.answers.yaml'));
+  terminal.send(KEY.ctrlT);
+  await terminal.waitFor('The answer', DECIDED_MS);
+  await settled(terminal);
+  for (const [key, title, words] of [
+    ['k', 'Which kind of rotary', 'tilting rotary, carried at one'],
+    ['x', 'Options to order', 'axis drives'],
+    ['b', 'The shop', 'Floor load'],
+    ['m', 'Money', 'Paid before the first part'],
+    ['d', 'What is given up', 'What is given up against it'],
+  ] as const) {
+    terminal.send(key);
+    expect(await terminal.waitFor(title)).toContain(words);
+  }
+  terminal.send('v');
+  expect(await terminal.waitFor('All views')).toMatch(/m {2}Money +what it costs/);
+  await terminal.press('8', KEY.enter);
+  await terminal.waitFor('Paid before the first part');
+  for (const [digit, file, words] of [
+    ['4', 'half.txt', 'IN HALF A PAGE'],
+    ['5', 'site.md', '## Site sheet'],
+    ['6', 'quotes.md', '## Quote sheets for the sellers'],
+  ] as const) {
+    terminal.send('p');
+    await terminal.waitFor('Each asks where to write');
+    await terminal.press(digit, KEY.enter);
+    await terminal.waitFor('Where to?');
+    terminal.send(`${file}\r`);
+    await terminal.waitFor(`in ${file}.`);
+    expect(readFileSync(join(terminal.cwd, file), 'utf8')).toContain(words);
+  }
+});

@@ -4,7 +4,7 @@ import type { Catalog } from '../../src/catalog/catalog.ts';
 import { readCatalog } from '../../src/catalog/read.ts';
 import { perform } from '../../src/commands/plain/perform.ts';
 import { readSessionFile } from '../../src/commands/session-file.ts';
-import { jsonReport, markdownReport } from '../../src/report/index.ts';
+import { jsonReport, markdownReport, paperInFile } from '../../src/report/index.ts';
 import { decide } from '../../src/rules/decide.ts';
 import type { Decision } from '../../src/rules/decision.ts';
 import { givenAt, type Kept, type Subject } from '../../src/session/kept.ts';
@@ -112,6 +112,7 @@ export class Meant {
       const disk = {
         markdown: markdownReport,
         json: jsonReport,
+        paper: paperInFile,
         sessionFile: this.file,
         cwd: this.folder,
         warn,

@@ -1,5 +1,6 @@
 import type { Readable, Writable } from 'node:stream';
 import { plainAscii } from '../../report/exports/plain-ascii.ts';
+import { TEXT_VIEWS } from '../../report/screen-lines.ts';
 import type { Decision } from '../../rules/decision.ts';
 import type { Session } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
@@ -38,6 +39,11 @@ export async function askLineByLine(session: Session, world: World, around: Plai
       resultText: ({ kept }) => {
         const decision = world.decision(kept);
         return decision === null ? '' : text(decision, { width: width(), ascii });
+      },
+      viewText: ({ kept }, view) => {
+        const decision = world.decision(kept);
+        if (decision === null) return 'There is no result yet: at least one part needs a size first.';
+        return TEXT_VIEWS[view](decision, { width: width(), ascii }).join('\n');
       },
     });
   } finally {

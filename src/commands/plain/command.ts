@@ -1,9 +1,12 @@
-import type { Event } from '../../session/session.ts';
+import { isTextView, type TextView } from '../../report/screen-lines.ts';
+import type { Event, Written } from '../../session/session.ts';
 
 /** What a typed line asks for: something to say, something to do, or to leave. */
 export type Command =
   | { readonly kind: 'say'; readonly what: 'why' | 'help' }
   | { readonly kind: 'events'; readonly events: readonly Event[] }
+  /** prints a view of the result */
+  | { readonly kind: 'view'; readonly view: TextView }
   | { readonly kind: 'quit' };
 
 const doing = (...events: readonly Event[]): Command => ({ kind: 'events', events });
@@ -22,13 +25,26 @@ const COMMANDS: Readonly<Record<string, (rest: string) => Command | null>> = {
   result: alone(doing({ type: 'go', to: { at: 'result' } })),
   goto: (rest) => doing({ type: 'find', text: rest }),
   save: (rest) => doing({ type: 'write', what: 'answers', file: fileOf(rest) }),
-  export: (rest) =>
-    doing({ type: 'write', what: /\.json$/i.test(rest) ? 'decision' : 'report', file: fileOf(rest) }),
+  export: (rest) => doing(exported(rest)),
+  show: (rest) => {
+    const view = rest === '' ? 'overview' : rest.toLowerCase().replaceAll(' ', '-');
+    return isTextView(view) ? { kind: 'view', view } : null;
+  },
   parts: (rest) => {
     if (rest === '' || rest === 'list') return doing(GO_TO_PARTS);
     return doing(GO_TO_PARTS, { type: 'reply', text: rest });
   },
 };
+
+/** `export site-sheet for-the-electrician.md`: a paper by its name; else the report, or the decision as JSON. */
+function exported(rest: string): Event {
+  const [first = '', ...more] = rest.split(/\s+/);
+  const paper = EXPORTED.find((each) => each === first.toLowerCase());
+  if (paper !== undefined) return { type: 'write', what: paper, file: fileOf(more.join(' ')) };
+  return { type: 'write', what: /\.json$/i.test(rest) ? 'decision' : 'report', file: fileOf(rest) };
+}
+
+const EXPORTED: readonly Written[] = ['half-page', 'site-sheet', 'quote-sheets'];
 
 function alone(command: Command): (rest: string) => Command | null {
   return (rest) => (rest === '' ? command : null);
@@ -63,6 +79,14 @@ export const HELP: readonly (readonly [command: string, does: string])[] = [
   ['parts', 'lists the parts; also: parts add, parts copy 1, parts edit 1, parts rename 1, parts remove 1'],
   ['result', 'shows the result as things stand'],
   ['export', 'writes the result as a Markdown file; export result.json writes it with every number, as JSON'],
+  [
+    'export site-sheet',
+    'writes one paper by itself: export half-page, export site-sheet, export quote-sheets; also with a name',
+  ],
+  [
+    'show money',
+    'shows more of the result: show kinds, options, shop, money, trade-offs or stages; show alone is the answer',
+  ],
   ['save', 'writes the answers as an answers file'],
   ['quit', 'leaves; everything answered is kept, and --resume goes on'],
 ];

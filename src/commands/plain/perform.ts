@@ -2,6 +2,7 @@ import { homedir } from 'node:os';
 import { resolve } from 'node:path';
 import { type Writing, writeFileText } from '../../documents/write-file.ts';
 import { answersToFile } from '../../questions/write-answers.ts';
+import type { Paper } from '../../report/exports/papers.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { savedOf } from '../../session/saved.ts';
 import type { Effect, Event, Session, Written } from '../../session/session.ts';
@@ -14,6 +15,8 @@ type Wanted = Exclude<Effect, { kind: 'finish' }>;
 export interface Disk {
   readonly markdown: (decision: Decision) => string;
   readonly json: (decision: Decision) => string;
+  /** one paper of the report: as text where the name of the file says so */
+  readonly paper: (decision: Decision, paper: Paper, file: string) => string;
   readonly sessionFile: string;
   readonly cwd: string;
   readonly warn: (sentence: string) => void;
@@ -29,19 +32,20 @@ export function perform(effect: Wanted, session: Session, world: World, disk: Di
   }
   const { what, file, overwrite } = effect;
   const path = resolve(disk.cwd, file.replace(/^~(?=\/|$)/, homedir()));
-  const writing = writeFileText(path, textOf(what, session, world, disk), { overwrite });
+  const writing = writeFileText(path, textOf(what, file, session, world, disk), { overwrite });
   if (writing.ok) return [{ type: 'written', what, file }];
   if (writing.why === 'exists') return [{ type: 'exists', what, file }];
   return [{ type: 'not-written', what, file, why: writing.words }];
 }
 
-function textOf(what: Written, session: Session, world: World, disk: Disk): string {
+function textOf(what: Written, file: string, session: Session, world: World, disk: Disk): string {
   if (what === 'answers') {
     return answersToFile(world.survey(session.kept).answers, { units: unitsOf(session.kept) }).text;
   }
   const decision = world.decision(session.kept);
   if (decision === null) throw new Error('a report was asked for before there is a decision');
-  return what === 'report' ? disk.markdown(decision) : disk.json(decision);
+  if (what === 'report') return disk.markdown(decision);
+  return what === 'decision' ? disk.json(decision) : disk.paper(decision, what, file);
 }
 
 const reasonOf = (writing: Exclude<Writing, { ok: true }>): string =>

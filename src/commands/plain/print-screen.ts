@@ -34,7 +34,10 @@ export function screenLines(screen: Screen, width: number): readonly string[] {
         width,
       );
     case 'file':
-      return paragraph(`Where to write the ${screen.what}? Enter: ${screen.file} in this folder.`, width);
+      return paragraph(
+        `Where to write the ${screen.what.replaceAll('-', ' ')}? Enter: ${screen.file} in this folder.`,
+        width,
+      );
     case 'overwrite':
       return paragraph(`${screen.file} is there already. Replace it?`, width);
     case 'done':

@@ -1,6 +1,7 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { printable } from '../../documents/printable.ts';
 import { liveLine } from '../../report/live-line.ts';
+import type { TextView } from '../../report/screen-lines.ts';
 import { liveOf } from '../../session/live.ts';
 import { screenOf } from '../../session/screen.ts';
 import type { Effect, Event, Place, Session } from '../../session/session.ts';
@@ -25,6 +26,8 @@ export interface Surroundings {
   readonly perform: (effect: Exclude<Effect, { kind: 'finish' }>, session: Session) => readonly Event[];
   /** The result in words. */
   readonly resultText: (session: Session) => string;
+  /** A view of the result in words. */
+  readonly viewText: (session: Session, view: TextView) => string;
 }
 
 /** Asks, line by line, until the interview is finished or left. Only ever adds lines. */
@@ -47,6 +50,12 @@ export async function plainShell(start: Session, world: World, around: Surroundi
       const width = around.width();
       say(command.what === 'why' ? whyLines(screen, width) : helpLines(width), around);
       around.print(promptOf(screen));
+      continue;
+    }
+    if (command.kind === 'view') {
+      around.print('\n');
+      say(lineByLine(around.viewText(session, command.view)), around);
+      around.print(promptOf(screenOf(session, world)));
       continue;
     }
     const before = session.at;

@@ -1,15 +1,13 @@
 import { gfmToMarkdown } from 'mdast-util-gfm';
 import { toMarkdown } from 'mdast-util-to-markdown';
 import type { Decision } from '../../rules/decision.ts';
+import type { Block } from '../blocks/block.ts';
 import { wholeReport } from '../whole-report.ts';
 import { markdownTree } from './markdown-tree.ts';
 
-/** The whole decision as Markdown (CommonMark with tables), line by line checkable. Ends with one line break. */
-export function markdownReport(decision: Decision): string {
-  const tree = {
-    type: 'root' as const,
-    children: markdownTree(wholeReport(decision), decision),
-  };
+/** Blocks as Markdown (CommonMark with tables). Ends with one line break. */
+export function markdownOf(blocks: readonly Block[], decision: Decision): string {
+  const tree = { type: 'root' as const, children: markdownTree(blocks, decision) };
   return toMarkdown(tree, {
     bullet: '-',
     rule: '-',
@@ -17,3 +15,6 @@ export function markdownReport(decision: Decision): string {
     extensions: [gfmToMarkdown({ tablePipeAlign: false })],
   });
 }
+
+/** The whole decision as Markdown, line by line checkable. Ends with one line break. */
+export const markdownReport = (decision: Decision): string => markdownOf(wholeReport(decision), decision);

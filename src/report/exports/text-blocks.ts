@@ -1,11 +1,11 @@
-import stringWidth from 'string-width';
-import wrapAnsi from 'wrap-ansi';
 import type { Decision } from '../../rules/decision.ts';
-import type { Block, Flowchart, Table } from '../blocks/block.ts';
+import type { Block, Flowchart } from '../blocks/block.ts';
 import type { Inline } from '../blocks/inline.ts';
 import { NO_BREAK, textOf } from '../blocks/inline-text.ts';
 import { answersYaml } from './answers-yaml.ts';
 import { plainAscii } from './plain-ascii.ts';
+import { tableLines } from './text-table.ts';
+import { wrapped } from './text-wrapped.ts';
 
 export interface TextLook {
   /** columns of the terminal */
@@ -37,7 +37,12 @@ function linesOf(block: Block, write: Write, decision: Decision, look: TextLook)
     case 'list':
       return block.items.flatMap((item) => wrapped(write(item), look.width, '- ', '  '));
     case 'table':
-      return tableLines(block, write, look.width);
+      return tableLines(
+        block.head.map(write),
+        block.rows.map((row) => row.map(write)),
+        block.align,
+        look.width,
+      );
     case 'details':
       return [
         ...wrapped(write(block.summary), look.width, '', ''),
@@ -54,44 +59,6 @@ function linesOf(block: Block, write: Write, decision: Decision, look: TextLook)
     case 'inputs-file':
       return [];
   }
-}
-
-/** Words that are wider than a line are broken: a long name does not push the rest out of sight. */
-function wrapped(text: string, width: number, first: string, rest: string): readonly string[] {
-  const room = Math.max(10, width - stringWidth(rest));
-  return wrapAnsi(text, room, { hard: true, trim: true })
-    .split('\n')
-    .map((line, index) => `${index === 0 ? first : rest}${line}`.trimEnd());
-}
-
-const GAP = '  ';
-
-/** Columns where they fit, else one short paragraph a row. */
-function tableLines(block: Table, write: Write, width: number): readonly string[] {
-  const head = block.head.map(write);
-  const rows = block.rows.map((row) => row.map(write));
-  const widths = head.map((title, column) =>
-    Math.max(stringWidth(title), ...rows.map((row) => stringWidth(row[column] ?? ''))),
-  );
-  const whole = widths.reduce((sum, each) => sum + each, 0) + GAP.length * (widths.length - 1);
-  if (whole > width) return rows.flatMap((row) => stacked(head, row, width));
-  const line = (cells: readonly string[]): string =>
-    cells
-      .map((cell, column) => {
-        const fill = ' '.repeat(Math.max(0, (widths[column] ?? 0) - stringWidth(cell)));
-        return block.align[column] === 'right' ? `${fill}${cell}` : `${cell}${fill}`;
-      })
-      .join(GAP)
-      .trimEnd();
-  return [line(head), ...rows.map(line)];
-}
-
-function stacked(head: readonly string[], row: readonly string[], width: number): readonly string[] {
-  const [title = '', ...cells] = row;
-  const facts = cells.flatMap((cell, index) =>
-    cell === '' ? [] : wrapped(`${head[index + 1] ?? ''}: ${cell}`, width, '  ', '    '),
-  );
-  return [...wrapped(title, width, '- ', '  '), ...facts];
 }
 
 function chartLines(chart: Flowchart, write: Write, width: number): readonly string[] {

@@ -1,6 +1,6 @@
 import { type Argument, type Decision, FINDINGS } from '../../rules/decision.ts';
 import { argumentLine } from '../arguments.ts';
-import { type Block, heading, list, paragraph } from '../blocks/block.ts';
+import { type Block, heading, list, paragraph, table } from '../blocks/block.ts';
 import { type Inline, number, say, strong, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import { arrangementName } from '../names.ts';
@@ -21,11 +21,33 @@ interface Found {
   readonly bestPasses: 'yes' | 'open' | 'no' | null;
 }
 
-/** Which kind of rotary, with what speaks for and against each: none disappears without a reason. */
-export function classes(decision: Decision): readonly Block[] {
+/** Each kind in a line: what it is found to be, and the best of it. */
+export function kindsInShort(decision: Decision): readonly Block[] {
   if (decision.classes.length === 0) return [];
+  return [
+    table(
+      [
+        [say`Kind`, 'left'],
+        [say`It`, 'left'],
+        [say`The best of it`, 'left'],
+      ],
+      inOrderOfFinding(decision).map(({ row, index }) => [
+        [words(CLASS_WORDS[row.class].title)],
+        [words(FINDING_WORDS[row.finding])],
+        row.best === null
+          ? []
+          : row.bestPasses === 'no'
+            ? say`none passes; nearest: ${arrangementName(decision, row.best, ['classes', index, 'best'])}`
+            : arrangementName(decision, row.best, ['classes', index, 'best']),
+      ]),
+    ),
+  ];
+}
+
+/** The kind that is recommended first, then those that suit. */
+function inOrderOfFinding(decision: Decision) {
   const recommended = decision.arrangements.find(({ id }) => id === decision.recommended)?.class;
-  const ordered = decision.classes
+  return decision.classes
     .map((row, index) => ({ row, index }))
     .toSorted(
       (a, b) =>
@@ -33,13 +55,18 @@ export function classes(decision: Decision): readonly Block[] {
         FINDINGS.indexOf(a.row.finding) - FINDINGS.indexOf(b.row.finding) ||
         a.index - b.index,
     );
+}
+
+/** Which kind of rotary, with what speaks for and against each: none disappears without a reason. */
+export function classes(decision: Decision): readonly Block[] {
+  if (decision.classes.length === 0) return [];
   return [
     heading(2, say`Which kind of rotary, and why not the others`),
     paragraph(
       say`Every kind that there is, with what the parts, the shop and this catalog say for and against it. “Nearly all” of
         the hours leaves out what adds less than ${number(['inputs', 'assume', 'kneeShare'], 'share')} of them.`,
     ),
-    ...ordered.flatMap(({ row, index }) => [
+    ...inOrderOfFinding(decision).flatMap(({ row, index }) => [
       paragraph(
         say`${strong([words(CLASS_WORDS[row.class].title)])} (${words(CLASS_WORDS[row.class].means)}): ${strong(
           [words(FINDING_WORDS[row.finding])],

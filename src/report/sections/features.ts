@@ -8,9 +8,7 @@ import { FEATURE_NEED_WORDS, FEATURE_REASON_WORDS, FEATURE_WORDS, THERE_WORDS } 
 
 /** What to order with the recommendation, the needed first, each with its number, price and hours. */
 export function features(decision: Decision): readonly Block[] {
-  const rows = decision.features
-    .map((row, index) => ({ row, path: ['features', index] }))
-    .toSorted((a, b) => NEEDS.indexOf(a.row.need) - NEEDS.indexOf(b.row.need));
+  const rows = inOrderOfNeed(decision);
   if (rows.length === 0) return [];
   return [
     heading(2, say`Options to order`),
@@ -30,6 +28,30 @@ export function features(decision: Decision): readonly Block[] {
     ),
   ];
 }
+
+/** The same without the reasons: what to order at a glance. */
+export function optionsInShort(decision: Decision): readonly Block[] {
+  const rows = inOrderOfNeed(decision);
+  if (rows.length === 0) return [];
+  return [
+    table(
+      [
+        [say`Option`, 'left'],
+        [say`It is`, 'left'],
+        [say`Price`, 'right'],
+        [say`Saves a year`, 'right'],
+      ],
+      rows.map(({ row, path }) => line(decision, row, path).filter((_, column) => column !== WHY)),
+    ),
+  ];
+}
+
+const WHY = 2;
+
+const inOrderOfNeed = ({ features: rows }: Decision) =>
+  rows
+    .map((row, index) => ({ row, path: ['features', index] }))
+    .toSorted((a, b) => NEEDS.indexOf(a.row.need) - NEEDS.indexOf(b.row.need));
 
 function line(decision: Decision, row: FeatureNeed, path: Path): readonly Cell[] {
   const need = words(FEATURE_NEED_WORDS[row.need]);

@@ -23,7 +23,7 @@ function candidate(ui: Ui, world: World): Event | null {
   return { type: 'reply', text: chosen.map((index) => index + 1).join(', ') };
 }
 
-const WORKING = 'this is being worked out.';
+const WORKING = 'This is being worked out.';
 const NOTHING_JUDGED = 'Nothing is judged yet: a part needs a size first.';
 
 /** What stands under the answers. */

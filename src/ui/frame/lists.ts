@@ -85,7 +85,7 @@ function fileFrame(
   const { width, height, here, sessionFile } = context;
   return stacked(
     [
-      rowsBlock([titleRow(`Write the ${screen.what}`, '', width)], 0),
+      rowsBlock([titleRow(`Write the ${screen.what.replaceAll('-', ' ')}`, '', width)], 0),
       rowsBlock([row('─'.repeat(width), 'quiet')], 8, 0),
       textBlock(
         `Where to? Enter alone writes ${screen.file} into this folder. A file that is there already is not replaced without asking.`,

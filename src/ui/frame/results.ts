@@ -1,9 +1,10 @@
-import { missLines, overviewLines, stagesLines } from '../../report/screen-lines.ts';
+import { isTextView, missLines, TEXT_VIEWS } from '../../report/screen-lines.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { type Row, row } from '../look/row.ts';
 import { comparedNow } from '../state/act.ts';
 import { ready } from '../state/not-yet.ts';
 import type { Ui } from '../state/ui.ts';
+import { VIEW_WORDS } from '../state/view-words.ts';
 import { checkListRows } from './check-list.ts';
 import { comparisonRows } from './comparison.ts';
 import type { Context } from './context.ts';
@@ -14,22 +15,13 @@ import { type Block, textBlock } from './stack.ts';
 import { tonedRow } from './toned.ts';
 import { written } from './written.ts';
 
-const TITLES = {
-  overview: 'The answer',
-  why: 'Why: every check of it',
-  'why-not': 'Why not another one',
-  compare: 'Side by side',
-  stages: 'How it was decided',
-  papers: 'Papers',
-} as const;
-
 const WORKING: readonly Row[] = [row('This is being worked out.', 'quiet')];
 
 /** The result, in one of its views. */
 export function resultFrame(ui: Ui, context: Context): readonly Row[] {
   const { world } = context;
-  const title = TITLES[ui.view];
-  if (ui.view === 'papers') return papersFrame(ui, context);
+  const { title } = VIEW_WORDS[ui.view];
+  if (ui.view === 'papers' || ui.view === 'views') return menuFrame({ ...ui, view: ui.view }, context);
   const lists =
     (ui.view === 'why-not' && ui.looked === null) || (ui.view === 'compare' && ui.looked !== null);
   if (lists) {
@@ -62,8 +54,6 @@ function bodyRows(ui: Ui, { world, width, ascii }: Context): readonly Row[] {
   switch (ui.view) {
     case 'why':
       return textOnce(decision, look, 'why', () => checkListRows(decision, width, ascii));
-    case 'stages':
-      return textOnce(decision, look, 'stages', () => stagesLines(decision, look).map(tonedRow));
     case 'why-not': {
       const id = ui.looked ?? '';
       const full = ready(() => world.decisionWith(kept, id));
@@ -76,8 +66,11 @@ function bodyRows(ui: Ui, { world, width, ascii }: Context): readonly Row[] {
       if (every === undefined || every === null || ids === undefined) return WORKING;
       return comparisonRows(every, ids, width, ascii);
     }
-    default:
-      return textOnce(decision, look, 'overview', () => overviewLines(decision, look).map(tonedRow));
+    default: {
+      const { view } = ui;
+      if (!isTextView(view)) return [];
+      return textOnce(decision, look, view, () => TEXT_VIEWS[view](decision, look).map(tonedRow));
+    }
   }
 }
 
@@ -98,13 +91,18 @@ function textOnce(
   return rows;
 }
 
-const papersFrame = (ui: Ui, context: Context): readonly Row[] =>
+const LEADS = {
+  papers: 'Each asks where to write. Nothing is replaced without asking.',
+  views: 'Each has a letter of its own, which works in every view.',
+} as const;
+
+const menuFrame = (ui: Ui & { readonly view: keyof typeof LEADS }, context: Context): readonly Row[] =>
   listFrame(
     ui,
     {
-      title: TITLES.papers,
+      title: VIEW_WORDS[ui.view].title,
       right: '',
-      lead: 'Each asks where to write. Nothing is replaced without asking.',
+      lead: LEADS[ui.view],
       below: saidBlocks(ui, context),
       typed: null,
     },

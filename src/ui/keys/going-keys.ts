@@ -1,3 +1,5 @@
+import type { ResultView } from '../state/ui.ts';
+import { VIEW_WORDS } from '../state/view-words.ts';
 import {
   asked,
   type Binding,
@@ -14,14 +16,24 @@ import {
   working,
 } from './binding.ts';
 
+const viewKey = (view: ResultView, shown: string): Binding =>
+  binding(`view-${view}`, [VIEW_WORDS[view].key], shown, VIEW_WORDS[view].about, result);
+
 /** Keys that go somewhere or change something; where two fit, the first takes the key. */
 export const GOING_KEYS: readonly Binding[] = [
-  binding('view-overview', ['o'], 'answer', 'the answer, in short', result),
-  binding('view-why', ['w'], 'why', 'every check of the recommendation, by its margin', result),
-  binding('view-why-not', ['n'], 'why not', 'any other arrangement: what fails, by how much', result),
-  binding('view-compare', ['c'], 'compare', 'up to three arrangements side by side', result),
-  binding('view-stages', ['s'], 'stages', 'how many came to each stage, how they were ranked', result),
-  binding('view-papers', ['p'], 'papers', 'writes the report, the decision or the answers to a file', result),
+  // as many as the last line has room for; the list of views holds them all
+  viewKey('overview', 'answer'),
+  viewKey('views', 'views'),
+  viewKey('why', 'why'),
+  viewKey('why-not', 'why not'),
+  viewKey('compare', 'compare'),
+  viewKey('money', 'money'),
+  viewKey('papers', 'papers'),
+  viewKey('kinds', 'kinds'),
+  viewKey('options', 'options'),
+  viewKey('shop', 'shop'),
+  viewKey('trade-offs', 'given up'),
+  viewKey('stages', 'stages'),
   binding('pick', ['a'], 'others', 'chooses what is compared', (here) => {
     return result(here) && here.view === 'compare' && !here.looking;
   }),

@@ -46,6 +46,7 @@ export const MOVING_KEYS: readonly Binding[] = [
   binding('take', ['enter'], 'look', 'shows what fails, and by how much', listing('why-not', false)),
   binding('take', ['enter'], 'compare', 'into the comparison, or out of it', listing('compare', true)),
   binding('take', ['enter'], 'write', 'asks where to write it', listing('papers', false)),
+  binding('take', ['enter'], 'open', 'opens the view that is highlighted', listing('views', false)),
   binding('take', ['enter'], 'take', 'takes what is highlighted, typed or shown', (here) => {
     if (here.over === 'find') return listed(here);
     return here.over === 'start' || here.over === 'open' || (free(here) && here.at !== 'result');

@@ -119,6 +119,8 @@ function takenItem(ui: Ui, { act }: Item, world: World): Turn {
       return [{ ...ui, over: null, field: NOTHING_TYPED, looked: act.id, scroll: 0 }, []];
     case 'over':
       return [placed({ ...ui, over: act.over }, ui, world), []];
+    case 'view':
+      return viewed(ui, `view-${act.view}`);
     case 'say':
       return [{ ...ui, said: act.words }, []];
   }

@@ -3,10 +3,11 @@ import type { Decision } from '../../rules/decision.ts';
 import { allQuestions } from '../../session/all-questions.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
 import { screenOf } from '../../session/screen.ts';
-import type { Event, Session } from '../../session/session.ts';
+import type { Event, Session, Written } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
 import { ready } from './not-yet.ts';
-import type { Over, Ui } from './ui.ts';
+import { type Over, RESULT_VIEWS, type ResultView, type Ui } from './ui.ts';
+import { VIEW_WORDS } from './view-words.ts';
 
 /** What Enter does on a row. */
 type Act =
@@ -15,6 +16,7 @@ type Act =
   | { readonly do: 'choose'; readonly option: number }
   | { readonly do: 'look'; readonly id: string }
   | { readonly do: 'over'; readonly over: Over | null }
+  | { readonly do: 'view'; readonly view: ResultView }
   | { readonly do: 'say'; readonly words: string };
 
 /** A row of a list: what stands there, and what it does. */
@@ -205,9 +207,13 @@ function questionItems(
 
 function resultItems({ view, session, looked, compared }: Ui, world: World): readonly Item[] | null {
   if (view === 'papers') {
-    return (['report', 'decision', 'answers'] as const).map((what) =>
-      item(what, PAPERS[what], event({ type: 'write', what, file: null })),
-    );
+    return PAPER_LIST.map((what) => item(what, PAPERS[what], event({ type: 'write', what, file: null })));
+  }
+  if (view === 'views') {
+    return RESULT_VIEWS.filter((each) => each !== 'views').map((each) => {
+      const { title, about, key } = VIEW_WORDS[each];
+      return item(each, `${key}  ${title}`, { do: 'view', view: each }, about);
+    });
   }
   const lists = view === 'why-not' ? looked === null : view === 'compare' && looked !== null;
   if (!lists) return null;
@@ -225,8 +231,20 @@ const ORDER = ['yes', 'open', 'no'];
 const passingFirst = (rows: readonly ArrangementRow[]): readonly ArrangementRow[] =>
   ORDER.flatMap((wanted) => rows.filter(({ passes }) => passes === wanted));
 
-const PAPERS = {
-  report: 'Write the report, as Markdown',
+const PAPER_LIST: readonly Written[] = [
+  'report',
+  'decision',
+  'answers',
+  'half-page',
+  'site-sheet',
+  'quote-sheets',
+];
+
+const PAPERS: Readonly<Record<Written, string>> = {
+  report: 'Write the whole report, as Markdown',
   decision: 'Write the decision with every number, as JSON',
   answers: 'Write the answers, as an answers file',
-} as const;
+  'half-page': 'Write the half page for who lends the money, as Markdown or text',
+  'site-sheet': 'Write the site sheet: what to measure, and whom to ask',
+  'quote-sheets': 'Write the quote sheets for the sellers',
+};

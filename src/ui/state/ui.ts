@@ -1,7 +1,21 @@
 import type { Effect, Session } from '../../session/session.ts';
 import { NOTHING_TYPED, type TextField } from '../keys/text-field.ts';
 
-export const RESULT_VIEWS = ['overview', 'why', 'why-not', 'compare', 'stages', 'papers'] as const;
+export const RESULT_VIEWS = [
+  'overview',
+  'why',
+  'why-not',
+  'compare',
+  'kinds',
+  'options',
+  'shop',
+  'money',
+  'trade-offs',
+  'stages',
+  'papers',
+  /** the list of all the others */
+  'views',
+] as const;
 export type ResultView = (typeof RESULT_VIEWS)[number];
 
 /** What lies over the screen for a moment. */

@@ -99,3 +99,31 @@ describe('a typed line', () => {
     ['quit', { kind: 'quit' }],
   ])('%j is for the shell', (line, command) => expect(readCommand(line, false)).toEqual(command));
 });
+
+describe('more of the result, by name', () => {
+  test.each([
+    ['show', 'overview'],
+    ['show money', 'money'],
+    ['Show trade offs', 'trade-offs'],
+    ['show KINDS', 'kinds'],
+  ])('%s', (line, view) => {
+    expect(readCommand(line, false)).toEqual({ kind: 'view', view });
+  });
+
+  test('what is no view is a reply, and so is free text', () => {
+    const reply = (text: string) => ({ kind: 'events', events: [{ type: 'reply', text }] });
+    expect(readCommand('show everything', false)).toEqual(reply('show everything'));
+    expect(readCommand('show tray', true)).toEqual(reply('show tray'));
+  });
+
+  test.each([
+    ['export', { what: 'report', file: null }],
+    ['export mine.md', { what: 'report', file: 'mine.md' }],
+    ['export mine.json', { what: 'decision', file: 'mine.json' }],
+    ['export half-page', { what: 'half-page', file: null }],
+    ['export site-sheet for the yard.md', { what: 'site-sheet', file: 'for the yard.md' }],
+    ['export quote-sheets q.txt', { what: 'quote-sheets', file: 'q.txt' }],
+  ])('%s', (line, written) => {
+    expect(readCommand(line, false)).toEqual({ kind: 'events', events: [{ type: 'write', ...written }] });
+  });
+});

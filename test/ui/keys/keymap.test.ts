@@ -65,7 +65,7 @@ describe('in every situation that can be reached', () => {
     });
     // at the only row, or at the end of what is read, a key that moves has nowhere to go
     const moves = new Set(['up', 'down', ...'123456789', ' ', 'enter']);
-    const views = new Set([...'owncsp']);
+    const views = new Set([...'owncspkxbmdv']);
     expect(
       idle.filter((name) => !moves.has(name) && !(at.session.at.at === 'result' && views.has(name))),
     ).toEqual([]);
