@@ -3,6 +3,7 @@ import { type Block, paragraph } from './blocks/block.ts';
 import { say } from './blocks/inline.ts';
 import { type TextLook, textLines } from './exports/text-blocks.ts';
 import { bigger } from './sections/bigger.ts';
+import { bothWays } from './sections/both-ways.ts';
 import { cautions } from './sections/cautions.ts';
 import { classes, kindsInShort, routes } from './sections/classes.ts';
 import { envelope } from './sections/envelope.ts';
@@ -65,7 +66,7 @@ const shopLines: Lines = screen([theShop, lifting]);
 const moneyLines: Lines = screen([money]);
 
 /** What was given up against the next best, and at which step of the ranking. */
-const tradeOffLines: Lines = screen([runnersUp, ranking, bigger]);
+const tradeOffLines: Lines = screen([runnersUp, bothWays, ranking, bigger]);
 
 /** How many arrangements came to each stage, and how those that were left were ranked. */
 const stagesLines: Lines = (decision, look) =>

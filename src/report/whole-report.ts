@@ -6,6 +6,7 @@ import { answers } from './sections/answers.ts';
 import { arrangement } from './sections/arrangement.ts';
 import { assumptions } from './sections/assumptions.ts';
 import { bigger } from './sections/bigger.ts';
+import { bothWays } from './sections/both-ways.ts';
 import { byRotary } from './sections/by-rotary.ts';
 import { cautions, documents } from './sections/cautions.ts';
 import { checks } from './sections/checks.ts';
@@ -57,6 +58,7 @@ const SECTIONS: readonly Section[] = [
   classes,
   routes,
   arrangement,
+  bothWays,
   laterCost,
   lifting,
   money,

@@ -65,6 +65,14 @@ export interface Tried {
   readonly stops: readonly { readonly check: CheckId; readonly part: string | null }[];
 }
 
+/** What stays free of the table on each side along X, mm (less than nothing: rotary or work stand over it), and the vises there. */
+export interface TableSpaceShown {
+  readonly left: Bounded;
+  readonly right: Bounded;
+  readonly stationsLeft: Bounded;
+  readonly stationsRight: Bounded;
+}
+
 export interface Arrangement {
   readonly id: string;
   readonly machine: string;
@@ -78,6 +86,8 @@ export interface Arrangement {
     readonly slackX: number;
     readonly slackY: number;
   } | null;
+  /** of the table beside rotary and work; null: there is none, or a vise on it would be of no use */
+  readonly space: TableSpaceShown | null;
   /** the rotary is turned end for end, so that the work leans the other way */
   readonly turned: boolean;
   readonly clearance: readonly ClearanceKind[];
@@ -216,6 +226,8 @@ export interface Decision {
   readonly classes: readonly ClassFinding[];
   readonly route: Route;
   readonly bigger: Bigger | null;
+  /** the same machine and rotary the other way round on the table; null: its base allows one way, or nothing is recommended */
+  readonly otherWay: string | null;
   readonly features: readonly FeatureNeed[];
   readonly stability: readonly {
     readonly answer: string;

@@ -40,6 +40,7 @@ function fixtureArrangements(hinge: string, valve: string): readonly Arrangement
     class: 'single-support',
     mounting: 'tilt-along-y',
     place: { x: -180, y: 0, slackX: 212.5, slackY: 31 },
+    space: { left: 40, right: 310, stationsLeft: 0, stationsRight: 1 },
     turned: true,
     clearance: ['lowered-table'],
     plates: [{ under: 'rotary', thickness: 30, why: 'adapter', mass: 25.7 }],
@@ -234,6 +235,7 @@ export function fixtureDecision({
           },
         ]
       : [],
+    otherWay: null,
     nearestMisses: ['alder+wren/tilt-along-y'],
     ...fixtureArguments(hinge, valve, found),
     features: FIXTURE_FEATURES,

@@ -60,6 +60,18 @@ export function standing(decision: Decision, at: ArrangementAt): readonly Line[]
     ...leans,
     say`Place of the rotary center, from the middle of the table: X ${of('x')}, Y ${of('y')}. From end to
       end it can be moved by ${of('slackX')} along X and ${of('slackY')} along Y before something is out of reach.`,
+    ...freeTable(at),
+  ];
+}
+
+/** What stays of the table on each side, and the vises there. */
+function freeTable({ arrangement: { space }, path }: ArrangementAt): readonly Line[] {
+  if (space === null) return [];
+  const of = (key: keyof typeof space, unit: string): Inline => number([...path, 'space', key], unit);
+  return [
+    say`Table that stays free beside rotary and work: ${of('left', 'mm')} on the left, room for this many vises:
+      ${of('stationsLeft', '')}; ${of('right', 'mm')} on the right, vises: ${of('stationsRight', '')}. Below zero nothing is left
+      there.`,
   ];
 }
 

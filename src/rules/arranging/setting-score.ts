@@ -6,7 +6,7 @@ import { familyVerdict, judgeOwn, OWN_SETTING_CHECKS, worstOf } from '../judging
 import { passes } from '../judging/outcome.ts';
 import type { Family } from './family.ts';
 import { type Setting, type World, withPart } from './setting.ts';
-import { viseStations } from './vise-stations.ts';
+import { type TableSpace, tableSpace, viseStations, type Work } from './vise-stations.ts';
 
 /** What a way of setting up a candidate wins. */
 export interface Score {
@@ -70,10 +70,14 @@ interface Served {
 
 /** Vise stations beside these families; a built-in table has as many as its faceplate takes. */
 export const stationsBeside = (ground: Case, served: readonly Served[]): Interval | null =>
-  viseStations(
-    ground,
-    served.map(({ family, sure }) => ({ cases: family.cases.map((part) => withPart(ground, part)), sure })),
-  );
+  viseStations(ground, worksOf(ground, served));
+
+/** What stays free of the table beside these families, and the vises on each side of it. */
+export const spaceBeside = (ground: Case, served: readonly Served[]): TableSpace | null =>
+  tableSpace(ground, worksOf(ground, served));
+
+const worksOf = (ground: Case, served: readonly Served[]): readonly Work[] =>
+  served.map(({ family, sure }) => ({ cases: family.cases.map((part) => withPart(ground, part)), sure }));
 
 /**
  * The order in which settings are preferred: its own checks, the families it must hold, hours that surely

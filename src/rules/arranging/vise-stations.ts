@@ -88,6 +88,30 @@ const WORK_BESIDE = { left: workBeside('left'), right: workBeside('right') };
 const visesIn = (free: number, vise: number, gap: number): number =>
   Number.isFinite(free) ? Math.max(0, Math.floor((free + gap) / (vise + gap) + 1e-9)) : 0;
 
+/** The table beside rotary and work: what stays free on each side, mm, and how many vises find room there. */
+export interface TableSpace extends FreeLength {
+  readonly stationsLeft: Interval;
+  readonly stationsRight: Interval;
+}
+
+/** Null where there is no table beside it, or where a vise on it would not hold its work toward a level tool. */
+export function tableSpace(ground: Case, works: readonly Work[]): TableSpace | null {
+  if (onHorizontal(ground)) return null;
+  const free = freeLength(ground, works);
+  if (free === null) return null;
+  const { viseWidth, assume } = ground.shop;
+  const stations = (side: Interval): Interval => {
+    const count = (end: 'low' | 'high'): number => {
+      const vise = end === 'low' ? viseWidth.high : viseWidth.low;
+      // beyond the travel no vise is reached: what the free length overhangs it is lost at its outer end
+      const lost = Math.max(0, (ground.machine.tableX[end] - ground.machine.travelX[end]) / 2);
+      return visesIn(side[end] - lost, vise, assume.viseGap);
+    };
+    return { low: count('low'), high: count('high') };
+  };
+  return { ...free, stationsLeft: stations(free.left), stationsRight: stations(free.right) };
+}
+
 /**
  * Vises that stand beside the rotary (or on the built-in faceplate) while it is on; fewest and most. Null on a
  * horizontal spindle: a vise on the table does not hold its work toward a level tool.
@@ -95,17 +119,10 @@ const visesIn = (free: number, vise: number, gap: number): number =>
 export function viseStations(ground: Case, works: readonly Work[]): Interval | null {
   if (onHorizontal(ground)) return null;
   if (ground.machine.builtIn) return onFaceplate(ground);
-  const free = freeLength(ground, works);
-  if (free === null) return null;
-  const { viseWidth, assume } = ground.shop;
-  const count = (end: 'low' | 'high'): number => {
-    const vise = end === 'low' ? viseWidth.high : viseWidth.low;
-    // beyond the travel no vise is reached: what the free length overhangs it is lost at its outer end
-    const lost = Math.max(0, (ground.machine.tableX[end] - ground.machine.travelX[end]) / 2);
-    const stations = (side: Interval) => visesIn(side[end] - lost, vise, assume.viseGap);
-    return stations(free.left) + stations(free.right);
-  };
-  return { low: count('low'), high: count('high') };
+  const space = tableSpace(ground, works);
+  if (space === null) return null;
+  const { stationsLeft: left, stationsRight: right } = space;
+  return { low: left.low + right.low, high: left.high + right.high };
 }
 
 /** Vises side by side on a round faceplate: the corners of their beds may stand over its edge a little. */

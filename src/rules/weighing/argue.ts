@@ -20,7 +20,7 @@ interface Ground {
   readonly winner: Judged | null;
 }
 
-type Argued = Pick<Decision, 'classes' | 'route' | 'bigger'>;
+type Argued = Pick<Decision, 'classes' | 'route' | 'bigger' | 'otherWay'>;
 
 /** Which kind of rotary and which route, why not the others, and why not a size larger. */
 export function argue({ answers, shop, families, judged, winner }: Ground): Argued {
@@ -32,7 +32,19 @@ export function argue({ answers, shop, families, judged, winner }: Ground): Argu
     classes: classFindings((of) => groundFor(of, answers, shop, families, judged), bestOf),
     route: routeFindings({ ...ground, all: judged }, bestOf),
     bigger: biggerOf(winner, judged, families, bestOf),
+    otherWay: otherWayOf(winner, judged),
   };
+}
+
+/** The winner's machine and rotary, mounted the other way. */
+function otherWayOf(winner: Judged | null, judged: readonly Judged[]): string | null {
+  if (winner === null) return null;
+  const { machine, rotary } = winner.setUp.candidate;
+  const other = judged.find(
+    ({ setUp: { candidate }, id }) =>
+      id !== winner.id && candidate.machine.key === machine.key && candidate.rotary.key === rotary.key,
+  );
+  return other?.id ?? null;
 }
 
 /** Those that surely pass, in the user's order; else the open one that may cover most; else the nearest miss. */
@@ -49,7 +61,8 @@ const bestBy =
   };
 
 /** The arrangements that the arguments name, so that they are listed. */
-export const namedIn = ({ classes, route, bigger }: Argued): readonly string[] => [
+export const namedIn = ({ classes, route, bigger, otherWay }: Argued): readonly string[] => [
+  ...(otherWay === null ? [] : [otherWay]),
   ...[...classes, ...route.routes].flatMap(({ best }) => best ?? []),
   ...(route.ownMill?.takes ?? []).map(({ id }) => id),
   ...(route.ownMill?.next == null ? [] : [route.ownMill.next.id]),

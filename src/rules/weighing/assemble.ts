@@ -1,7 +1,16 @@
 import type { Answers } from '../../questions/answers.ts';
 import { groundOf, type World } from '../arranging/setting.ts';
-import type { Score } from '../arranging/setting-score.ts';
-import type { Arrangement, CheckResult, Drop, Measures, Plate, Tried, Verdict } from '../decision.ts';
+import { type Score, spaceBeside } from '../arranging/setting-score.ts';
+import type {
+  Arrangement,
+  CheckResult,
+  Drop,
+  Measures,
+  Plate,
+  TableSpaceShown,
+  Tried,
+  Verdict,
+} from '../decision.ts';
 import { judgeFamily, judgeOwn, OWN_CHECKS, PART_CHECKS, SETTING_CHECKS } from '../judging/judge-family.ts';
 import { type Outcome, passes } from '../judging/outcome.ts';
 import { traced } from '../judging/trace.ts';
@@ -39,6 +48,7 @@ export function assembled(
     place: candidate.machine.builtIn
       ? null
       : { x: place.x + 0, y: place.y + 0, slackX: finite(setUp.slack.x), slackY: finite(setUp.slack.y) },
+    space: spaceOf(judged, world),
     turned: place.turned,
     clearance: setting.additions.map(({ kind }) => kind),
     plates: platesOf(judged, world),
@@ -76,6 +86,21 @@ function tracedFamily(
     ? judgeFamily(world, groundOf(world, setUp.candidate, setUp.setting), family, PART_CHECKS, true)
     : outcomes;
   return whole.map((outcome) => traced(outcome, family.name));
+}
+
+function spaceOf({ setUp, families }: Judged, world: World): TableSpaceShown | null {
+  const covered = families.flatMap(({ family, verdict }) =>
+    verdict === 'fails' ? [] : [{ family, sure: passes(verdict) }],
+  );
+  const space = spaceBeside(groundOf(world, setUp.candidate, setUp.setting), covered);
+  if (space === null) return null;
+  const { left, right, stationsLeft, stationsRight } = space;
+  return {
+    left: bounded(left),
+    right: bounded(right),
+    stationsLeft: bounded(stationsLeft),
+    stationsRight: bounded(stationsRight),
+  };
 }
 
 const finite = (value: number): number => (Number.isFinite(value) ? value : 0);
