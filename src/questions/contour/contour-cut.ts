@@ -9,6 +9,7 @@ export const contourCut = aboutPart<Choice<CutSize>>({
   title: 'Cut while moving',
   path: 'parts.contourCut',
   ask: ({ part }) => `How heavy is the cut on ${part} while the rotary moves?`,
+  hint: 'Then its drives hold against the cut, not its brakes. Mostly it is the last, light cut.',
   why: 'While the rotary moves its drives hold against the cut, and they are weaker than its brakes.',
   readBy: ['drive-rotary', 'drive-tilt'],
   field: {

@@ -9,7 +9,7 @@ export const shopRate = aboutShop<Uncertain>({
   section: 'money',
   title: 'Shop rate',
   path: 'money.shopRate',
-  ask: (about) => `What is an hour of machine and man worth to you${inCurrency(about)}?`,
+  ask: (about) => `What is an hour of the machine, with somebody at it, worth to you${inCurrency(about)}?`,
   hint: 'What you can sell it for, not what it costs. Example: 70.',
   why: 'Hours that are saved are worth what they can be sold for.',
   readBy: ['payback', 'netPresentValue'],

@@ -8,6 +8,7 @@ export const stands = aboutPart<Choice<Stands>>({
   title: 'How it stands',
   path: 'parts.stands',
   ask: ({ part }) => `How does ${part} sit on the rotary?`,
+  hint: 'The rotary is the table that turns the part, and mostly tilts it too, under the tool.',
   why: 'A part that lies across the rotary swings on its length, one that stands on its end on its diameter.',
   readBy: ['swing', 'tilt-swing', 'reach-high'],
   field: {

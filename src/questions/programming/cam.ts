@@ -8,6 +8,7 @@ export const cam = aboutShop<Choice<Cam>>({
   title: 'CAM software',
   path: 'control.cam',
   ask: () => 'With what are programs written in your shop?',
+  hint: 'CAM software works the paths of the tools out from a drawing or a model.',
   why: 'Tilted work needs a post for the machine and a simulation of it, before the first part; what is not there costs money and time.',
   readBy: ['features', 'payback'],
   field: {

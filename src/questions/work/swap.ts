@@ -8,6 +8,7 @@ export const swap = aboutShop<Choice<Swap>>({
   title: 'How it goes back on',
   path: 'work.swap',
   ask: () => 'How does the rotary come back to its place on the table?',
+  hint: 'It has to sit there as true as before. Keys are usual; who has nothing yet answers "not sure".',
   why: 'It decides how long the machine stands at each change.',
   readBy: ['swapHours', 'payback'],
   field: {

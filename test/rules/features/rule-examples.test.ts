@@ -15,6 +15,9 @@ const found = (id: string, { given }: FeatureExample) => {
   return best?.features.find(({ feature }) => feature === id);
 };
 
+/** A tool setter and a chip conveyor save time; nothing fails without them. */
+const ONLY_HELPS: ReadonlySet<string> = new Set(['toolSetter', 'chipConveying']);
+
 describe.each(FEATURE_RULES.map((rule) => [rule.id, rule] as const))('%s', (id, rule) => {
   test.each(rule.examples.map((each) => [each.what, each] as const))('%s', (_what, example) => {
     const need = found(id, example);
@@ -24,5 +27,10 @@ describe.each(FEATURE_RULES.map((rule) => [rule.id, rule] as const))('%s', (id, 
 
   test('has examples on both sides of its line', () => {
     expect(new Set(rule.examples.map(({ need }) => need)).size).toBeGreaterThan(1);
+  });
+
+  test.runIf(!ONLY_HELPS.has(id))('is required in one example and not in another', () => {
+    const required = rule.examples.map(({ need }) => need === 'required');
+    expect(new Set(required)).toEqual(new Set([true, false]));
   });
 });
