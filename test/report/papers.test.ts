@@ -54,7 +54,7 @@ describe('The half page', () => {
     for (const words of [
       'Recommended: buy the milling machine Alder and the rotary Lapwing.',
       'It costs 144\u202f300 EUR to buy, and 151\u202f300 EUR with transport, training and software; the budget is 172\u202f000 EUR.',
-      'They make up 98.2 % of the yearly hours of the work that it is meant for.',
+      'They make up 98.2 % of the yearly hours of all work that such a rotary could take over.',
       'It cannot make Kettle manway plate, which stays as it is made today.',
       'has paid for itself after 4.1 years, interest left out.',
       'more than it costs (present value).',

@@ -9,7 +9,7 @@ export const motion = aboutPart<Choice<Motion>>({
   title: 'Motion',
   path: 'parts.motion',
   ask: ({ part }) => `Does the rotary move while ${part} is cut?`,
-  hint: 'Most work with holes, pockets and faces on several sides is positional.',
+  hint: 'Work with holes, pockets and faces on several sides is positional: so it is where nobody ever asked for more.',
   why: 'Standing still, the brakes take the cutting force; moving, the drives have to, and the control must follow the tool tip.',
   readBy: ['drive-rotary', 'drive-tilt', 'rotary-speed', 'tool-center-point', 'look-ahead', 'index-clear'],
   field: {

@@ -78,7 +78,7 @@ function does(decision: Decision, { arrangement, path }: ArrangementAt): readonl
   const [done, not, open] = [names(['holds', 'holds if']), names(['fails']), names(['open'])];
   const share = number([...path, 'measures', 'coverage'], 'share');
   return [
-    say`It is for these parts: ${done}. They make up ${share} of the yearly hours of the work that it is meant for.`,
+    say`It is for these parts: ${done}. They make up ${share} of the yearly hours of all work that such a rotary could take over.`,
     ...(not.length === 0 ? [] : [say`It cannot make ${not}, which stays as it is made today.`]),
     ...(open.length === 0 ? [] : [say`It is not known yet whether it can make ${open}.`]),
   ];
