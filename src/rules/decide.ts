@@ -2,27 +2,21 @@ import type { Catalog } from '../catalog/catalog.ts';
 import { MATERIALS } from '../mechanics/forces/materials.ts';
 import type { Answers } from '../questions/answers.ts';
 import { NOT_SURE } from '../questions/ranges.ts';
-import { candidatesOf } from './arranging/candidates.ts';
-import { familiesOf } from './arranging/family.ts';
-import type { World } from './arranging/setting.ts';
 import type { Decision, Drop, RankStep, RunnerUp } from './decision.ts';
-import { shopCase } from './facts/shop-facts.ts';
-import { freshMemo } from './judging/memo.ts';
 import { bounded } from './judging/value.ts';
 import { MONEY_FORMULAS } from './money/formulas.ts';
 import { byRotary } from './stages/by-rotary.ts';
 import { stageCounts } from './stages/counts.ts';
 import { dropOf } from './stages/drop.ts';
+import { standingOf } from './standing.ts';
 import { argue, namedIn } from './weighing/argue.ts';
 import { assembled } from './weighing/assemble.ts';
 import { cautionsFor } from './weighing/cautions-for.ts';
-import { unbeaten } from './weighing/dominance.ts';
 import { envelopeOf } from './weighing/envelope.ts';
 import { featuresOf } from './weighing/features.ts';
-import { type Judged, judgeCandidate } from './weighing/judged.ts';
+import type { Judged } from './weighing/judged.ts';
 import { nearestMisses } from './weighing/nearest-misses.ts';
 import { inOrder, type Ranking, rankBy } from './weighing/rank.ts';
-import { rankedOf } from './weighing/ranked-of.ts';
 import { type Ranked, scoreOn } from './weighing/scores.ts';
 import { unknownsOf } from './weighing/unknowns.ts';
 
@@ -43,15 +37,8 @@ const MOST_RUNNERS_UP = 5;
  * answers and catalogs that their readers let through.
  */
 export function decide(answers: Answers, catalog: Catalog, options: DecideOptions = {}): Decision {
-  const shop = shopCase(answers);
-  const world: World = { shop, memo: freshMemo() };
-  const { fiveAxis, threeAxis } = familiesOf(answers.parts, shop);
-  const judged = candidatesOf(catalog)
-    .map((candidate) => judgeCandidate(world, candidate, fiveAxis, answers.shop.machine))
-    .sort((a, b) => (a.id < b.id ? -1 : 1));
-  const running = judged.filter(({ passes }) => passes !== 'no').map((each) => rankedOf(each, shop));
-  const field = unbeaten(running);
-  const ranking = rankBy(answers.matters, shop.assume.band, field);
+  const standing = standingOf(answers, catalog);
+  const { shop, world, fiveAxis, threeAxis, judged, running, field, ranking, outcome } = standing;
   const undominated = new Set(field.map(({ id }) => id));
   // where nothing asks for five axes, nothing was missed
   const misses = fiveAxis.length === 0 ? [] : nearestMisses(judged, shop.assume.leastCoverage);
@@ -69,7 +56,6 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     ...(options.also ?? []),
   ]);
   const listed = options.all === true ? judged : judged.filter(({ id }) => worthReading.has(id));
-  const outcome = running.length === 0 ? 'none' : ranking.winner === null ? 'open' : 'recommended';
   const contenders = new Set(ranking.contenders);
   const reading = judged.filter(({ id }) => contenders.has(id));
   return {

@@ -18,6 +18,7 @@ export interface Family {
 export function familiesOf(
   parts: readonly Part[],
   shop: ShopCase,
+  casesOf: (part: Part) => readonly PartCase[] = (part) => partCases(part, shop),
 ): { readonly fiveAxis: readonly Family[]; readonly threeAxis: readonly Family[] } {
   const all = parts.map((part) => ({
     part,
@@ -26,7 +27,7 @@ export function familiesOf(
       must: part.must,
       hours: hoursNow(part),
       onRotary: workOnRotary(part),
-      cases: isFiveAxis(part) ? partCases(part, shop) : [],
+      cases: isFiveAxis(part) ? casesOf(part) : [],
     },
   }));
   return {

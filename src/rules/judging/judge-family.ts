@@ -8,16 +8,24 @@ import type { Case, Room } from './case.ts';
 import type { Check } from './check.ts';
 import { keyOf, once } from './memo.ts';
 import { judge, nothingNeeded, type Outcome, worse } from './outcome.ts';
+import type { Side } from './side.ts';
 
 /** What a check depends on: all that its sides are of, and the kinds of part, rotary and machine. */
-function roomsOf(check: Check): readonly Room[] {
-  if (typeof check.comparisons === 'function') return ['part', 'rotary', 'machine'];
-  const sides = check.comparisons.flatMap(({ need, have, easings }) => [
+const roomsOf = (check: Check): readonly Room[] => [
+  ...new Set<Room>(['part', 'rotary', 'machine', ...sidesOf(check).flatMap((side) => side.of ?? [])]),
+];
+
+/** The sides of its comparisons; none where these are made for each case. */
+function sidesOf({ comparisons }: Check): readonly Side[] {
+  if (typeof comparisons === 'function') return [];
+  return comparisons.flatMap(({ need, have, easings }) => [
     need,
     have,
-    ...(easings ?? []).flatMap((rule) => rule.all.flatMap((each) => [each.need, each.have])),
+    ...(easings ?? []).flatMap(({ all, amount }) => [
+      ...all.flatMap((each) => [each.need, each.have]),
+      ...(amount === undefined ? [] : [amount]),
+    ]),
   ]);
-  return [...new Set<Room>(['part', 'rotary', 'machine', ...sides.flatMap((side) => side.of ?? [])])];
 }
 
 const ROOMS: ReadonlyMap<Check, readonly Room[]> = new Map(CHECKS.map((check) => [check, roomsOf(check)]));
@@ -86,8 +94,16 @@ export const judgeOwn = (world: World, ground: Case, checks: readonly Check[]): 
   checks.filter((check) => check.applies(ground)).map((check) => judgedOnce(world, check, ground));
 
 /** A check is judged once for each combination of what it is about. */
-const judgedOnce = (world: World, check: Check, of: Case): Outcome =>
-  once(world.memo.outcomes, check, keyOf(ROOMS.get(check) ?? [], of.keys), () => judge(check, of));
+function judgedOnce({ memo }: World, check: Check, of: Case): Outcome {
+  const kept = isOfShop(check) ? memo.ofShop.outcomes : memo.outcomes;
+  return once(kept, check, keyOf(ROOMS.get(check) ?? [], of.keys), () => judge(check, of));
+}
+
+/** Only these read the building, the means of lifting and the money. */
+const isOfShop = ({ stage }: Check): boolean => stage === 'shop';
+
+/** What the checks of the shop compare. */
+export const SHOP_SIDES: ReadonlySet<Side> = new Set(CHECKS.filter(isOfShop).flatMap(sidesOf));
 
 /** The worst of them; what is open only for the seller to say enters no verdict. */
 export const worstOf = (outcomes: readonly Outcome[]): Verdict =>

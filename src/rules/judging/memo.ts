@@ -7,10 +7,17 @@ import type { Side, SideValue } from './side.ts';
 /** Where a case stands in each room, as a number; NaN: nothing of it is kept (places, prices and swaps rarely recur). */
 export type Keys = Readonly<Record<Room, number>>;
 
-/** What has been worked out already; lives as long as one decision. */
+/** What has been worked out already, for the same tools, loading and assumptions. */
 export interface Memo {
   readonly sides: Map<Side, Map<number, SideValue>>;
   readonly outcomes: Map<Check, Map<number, Outcome>>;
+  /** the same of the checks of the shop, which hang on the building and the money besides */
+  readonly ofShop: {
+    /** sides that read them */
+    readonly reads: ReadonlySet<Side>;
+    readonly sides: Map<Side, Map<number, SideValue>>;
+    readonly outcomes: Map<Check, Map<number, Outcome>>;
+  };
   readonly boxes: Map<'boxes', Map<number, readonly BoxTerms[]>>;
   readonly oriented: Map<Case, readonly Case[]>;
   readonly ids: Readonly<Record<Room, Map<string, number>>>;
@@ -32,13 +39,21 @@ const RADIX: Readonly<Record<Room, number>> = {
 
 const ROOMS = Object.keys(RADIX) as Room[];
 
-export const freshMemo = (): Memo => ({
+export const freshMemo = (ofShop: ReadonlySet<Side>): Memo => ({
   sides: new Map(),
   outcomes: new Map(),
+  ofShop: { reads: ofShop, sides: new Map(), outcomes: new Map() },
   boxes: new Map(),
   oriented: new Map(),
   ids: Object.fromEntries(ROOMS.map((room) => [room, new Map()])) as unknown as Memo['ids'],
 });
+
+/** The building or the money changed: what the checks of the shop found is forgotten, the rest stays. */
+export function forgetShop({ ofShop, oriented }: Memo): void {
+  ofShop.sides.clear();
+  ofShop.outcomes.clear();
+  oriented.clear();
+}
 
 /** A small number for a name in its room, the same for the same name; NaN where there are too many. */
 export function idOf({ ids }: Memo, room: Room, name: string): number {
