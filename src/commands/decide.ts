@@ -84,6 +84,7 @@ export async function decideCommand(
   }
   const decision = deciding.decide(read.value.answers, catalog.value, {
     all: options.all === true,
+    flips: [],
     shownIn: options.units ?? read.value.shownIn,
   });
   return deliver(decision, options, output);

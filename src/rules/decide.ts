@@ -3,6 +3,8 @@ import { MATERIALS } from '../mechanics/forces/materials.ts';
 import type { Answers } from '../questions/answers.ts';
 import { NOT_SURE } from '../questions/ranges.ts';
 import type { Decision, Drop, RankStep, RunnerUp } from './decision.ts';
+import { flipsOf } from './flips/flips-of.ts';
+import { singleLimits } from './flips/single-limits.ts';
 import { bounded } from './judging/value.ts';
 import { MONEY_FORMULAS } from './money/formulas.ts';
 import { byRotary } from './stages/by-rotary.ts';
@@ -28,6 +30,8 @@ export interface DecideOptions {
   readonly shownIn?: 'mm' | 'inch';
   /** false: no traces of checks, for a quick look at what is left */
   readonly traces?: boolean;
+  /** the one number that would have let it through, of each of the nearest misses and of these; left out: of none */
+  readonly flips?: readonly string[];
 }
 
 const MOST_RUNNERS_UP = 5;
@@ -57,6 +61,9 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
   ]);
   const listed = options.all === true ? judged : judged.filter(({ id }) => worthReading.has(id));
   const contenders = new Set(ranking.contenders);
+  const flipped = new Set(
+    options.flips === undefined ? [] : [...misses.map(({ id }) => id), ...options.flips],
+  );
   const reading = judged.filter(({ id }) => contenders.has(id));
   return {
     format: 'fivesides-decision/1',
@@ -74,7 +81,11 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     arrangements: listed.map((each) =>
       assembled(
         each,
-        { undominated: undominated.has(each.id), dropped: dropped(each) },
+        {
+          undominated: undominated.has(each.id),
+          dropped: dropped(each),
+          flips: flipped.has(each.id) ? flipsOf(each, { answers, catalog }) : [],
+        },
         answers,
         world,
         options.traces !== false,
@@ -96,6 +107,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
             runnerUp(byId(running, winner.id), byId(running, id), ranking, answers, shop.assume.band),
           ),
     nearestMisses: misses.map(({ id }) => id),
+    singleLimits: outcome === 'none' ? singleLimits(judged, shop.assume.leastCoverage) : [],
     ...argued,
     features: winner === null ? [] : featuresOf(winner, answers, shop),
     stability: [],

@@ -117,10 +117,18 @@ export interface LaterCost {
   readonly price: Bounded;
 }
 
-interface Flip {
+/** One value that, changed alone, lets an arrangement through. */
+export interface Flip {
+  /** path of an answer or of a catalog value */
   readonly change: string;
   readonly from: Bounded;
   readonly to: number;
+}
+
+/** A check that stops arrangements which nothing else stops, and how many. */
+export interface SingleLimit {
+  readonly check: CheckId;
+  readonly lets: number;
 }
 
 export interface StageCount {
@@ -223,6 +231,8 @@ export interface Decision {
   readonly ranking: readonly RankStep[];
   readonly runnersUp: readonly RunnerUp[];
   readonly nearestMisses: readonly string[];
+  /** where none passes: which one check, dropped alone, would let most through; empty where no single one does */
+  readonly singleLimits: readonly SingleLimit[];
   readonly classes: readonly ClassFinding[];
   readonly route: Route;
   readonly bigger: Bigger | null;

@@ -15,6 +15,8 @@ export type Decide = (
     /** list every arrangement, or these besides */
     readonly all?: boolean;
     readonly also?: readonly string[];
+    /** what would let the nearest misses, and these, through */
+    readonly flips?: readonly string[];
   },
 ) => Decision;
 
@@ -49,7 +51,7 @@ export function createWorld(catalog: Catalog, decide: Decide): World {
     if (last?.question !== question) last = { question, decision: decide(answers, catalog, options) };
     return last.decision;
   };
-  const decision = remembered((kept: Kept) => judged(kept, survey(kept).answers.parts, true));
+  const decision = remembered((kept: Kept) => judged(kept, survey(kept).answers.parts, true, { flips: [] }));
   return {
     setting,
     survey,
@@ -70,11 +72,11 @@ export function createWorld(catalog: Catalog, decide: Decide): World {
     everyArrangement: remembered((kept: Kept) =>
       judged(kept, survey(kept).answers.parts, false, { all: true }),
     ),
-    decisionWith: (kept, id) => judged(kept, survey(kept).answers.parts, true, { also: [id] }),
+    decisionWith: (kept, id) => judged(kept, survey(kept).answers.parts, true, { also: [id], flips: [id] }),
   };
 }
 
-type More = { readonly all?: boolean; readonly also?: readonly string[] };
+type More = Pick<Parameters<Decide>[2], 'all' | 'also' | 'flips'>;
 
 const SIZES = new Set(['size', 'diameter', 'length']);
 

@@ -60,6 +60,7 @@ const placed = (problem: Problem, inside: string, { file, line }: CarriedAt): Pr
 
 /** The decision on what was carried, with the arrangements listed that the export lists. */
 export function decideAgain({ answers, catalog, shownIn, listed }: Carried): Decision {
-  const decision = decide(answers, catalog, { shownIn, also: listed });
-  return decision.count === listed.length ? decide(answers, catalog, { shownIn, all: true }) : decision;
+  const asExported = { shownIn, flips: [] } as const;
+  const decision = decide(answers, catalog, { ...asExported, also: listed });
+  return decision.count === listed.length ? decide(answers, catalog, { ...asExported, all: true }) : decision;
 }

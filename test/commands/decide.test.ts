@@ -132,9 +132,10 @@ describe('The formats of decide', () => {
   it('hands on what was asked for', async () => {
     expect((await run(fixtureDecision(), { all: true, units: 'inch' })).asked).toEqual({
       all: true,
+      flips: [],
       shownIn: 'inch',
     });
-    expect((await run(fixtureDecision())).asked).toEqual({ all: false, shownIn: 'mm' });
+    expect((await run(fixtureDecision())).asked).toEqual({ all: false, flips: [], shownIn: 'mm' });
   });
 });
 

@@ -19,7 +19,7 @@ export function demoDecisions(): readonly (readonly [what: string, decision: Dec
   const catalog = demoCatalog();
   return SHOPS.map((shop) => {
     const { answers, shownIn } = readingOf(readAnswers(join(DEMO_FOLDER, `${shop}.answers.yaml`)));
-    return [shop, decide(answers, catalog, { shownIn })];
+    return [shop, decide(answers, catalog, { shownIn, flips: [] })];
   });
 }
 

@@ -235,6 +235,7 @@ export function fixtureDecision({
           },
         ]
       : [],
+    singleLimits: outcome === 'none' ? [{ check: 'swing' as const, lets: 3 }] : [],
     otherWay: null,
     nearestMisses: ['alder+wren/tilt-along-y'],
     ...fixtureArguments(hinge, valve, found),

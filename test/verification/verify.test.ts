@@ -17,7 +17,7 @@ const SHOPS = demoFiles().filter((file) => file.endsWith('.answers.yaml'));
 function decided(file: string, options: Parameters<typeof decide>[2] = {}, catalog = CATALOG): Decision {
   const reading = readAnswers(`${DEMO_FOLDER}${file}`);
   if (!reading.ok) throw new Error(reading.problems.map(describeProblem).join('\n'));
-  return decide(reading.value.answers, catalog, { shownIn: reading.value.shownIn, ...options });
+  return decide(reading.value.answers, catalog, { shownIn: reading.value.shownIn, flips: [], ...options });
 }
 
 function found(reading: Reading<Verification>): Verification {

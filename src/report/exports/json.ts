@@ -27,6 +27,7 @@ const ORDER = {
     'ranking',
     'runnersUp',
     'nearestMisses',
+    'singleLimits',
   ],
   arrangement: [
     'id',

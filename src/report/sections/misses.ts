@@ -39,7 +39,7 @@ function missLine(decision: Decision, id: string, index: number): readonly Inlin
   const at = arrangementAt(decision, id);
   if (at === undefined) return say`${name}.`;
   const why = failures(decision, at, MOST_CHECKS);
-  return say`${name}, judged with ${settingOf(at)}: ${why}${flips(decision, at)}`;
+  return say`${name}, judged with ${settingOf(at)}: ${why}${flipsInWords(decision, at)}`;
 }
 
 /** What stopped an arrangement, the check that dropped it first, each with what it needs and is short by. */
@@ -101,7 +101,7 @@ export function failure(decision: Decision, at: CheckAt, said: 'with its part' |
 }
 
 /** The smallest single changes that would have let it through. */
-function flips(decision: Decision, { arrangement, path }: ArrangementAt): readonly Inline[] {
+export function flipsInWords(decision: Decision, { arrangement, path }: ArrangementAt): readonly Inline[] {
   if (arrangement.flips.length === 0) return [];
   const told = arrangement.flips.map(({ change }, index) => {
     const at = [...path, 'flips', index];
@@ -128,5 +128,16 @@ export function stoppers(decision: Decision): readonly Block[] {
     const { name, sentence } = CHECK_WORDS[check as keyof typeof CHECK_WORDS];
     return say`${strong([words(sentenceCase(name))])} stopped ${number(['stages', index, 'dropped', check], '')}. ${words(sentence)}`;
   });
-  return [paragraph(say`What stopped most of them:`), list(items)];
+  return [paragraph(say`What stopped most of them:`), list(items), paragraph(oneLimit(decision))];
+}
+
+/** What a single change of the rules would gain: where to begin, or that one change is not enough. */
+function oneLimit({ singleLimits }: Decision): readonly Inline[] {
+  if (singleLimits.length === 0)
+    return say`No single one of them stands alone: whatever one check is dropped, nothing passes.`;
+  const told = singleLimits.map(({ check }, index) => {
+    const count = number(['singleLimits', index, 'lets'], '');
+    return say`${words(CHECK_WORDS[check].name)}, which alone stops ${count}`;
+  });
+  return say`If only one thing can be changed, begin with ${enumerate(told, 'or')}.`;
 }

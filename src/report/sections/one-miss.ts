@@ -13,7 +13,7 @@ import { arrangementName, partName } from '../names.ts';
 import { remediesLeft } from '../remedies-left.ts';
 import { REMEDY_WORDS } from '../wording/remedies.ts';
 import { STAGE_WORDS } from '../wording/stages.ts';
-import { failure } from './misses.ts';
+import { failure, flipsInWords } from './misses.ts';
 import { settingOf } from './pieces.ts';
 
 /** One arrangement that did not pass: where it dropped, every check that fails or is open, what can help. */
@@ -37,6 +37,7 @@ export function oneMiss(decision: Decision, id: string): readonly Block[] {
       ? [paragraph(say`No check fails: too few of the hours are left.`)]
       : []),
     ...helps(decision, at, failing),
+    ...wouldPass(decision, at),
   ];
 }
 
@@ -53,6 +54,19 @@ const told = (decision: Decision, checks: readonly CheckAt[]): Block =>
       return say`${failure(decision, worst, 'with its part')}${also}.`;
     }),
   );
+
+/** The one number that would let it through; where there is none, that it takes more than one. */
+function wouldPass(decision: Decision, at: ArrangementAt): readonly Block[] {
+  if (at.arrangement.passes !== 'no') return [];
+  const told = flipsInWords(decision, at);
+  return [
+    paragraph(
+      told.length > 0
+        ? told
+        : say`No single number lets it through: more than one thing would have to change.`,
+    ),
+  ];
+}
 
 /** What can be changed, each once, the easiest of each check first. */
 function helps(decision: Decision, at: ArrangementAt, failing: readonly CheckAt[]): readonly Block[] {

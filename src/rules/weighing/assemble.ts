@@ -5,6 +5,7 @@ import type {
   Arrangement,
   CheckResult,
   Drop,
+  Flip,
   Measures,
   Plate,
   TableSpaceShown,
@@ -26,12 +27,13 @@ import { shownItems } from './price.ts';
 export interface AmongOthers {
   readonly undominated: boolean;
   readonly dropped: Drop | null;
+  readonly flips: readonly Flip[];
 }
 
 /** An arrangement as the decision shows it, every check traced. */
 export function assembled(
   judged: Judged,
-  { undominated, dropped }: AmongOthers,
+  { undominated, dropped, flips }: AmongOthers,
   answers: Answers,
   world: World,
   traces: boolean,
@@ -72,7 +74,7 @@ export function assembled(
       : [],
     undominated,
     dropped,
-    flips: [],
+    flips,
   };
 }
 
