@@ -1,0 +1,80 @@
+import type { Catalog } from '../../src/catalog/catalog.ts';
+import type { Answers } from '../../src/questions/answers.ts';
+import { blankAnswers, blankPart } from '../../src/questions/blank-answers.ts';
+import type { Unknown } from '../../src/rules/decision.ts';
+import { type Standing, standingOf } from '../../src/rules/standing.ts';
+import { unknownsOf } from '../../src/rules/weighing/unknowns.ts';
+import { type Asked, answeredWith, applies, everyQuestion, isAbout, isBasic } from './asked.ts';
+
+/** Which of these questions comes next; each of them may still change the result. */
+export type Order = (open: readonly Asked[], standing: Standing, answers: Answers) => Asked | undefined;
+
+export interface Interview {
+  /** questions until the result is proven, the basic facts among them */
+  readonly untilProven: number;
+  /** until at most three arrangements may still win */
+  readonly untilThree: number;
+  /** questions that apply and were never asked, because they could no longer change the result */
+  readonly skipped: number;
+  /** the result is that of the full answers */
+  readonly isRight: boolean;
+  readonly outcome: Standing['outcome'];
+}
+
+/** What the answers so far leave open that somebody can still say, of the arrangements that may win. */
+function openTo(standing: Standing, answers: Answers): readonly Unknown[] {
+  const contenders = new Set(standing.ranking.contenders);
+  const reading = standing.judged.filter(({ id }) => contenders.has(id));
+  const isOpen = standing.outcome === 'open';
+  return unknownsOf(reading, contenders, isOpen, standing.shop, answers.matters).filter(
+    ({ ask }) => ask === 'you',
+  );
+}
+
+const FEW = 3;
+
+/**
+ * An interview with a shop that answers every question that it is asked. First the basic facts; then, while something
+ * that can still change the result is not known, what the order says.
+ */
+export function interviewed(truth: Answers, catalog: Catalog, order: Order): Interview {
+  const whole = standingOf(truth, catalog);
+  const questions = everyQuestion(truth.parts.length);
+  const asked = new Set<Asked>();
+  let answers: Answers = {
+    ...blankAnswers(truth.currency),
+    parts: truth.parts.map(({ name }) => blankPart(name)),
+  };
+  const ask = (question: Asked): void => {
+    answers = answeredWith(question, answers, truth);
+    asked.add(question);
+  };
+  for (const question of questions) if (isBasic(question) && applies(question, answers)) ask(question);
+  let standing = standingOf(answers, catalog);
+  let untilThree: number | null = null;
+  for (;;) {
+    if (untilThree === null && standing.ranking.contenders.length <= FEW) untilThree = asked.size;
+    const unknowns = openTo(standing, answers);
+    const open = questions.filter(
+      (each) =>
+        !asked.has(each) &&
+        applies(each, answers) &&
+        unknowns.some(({ answer }) => isAbout(each, answer, answers)),
+    );
+    const next = order(open, standing, answers);
+    if (next === undefined) break;
+    ask(next);
+    // what surely fails goes on failing as answers become known
+    standing = standingOf(answers, catalog, new Set(standing.running.map(({ id }) => id)));
+  }
+  const isRight =
+    standing.outcome === whole.outcome &&
+    standing.ranking.contenders.join() === whole.ranking.contenders.join();
+  return {
+    untilProven: asked.size,
+    untilThree: untilThree ?? asked.size,
+    skipped: questions.filter((each) => !asked.has(each) && applies(each, answers)).length,
+    isRight,
+    outcome: standing.outcome,
+  };
+}
