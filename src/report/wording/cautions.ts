@@ -66,7 +66,7 @@ export const SAFETY_DOCUMENTS: readonly SafetyDocument[] = [
   },
   {
     name: 'ISO 16090-1',
-    says: 'safety of milling machines and machining centers: tool changers, handling of work, powered clamping; metal that does not burn only',
+    says: 'safety of milling machines and machining centers: tool changers, handling of work, powered clamping; only for metal and other cold materials that do not burn, so fine titanium and magnesium chips need more',
     fromMemory: false,
   },
   {
@@ -76,7 +76,7 @@ export const SAFETY_DOCUMENTS: readonly SafetyDocument[] = [
   },
   {
     name: '29 CFR 1910.147',
-    says: 'lock out electric, air, hydraulic and gravity energy for set-up and service',
+    says: 'lock out electric, air, hydraulic and gravity energy (tilt axis, vertical axis) for set-up and service',
     fromMemory: true,
   },
   {
@@ -101,7 +101,7 @@ export const SAFETY_DOCUMENTS: readonly SafetyDocument[] = [
   },
   {
     name: 'NFPA 484',
-    says: 'machining and grinding of metals whose powder or dust burns: wet chips, housekeeping, the extinguishing agent for burning metal',
+    says: 'machining, sawing and grinding of aluminum, magnesium, titanium, tantalum and zirconium that make powder or dust that burns: wet chips, housekeeping, a class D extinguishing agent for burning metal',
     fromMemory: false,
   },
 ];
