@@ -30,7 +30,10 @@ export interface DecideOptions {
   readonly shownIn?: 'mm' | 'inch';
   /** false: no traces of checks, for a quick look at what is left */
   readonly traces?: boolean;
-  /** the one number that would have let it through, of each of the nearest misses and of these; left out: of none */
+  /**
+   * the one number that would have let it through, of these and, where the outcome is not open, of each of the nearest
+   * misses; left out: of none
+   */
   readonly flips?: readonly string[];
 }
 
@@ -62,7 +65,9 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
   const listed = options.all === true ? judged : judged.filter(({ id }) => worthReading.has(id));
   const contenders = new Set(ranking.contenders);
   const flipped = new Set(
-    options.flips === undefined ? [] : [...misses.map(({ id }) => id), ...options.flips],
+    options.flips === undefined
+      ? []
+      : [...(outcome === 'open' ? [] : misses.map(({ id }) => id)), ...options.flips],
   );
   const reading = judged.filter(({ id }) => contenders.has(id));
   return {

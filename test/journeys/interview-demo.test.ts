@@ -27,7 +27,7 @@ test(
         '120 x 60 x 55',
         '',
       ],
-      ...[...SHOP_REPLIES, 'save mine.yaml', '', 'report.md'],
+      ...[...SHOP_REPLIES, 'save mine.yaml', '', 'show money', 'export half-page half.txt', 'report.md'],
     ];
     const asked = await run(program, {
       args: ['--plain', '--session', 's.json', ...DEMO],
@@ -40,6 +40,10 @@ test(
     const [, recommended] =
       /(\w+ with \w+) \([^)]*\) is recommended/.exec(asked.stdout.replace(/\s+/g, ' ')) ?? [];
     expect(readFileSync(join(cwd, 'report.md'), 'utf8').replace(/\s+/g, ' ')).toContain(recommended);
+    // a view by its name, and a paper by itself
+    expect(asked.stdout).toContain('Paid before the first part:');
+    expect(asked.stdout).toContain('The half page is in half.txt.');
+    expect(readFileSync(join(cwd, 'half.txt'), 'utf8')).toContain('IN HALF A PAGE');
     // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
     expect(asked.stdout).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2500-\u28ff]/);
 

@@ -23,6 +23,8 @@ export class Meant {
   readonly #catalog: Catalog;
   readonly #folder: string;
   #world: World;
+  /** the same world, where nobody notes what is asked for */
+  #unseen: World;
   #asked = false;
   #ui: Ui;
   left: 'not' | 'finished' | 'quit' | 'interrupted' = 'not';
@@ -32,16 +34,16 @@ export class Meant {
     if (!read.ok) throw new Error('the catalog cannot be read');
     this.#catalog = read.value;
     this.#folder = folder;
-    [this.#world, this.#ui] = this.#begun(false);
+    [this.#world, this.#ui, this.#unseen] = this.#begun(false);
   }
 
   /** As the program begins with what is kept; not a decision is there. */
   begins(resumes: boolean): void {
     this.left = 'not';
-    [this.#world, this.#ui] = this.#begun(resumes);
+    [this.#world, this.#ui, this.#unseen] = this.#begun(resumes);
   }
 
-  #begun(resumes: boolean): readonly [World, Ui] {
+  #begun(resumes: boolean): readonly [World, Ui, World] {
     const own = createWorld(this.#catalog, decide);
     // each decision is worked out once for the same answers, so it is waited for once
     const asks = (work: (kept: Kept) => Decision | null) => {
@@ -56,21 +58,21 @@ export class Meant {
     const world = { ...own, decision: asks(own.decision), everyArrangement };
     const folders = [this.#folder];
     const found = readSessionFile(this.file);
-    if (found.found !== 'interview') return [world, beginning(newSession(world, folders, null), START)];
+    if (found.found !== 'interview') return [world, beginning(newSession(world, folders, null), START), own];
     return resumes
-      ? [world, beginning(resumed(found.saved, world, folders, null), null)]
-      : [world, beginning(offered(found.saved, folders, null), START)];
+      ? [world, beginning(resumed(found.saved, world, folders, null), null), own]
+      : [world, beginning(offered(found.saved, folders, null), START), own];
   }
 
   get file(): string {
     return join(this.folder, 'kept.json');
   }
 
-  /** Whether these keys would end the program. */
+  /** Whether these keys would end the program. They are not pressed, so the program works nothing out for them. */
   wouldLeave(keys: readonly Key[]): boolean {
     let ui = this.#ui;
     for (const key of keys) {
-      const [next, requests] = press(ui, key, this.#world);
+      const [next, requests] = press(ui, key, this.#unseen);
       if (requests.some(ends)) return true;
       ui = next;
     }

@@ -8,7 +8,7 @@ import { type Ground, keysOf, numberAt, withNumber } from './value-at.ts';
 /** More than these are not read. */
 const MOST = 3;
 /** How far from a value a change is looked for, as shares of it: a tenth of it to four times as much. */
-const STEPS = { down: [0.97, 0.9, 0.75, 0.5, 0.25, 0.1], up: [1.03, 1.12, 1.4, 2, 4] } as const;
+const STEPS = { down: [0.9, 0.5, 0.1], up: [1.12, 2, 4] } as const;
 /** A change is narrowed down until it is known to this share of the value. */
 const FINE = 1e-6;
 /** It is then given in as few digits as pass, no farther than this share of the value beyond. */

@@ -125,6 +125,8 @@ export class ScreenRun {
   #pressed(key: Key): boolean {
     try {
       const [next, requests] = press(this.#ui, key, this.#around.world);
+      // a decision may have been forgotten since; with it nothing of what is asked for has to wait
+      if (requests.some(writesResult)) this.#around.world.decision(next.session.kept);
       this.#ui = next;
       this.#waits = false;
       this.#queue = this.#queue.slice(1);
@@ -218,3 +220,7 @@ export class ScreenRun {
     leaveTerminal(this.#around.stdin);
   }
 }
+
+/** Whether it writes what was decided: a paper, the decision itself. */
+const writesResult = (request: Request): boolean =>
+  request.kind === 'effect' && request.effect.kind === 'write' && request.effect.what !== 'answers';

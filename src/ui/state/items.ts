@@ -244,7 +244,7 @@ const PAPERS: Readonly<Record<Written, string>> = {
   report: 'Write the whole report, as Markdown',
   decision: 'Write the decision with every number, as JSON',
   answers: 'Write the answers, as an answers file',
-  'half-page': 'Write the half page for who lends the money, as Markdown or text',
+  'half-page': 'Write the half page for who lends the money',
   'site-sheet': 'Write the site sheet: what to measure, and whom to ask',
   'quote-sheets': 'Write the quote sheets for the sellers',
 };
