@@ -13,6 +13,7 @@ import { lifting } from './sections/lifting.ts';
 import { misses, stoppers } from './sections/misses.ts';
 import { money } from './sections/money.ts';
 import { oneMiss } from './sections/one-miss.ts';
+import { ownMill } from './sections/own-mill.ts';
 import { path } from './sections/path.ts';
 import { ranking } from './sections/ranking.ts';
 import { runnersUp } from './sections/runners-up.ts';
@@ -54,7 +55,7 @@ const NOTHING_RECOMMENDED = paragraph(
 );
 
 /** Which kind of rotary suits and which way to five axes, with what speaks for and against each. */
-const kindsLines: Lines = screen([kindsInShort, classes, routes]);
+const kindsLines: Lines = screen([kindsInShort, classes, routes, ownMill]);
 
 /** What to order with the recommendation, the needed first. */
 const optionsLines: Lines = screen([optionsInShort, features]);

@@ -21,6 +21,7 @@ import { lifting, liftingInShort } from './sections/lifting.ts';
 import { misses, stoppers } from './sections/misses.ts';
 import { money, moneyInShort } from './sections/money.ts';
 import { outcome } from './sections/outcome.ts';
+import { ownMill } from './sections/own-mill.ts';
 import { path } from './sections/path.ts';
 import { preamble, title } from './sections/preamble.ts';
 import { quoteSheetsForSellers } from './sections/quote-sheets.ts';
@@ -57,6 +58,7 @@ const SECTIONS: readonly Section[] = [
   bigger,
   classes,
   routes,
+  ownMill,
   arrangement,
   bothWays,
   laterCost,

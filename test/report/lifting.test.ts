@@ -28,7 +28,7 @@ describe('Lifting it on and off', () => {
 
   it('says that it stays on where nothing lifts it', () => {
     expect(plain(withLifting({ outcome: 'stays-on', chosen: null }))).toContain(
-      'three-axis work lives beside it',
+      'what three-axis work there is lives beside it',
     );
     expect(plain(withLifting({ outcome: 'none', chosen: null }))).toContain('Nothing in the shop lifts it');
   });

@@ -1,6 +1,6 @@
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, heading, paragraph } from '../blocks/block.ts';
-import { enumerate, type Inline, number, say } from '../blocks/inline.ts';
+import { enumerate, type Inline, number, say, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import { arrangementName, partName } from '../names.ts';
 
@@ -14,14 +14,13 @@ export function bigger(decision: Decision): readonly Block[] {
     return [title, paragraph(say`It turns ${chosen}; nothing of its kind in this catalog turns more.`)];
   const at = (key: string): Path => ['bigger', 'next', key];
   const name = arrangementName(decision, found.next.best, at('best'));
-  const ifNull = 'an amount that is not known';
-  const costs = say`It costs ${number(at('morePrice'), 'money', { ifNull })} more, weighs ${number(
-    at('moreMass'),
-    'kg',
-    {
-      ifNull,
-    },
-  )} more and is ${number(at('moreLength'), 'mm', { ifNull })} longer on the table.`;
+  const than = (key: 'morePrice' | 'moreMass' | 'moreLength', unit: string, more: string, less: string) => {
+    const value = found.next?.[key];
+    const word = typeof value === 'number' && value < 0 ? less : more;
+    return say`${number(at(key), unit, { ifNull: 'an amount that is not known', magnitude: true })} ${words(word)}`;
+  };
+  const costs = say`It costs ${than('morePrice', 'money', 'more', 'less')}, weighs ${than('moreMass', 'kg', 'more', 'less')}
+    and is ${than('moreLength', 'mm', 'longer', 'shorter')} on the table.`;
   return [
     title,
     paragraph(

@@ -88,7 +88,6 @@ export function routes(decision: Decision): readonly Block[] {
       ),
       list(reasons(decision, row, ['route', 'routes', index], ROUTE_ARGUMENT_WORDS)),
     ]),
-    ...ownMill(decision),
   ];
 }
 
@@ -119,31 +118,4 @@ function best(decision: Decision, { best: id, bestPasses }: Found, path: Path): 
   return bestPasses === 'open'
     ? [say`The best of it, still open: ${name}.`]
     : [say`The nearest miss: ${name}.`];
-}
-
-/** What the mill takes, and what the next purchase would add. */
-function ownMill(decision: Decision): readonly Block[] {
-  const { ownMill: own } = decision.route;
-  if (own === null) return [];
-  const path: Path = ['route', 'ownMill'];
-  if (own.takes.length === 0)
-    return [paragraph(say`The mill that is owned takes no rotary of this catalog that passes.`)];
-  const lines = own.takes.map((each, index): Line => {
-    const at: Path = [...path, 'takes', index];
-    return say`${arrangementName(decision, each.id, [...at, 'id'])}: ${number([...at, 'coverage'], 'share')} of the hours, ${number([...at, 'price'], 'money')}`;
-  });
-  return [
-    paragraph(say`What the mill that is owned takes, best first:`),
-    list(lines),
-    paragraph(nextPurchase(decision)),
-  ];
-}
-
-function nextPurchase(decision: Decision): Line {
-  const next = decision.route.ownMill?.next ?? null;
-  if (next === null)
-    return say`The next purchase: nothing in this catalog would surely hold more of the work than the first of these.`;
-  const at = (key: string): Path => ['route', 'ownMill', 'next', key];
-  return say`The next purchase: ${arrangementName(decision, next.id, at('id'))} is the cheapest that would hold more. It
-    adds ${number(at('addsHours'), 'h')} a year, at ${number(at('addsPrice'), 'money', { ifNull: 'a price that is not known' })} more.`;
 }

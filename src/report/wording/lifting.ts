@@ -9,7 +9,7 @@ export const MEANS_WORDS: Readonly<Record<LiftingMeans['by'], string>> = {
 /** What comes of it where no means is chosen. */
 export const NO_MEANS_WORDS: Readonly<Record<Exclude<LiftingDecision['outcome'], 'chosen'>, string>> = {
   'stays-on':
-    'Nothing in the shop is sure to lift it, and nothing has to: it stays on, three-axis work lives beside it, and riggers put it on once.',
+    'Nothing in the shop is sure to lift it, and nothing has to: it stays on, what three-axis work there is lives beside it, and riggers put it on once.',
   none: 'Nothing in the shop lifts it, and beside it there is too little room for the vises that are wanted.',
   open: 'Whether something in the shop lifts it hangs on what is not known yet.',
 };
