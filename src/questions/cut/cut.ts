@@ -12,9 +12,9 @@ export const cut = aboutPart<CutAnswer>({
   title: 'Heaviest cut',
   path: 'parts.cut',
   ask: ({ part }) => `How heavy is the heaviest milling cut on ${part}?`,
-  hint: 'It is cut with the rotary clamped. The sizes stand for a cutter of 20 mm, or your largest if that is smaller; they are taken as not interrupted. If the cut is, answer "detailed".',
+  hint: 'It is cut with the rotary clamped. The sizes stand for a cutter of 20 mm, or your largest if that is smaller; they are taken as steady. If the cutter beats over gaps or rough skin, answer "detailed".',
   hintInch:
-    'It is cut with the rotary clamped. The sizes stand for a cutter of 0.787 in, or your largest if that is smaller; they are taken as not interrupted. If the cut is, answer "detailed".',
+    'It is cut with the rotary clamped. The sizes stand for a cutter of 0.787 in, or your largest if that is smaller; they are taken as steady. If the cutter beats over gaps or rough skin, answer "detailed".',
   why: 'The brakes of the rotary have to hold against the cut, and the spindle has to drive it.',
   readBy: ['brake-rotary', 'brake-tilt', 'spindle-power', 'spindle-torque', 'spindle-speed'],
   field: {

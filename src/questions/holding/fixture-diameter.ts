@@ -9,9 +9,8 @@ export const fixtureDiameter = aboutPart<Uncertain>({
   section: 'holding',
   title: 'Width of what holds it',
   path: 'parts.holding.diameter',
-  ask: ({ part }) =>
-    `What is the diameter of the circle that what holds ${part} just fits into: fixture, vise, chuck or collet?`,
-  hint: 'Of a rectangle it is the diagonal: 80 x 60 mm gives 100 mm. Of a chuck or a collet it is the outside.',
+  ask: ({ part }) => `How wide is the fixture, vise, chuck or collet that holds ${part}, across its corners?`,
+  hint: 'The circle that it turns in. Of a rectangle it is the diagonal: 80 x 60 mm gives 100 mm. Of a chuck or a collet it is the outside.',
   hintInch:
     'Of a rectangle it is the diagonal: 3 x 4 in gives 5 in. Of a chuck or a collet it is the outside.',
   why: 'A fixture that is wider than the part is what has to turn freely.',

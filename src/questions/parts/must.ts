@@ -7,7 +7,7 @@ export const must = aboutPart<boolean | 'unknown'>({
   section: 'parts',
   title: 'Must be held',
   path: 'parts.must',
-  ask: ({ part }) => `Is an arrangement out if it cannot hold ${part}?`,
+  ask: ({ part }) => `Must whatever you buy be able to make ${part}?`,
   hint: 'Answer no if it may go on being made as it is today.',
   why: 'One large part that must be held sets the size of everything.',
   readBy: ['envelope', 'coverage'],

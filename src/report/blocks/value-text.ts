@@ -13,13 +13,18 @@ import { lookUp } from './path.ts';
 export function numberText(token: NumberAt, decision: Decision): string {
   const interval = intervalAt(lookUp(decision, token.path));
   if (interval === null) return token.ifNull;
-  return formatInterval(token.magnitude ? magnitude(interval) : interval, token.unit, {
+  const shown = token.magnitude ? magnitude(interval) : interval;
+  const isOne = shown.low === 1 && shown.high === 1;
+  return formatInterval(shown, isOne ? (ONE_OF[token.unit] ?? token.unit) : token.unit, {
     shownIn: decision.inputs.shownIn,
     beside: true,
     grouped: 'thin',
     currency: currencyOf(decision),
   });
 }
+
+/** Units that are counted things: what one of them is called. */
+const ONE_OF: Readonly<Record<string, string>> = { axes: 'axis' };
 
 /** Null where there is no number at all. */
 function intervalAt(value: unknown): Interval | null {

@@ -1,3 +1,4 @@
+import type { Part } from '../../questions/answers.ts';
 import { QUESTIONS } from '../../questions/index.ts';
 import type { Question, Value } from '../../questions/question.ts';
 import type { Decision } from '../../rules/decision.ts';
@@ -43,9 +44,17 @@ function rowsOf(decision: Decision, of: Question['of'], index: number): readonly
   return asked.map((question) => [
     [words(question.title)],
     answerPieces(decision, question, index),
-    remark(decision, question, question.get(all, index)),
+    isLessThanSolid(question, all.parts[index])
+      ? FROM_SHARE
+      : remark(decision, question, question.get(all, index)),
   ]);
 }
+
+const FROM_SHARE = say`worked out from size, material and the share of the block that is material`;
+
+/** The usual words say that it is solid, which an answers file may deny. */
+const isLessThanSolid = ({ id }: Question, part: Part | undefined): boolean =>
+  id === 'mass' && part?.mass === 'unknown' && part.fill !== 1;
 
 /** What stands for 'not sure', or that the answer is the usual one. */
 function remark(decision: Decision, question: Question, value: Value): readonly Inline[] {

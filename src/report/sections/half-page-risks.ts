@@ -131,8 +131,16 @@ const conditions: Risk = (_decision, at) => {
     ),
   );
   if (measures.size === 0) return [];
-  const titles = [...measures].map((each) => [words(MEASURE_TO_TAKE_WORDS[each].title.toLowerCase())]);
-  return [say`It works only with this, so it must not be left out to save money: ${enumerate(titles)}.`];
+  const titles = [...measures]
+    .filter((each) => each !== 'stays-on')
+    .map((each) => [words(MEASURE_TO_TAKE_WORDS[each].title.toLowerCase())]);
+  const only =
+    titles.length === 0
+      ? []
+      : say`It works only with this, so it must not be left out to save money: ${enumerate(titles)}.`;
+  if (!measures.has('stays-on')) return [only];
+  const stays = say`Nothing in the shop is sure to lift the rotary, so it stays on the machine.`;
+  return [only.length === 0 ? stays : say`${only} ${stays}`];
 };
 
 const tightest: Risk = (_decision, at) => {
@@ -140,8 +148,11 @@ const tightest: Risk = (_decision, at) => {
   if (first === undefined) return [];
   const { margin } = checkNumbers(first);
   return [
-    say`The tightest fit is ${words(CHECK_WORDS[first.result.check].name)}: ${margin} to spare. The seller has to confirm
-      the numbers behind it.`,
+    say`The tightest fit is ${words(CHECK_WORDS[first.result.check].name)}: ${margin} to spare. ${words(
+      first.result.stage === 'shop'
+        ? 'Measure the building again, and have the seller confirm the machine’s numbers.'
+        : 'The seller has to confirm the numbers behind it.',
+    )}`,
   ];
 };
 

@@ -3,6 +3,7 @@ import type { LiftingDecision, LiftingMeans } from '../../rules/decision-lifting
 import { type Block, type Cell, heading, list, paragraph, table } from '../blocks/block.ts';
 import { type Inline, number, say, verdictSign, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
+import { rotaryAt, rowNumber } from '../catalog-row.ts';
 import { arrangementAt } from '../checks-at.ts';
 import { LIFTING_CAUTIONS, MEANS_WORDS, NO_MEANS_WORDS } from '../wording/lifting.ts';
 import { sentenceCase } from '../wording/sentence-case.ts';
@@ -36,6 +37,7 @@ export function lifting(decision: Decision): readonly Block[] {
     ),
     ...meansTable(at),
     ...slings(at),
+    ...onePoint(decision, at),
     list(cautions.map((caution) => [words(caution)])),
   ];
 }
@@ -86,6 +88,21 @@ function meansRow({ by, sling, people, loadCenter, verdict }: LiftingMeans, at: 
     sling === null ? [] : [number([...at, 'sling', 'hookNeed'], 'mm')],
     sling === null ? [] : [number([...at, 'sling', 'hookHave'], 'mm')],
     [verdictSign(verdict)],
+  ];
+}
+
+/** Where the rotary is lifted at one point, no second leg shares the weight, whatever sling the hoist has. */
+function onePoint(decision: Decision, { lifting: { means }, path }: LiftingAt): readonly Block[] {
+  const rotary = rotaryAt(
+    decision,
+    arrangementAt(decision, decision.recommended)?.arrangement.rotary ?? null,
+  );
+  if (rotary?.row.liftingPoints !== 1 || !means.some(({ sling }) => sling !== null)) return [];
+  return [
+    paragraph(
+      say`The rotary has ${rowNumber(rotary, '', 'liftingPoints')} lifting point in the catalog: one straight leg and its
+        one eye bolt then have to be rated for all of the ${number([...path, 'mass'], 'kg')}, not for a share.`,
+    ),
   ];
 }
 

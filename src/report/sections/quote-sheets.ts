@@ -46,9 +46,13 @@ function to(decision: Decision, { rows }: QuoteSheet): readonly Inline[] {
   const names = enumerate(rows.map((row) => nameOf(decision, row)));
   const [first] = rows;
   const maker = first === undefined ? null : fromOf(decision, first, 'maker');
-  return maker === null
-    ? say`To the seller of ${strong(names)}`
-    : say`To the seller of ${strong(names)}, made by ${maker}`;
+  const owned = rows.some(
+    ({ list, id }) => list === 'machines' && id === decision.inputs.answers.shop.machine,
+  );
+  const by = maker === null ? [] : say`, made by ${maker}`;
+  return owned
+    ? say`To whoever sells drives and options for ${strong(names)}${by}; it is owned already, so measure on it what can be measured`
+    : say`To the seller of ${strong(names)}${by}`;
 }
 
 function nameOf(decision: Decision, row: QuoteRow): readonly Inline[] {

@@ -1,3 +1,4 @@
+import type { Measure } from '../../questions/answers.ts';
 import type { Decision, RankStep } from '../../rules/decision.ts';
 import { type Block, heading, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, strong, words } from '../blocks/inline.ts';
@@ -6,6 +7,11 @@ import { MEASURE_WORDS } from '../wording/measures.ts';
 
 /** More names than this in one sentence are not read; the decision file has them all. */
 const MOST_NAMES = 6;
+
+/** Where the ranking does not count all of a measure. */
+const CAPPED: Readonly<Partial<Record<Measure, string>>> = {
+  viseStations: ', counted up to the number that is wanted',
+};
 
 /** The order of what matters, a sentence a step. */
 export function ranking(decision: Decision): readonly Block[] {
@@ -50,7 +56,7 @@ function stepLine(decision: Decision, step: RankStep, index: number): readonly I
     step.drops.length === 0
       ? say`none drops out`
       : say`${drops} ${words(step.drops.length === 1 ? 'drops' : 'drop')} out`;
-  return say`${strong([words(title)])} (${words(means)}; ${words(better)} is better): the best is ${best}. ${left}; ${gone}.`;
+  return say`${strong([words(title)])} (${words(means)}${words(CAPPED[step.measure] ?? '')}; ${words(better)} is better): the best is ${best}. ${left}; ${gone}.`;
 }
 
 function named(

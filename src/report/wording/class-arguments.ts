@@ -26,13 +26,16 @@ export const CLASS_ARGUMENT_WORDS: Readonly<Record<ClassRuleId, string>> = {
   'swing-beyond': 'the work turns within {number}, and the largest of this kind has {limit}: {parts}',
   'swing-short':
     'nearly all of the work turns within {number}, and the largest of this kind has {limit}: {parts}',
-  'swing-holds': 'the largest of this kind turns {limit}; nearly all of the work needs {number}',
-  'swing-oversized': 'even the smallest of this kind turns {number} times the circle that the work needs',
+  'swing-holds':
+    'the largest of this kind lets a circle of {limit} turn; nearly all of the work needs {number}',
+  'swing-oversized':
+    'even the smallest of this kind is large for it: it lets {number} times the circle turn that the work needs',
   'mass-beyond':
-    'part and fixture weigh {number}, and the strongest of this kind carries {limit} tilted: {parts}',
+    'part and fixture weigh {number}, and the strongest of this kind carries {limit} with its faceplate on edge: {parts}',
   'mass-short':
-    'to hold nearly all of it {number} have to be carried tilted, and the strongest carries {limit}: {parts}',
-  'mass-holds': 'the strongest of this kind carries {limit} tilted; part and fixture weigh {number}',
+    'to hold nearly all of it {number} have to be carried with the faceplate on edge, and the strongest carries {limit}: {parts}',
+  'mass-holds':
+    'the strongest of this kind carries {limit} with its faceplate on edge; part and fixture weigh {number}',
   'moment-short':
     'the work pulls on the tilt axis with {number}, and the strongest of this kind holds {limit}: {parts}',
   'moment-holds': 'the work pulls on the tilt axis with {number}; the strongest of this kind holds {limit}',
@@ -45,7 +48,7 @@ export const CLASS_ARGUMENT_WORDS: Readonly<Record<ClassRuleId, string>> = {
     'in {number} of the hours all axes move in the cut, and its tilt axis is carried at one end only',
   'moving-indexed': 'in {number} of the hours all axes move in the cut, and it has but one: {parts}',
   positional:
-    'axes that stand braked while they cut are enough for nearly all of the work; those that move: {number} of the hours',
+    'axes that stand braked while they cut are enough for nearly all of the work; {number} of the hours need axes that move',
   'bar-fits': '{number} of the hours are bar that its collets take',
   'bar-little': 'only {number} of the hours are bar that its collets take',
   'nose-takes-chucks':
