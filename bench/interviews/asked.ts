@@ -36,6 +36,8 @@ const BASIC: ReadonlySet<string> = new Set([
     'approaches',
   ],
   ...['slant', 'undercut', 'bottom', 'motion', 'must', 'held-by'],
+  // while nobody says these, the ranking leaves them out: known, they may change who wins
+  ...['shop-rate', 'vises-wanted'],
 ]);
 
 export const isBasic = ({ question }: Asked): boolean => BASIC.has(question.id);

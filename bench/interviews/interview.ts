@@ -26,7 +26,7 @@ function openTo(standing: Standing, answers: Answers): readonly Unknown[] {
   const contenders = new Set(standing.ranking.contenders);
   const reading = standing.judged.filter(({ id }) => contenders.has(id));
   const isOpen = standing.outcome === 'open';
-  return unknownsOf(reading, contenders, isOpen, standing.shop, answers.matters).filter(
+  return unknownsOf(reading, contenders, isOpen, standing.world, answers.matters).filter(
     ({ ask }) => ask === 'you',
   );
 }

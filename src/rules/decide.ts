@@ -120,7 +120,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
       reading.length > 0 ? reading : misses,
       contenders,
       outcome === 'open',
-      shop,
+      world,
       answers.matters,
     ),
     cautions: cautionsFor(reading.length > 0 ? reading : misses, answers),

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { answeredWith, applies, everyQuestion } from '../../bench/interviews/asked.ts';
 import { fixedOrder } from '../../bench/interviews/fixed-order.ts';
 import { interviewed } from '../../bench/interviews/interview.ts';
+import { narrowingOrder } from '../../bench/interviews/narrowing-order.ts';
 import { simulatedShop } from '../../bench/interviews/shops.ts';
 import type { Answers } from '../../src/questions/answers.ts';
 import { blankAnswers, blankPart } from '../../src/questions/blank-answers.ts';
@@ -52,5 +53,18 @@ test('the fixed order that skips what no longer matters is right, and asks less 
     expect(found.isRight).toBe(true);
     expect(found.skipped).toBeGreaterThan(0);
     expect(found.untilThree).toBeLessThanOrEqual(found.untilProven);
+  }
+});
+
+test('what is expected to narrow most comes first, and the result is right where another setting decides', {
+  timeout: 120_000,
+}, () => {
+  // in these an open setting of a contender decides, with nothing open in the one that is best as things stand
+  for (const seed of [19, 60]) {
+    const [fixed, narrowing] = [fixedOrder, narrowingOrder].map((order) =>
+      interviewed(simulatedShop(seed), CATALOG, order),
+    );
+    expect(narrowing?.isRight).toBe(true);
+    expect(Number(narrowing?.untilProven)).toBeLessThan(Number(fixed?.untilProven));
   }
 });

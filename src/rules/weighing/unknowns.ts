@@ -1,7 +1,8 @@
 import type { Measure } from '../../questions/answers.ts';
+import { groundOf, type World } from '../arranging/setting.ts';
 import type { CheckId } from '../checks/ids.ts';
 import type { Gap, Unknown } from '../decision.ts';
-import type { ShopCase } from '../judging/case.ts';
+import { judgeFamily, judgeOwn, OWN_CHECKS, SETTING_CHECKS } from '../judging/judge-family.ts';
 import { gapsOf, type Outcome } from '../judging/outcome.ts';
 import type { Judged } from './judged.ts';
 
@@ -21,9 +22,10 @@ export function unknownsOf(
   reading: readonly Judged[],
   contenders: ReadonlySet<string>,
   isOpen: boolean,
-  { swapMinutes, money }: ShopCase,
+  world: World,
   matters: readonly Measure[],
 ): readonly Unknown[] {
+  const { swapMinutes, money } = world.shop;
   const found = new Map<string, Found>();
   const note = (gap: Gap, decides: boolean, check: CheckId | null): void => {
     const known = found.get(gap.path) ?? { gap, decides: false, checks: new Set<CheckId>(), mentions: 0 };
@@ -36,6 +38,7 @@ export function unknownsOf(
     const mayWin = isOpen && contenders.has(judged.id);
     const outcomes = [...judged.own, ...judged.families.flatMap((each) => each.outcomes)];
     for (const outcome of outcomes) noteOutcome(outcome, mayWin, note);
+    if (mayWin) for (const outcome of otherSettings(judged, world)) noteOutcome(outcome, true, note);
     const coverageIsOpen = judged.coverage.low !== judged.coverage.high;
     if (mayWin && coverageIsOpen)
       for (const { family } of judged.families) for (const gap of family.hours.gaps) note(gap, true, null);
@@ -54,6 +57,20 @@ export function unknownsOf(
     ask: gap.ask === 'user' ? 'you' : 'seller',
     checks: [...checks],
   }));
+}
+
+/** While it is open which setting is best, what is open in the others decides too: their price, place and margin. */
+function otherSettings({ setUp }: Judged, world: World): readonly Outcome[] {
+  if (!setUp.unsettled) return [];
+  return setUp.tried
+    .filter(({ unsure, ownPasses }) => unsure || ownPasses === 1)
+    .flatMap(({ setting }) => {
+      const ground = groundOf(world, setUp.candidate, setting);
+      return [
+        ...judgeOwn(world, ground, OWN_CHECKS),
+        ...setUp.families.flatMap(({ family }) => judgeFamily(world, ground, family, SETTING_CHECKS)),
+      ];
+    });
 }
 
 function noteOutcome(
