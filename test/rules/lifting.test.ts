@@ -91,4 +91,13 @@ describe('a sling', () => {
     expect(slingOf({ legs: 1, slingAngle: 'unknown' })).toMatchObject({ legPull: 100, eyeBolt: 100 });
     expect(slingOf({ slingAngle: 25 })).toMatchObject({ legPull: null, eyeBolt: null });
   });
+
+  test('on one lifting point carries all on one leg, however many it has', () => {
+    const one = { mass: 42, liftingPoints: 1 };
+    const [means] = liftingOf({
+      lifting: [{ ...EXAMPLE_HOIST, legs: 2, slingAngle: 60 }],
+      rotary: one,
+    }).means;
+    expect(means?.sling).toMatchObject({ legPull: 42, eyeBolt: 42 });
+  });
 });

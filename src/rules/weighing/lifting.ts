@@ -1,3 +1,4 @@
+import type { Stated } from '../../catalog/catalog.ts';
 import { eyeBoltRating } from '../../mechanics/lifting/eye-bolt-rating.ts';
 import { loadCenter } from '../../mechanics/lifting/forklift-capacity.ts';
 import { isUsableSlingAngle, slingLegTension } from '../../mechanics/lifting/sling-leg-tension.ts';
@@ -59,7 +60,7 @@ function meansOf(of: Case, mass: Interval, index: number): LiftingMeans {
       );
       const have = evaluateTerm(hookThere(index), of);
       const hook = { hookNeed: bounded(need), hookHave: bounded(have) };
-      const sling = { ...hook, ...slingOf(mass, means) };
+      const sling = { ...hook, ...slingOf(mass, means, of.rotary.row?.liftingPoints) };
       return { ...common, ...nothing, verdict: worse(carries, verdictOf(need, have)), sling };
     }
   }
@@ -75,7 +76,13 @@ const centerOf = ({ rotary: { baseAlong, baseAcross } }: Case): Interval =>
   corners([baseAlong, baseAcross], ([along = 0, across = 0]) => loadCenter(Math.max(along, across)));
 
 /** Pull on a leg, and the rating that the eye bolt under it needs: an angle costs it more than it costs the leg. */
-function slingOf(mass: Interval, { legs, slingAngle }: HoistCase): Pick<SlingNeeds, 'legPull' | 'eyeBolt'> {
+function slingOf(
+  mass: Interval,
+  { legs, slingAngle }: HoistCase,
+  points: Stated | undefined,
+): Pick<SlingNeeds, 'legPull' | 'eyeBolt'> {
+  // on one lifting point one straight leg carries all, however many the sling has
+  if (points === 1) return { legPull: bounded(mass), eyeBolt: bounded(mass) };
   if (legs.high >= 2 && !isUsableSlingAngle(slingAngle.low)) return { legPull: null, eyeBolt: null };
   const inputs = [mass, legs, slingAngle];
   const pull = ([load = 0, count = 1, angle = 90]: readonly number[]): number =>
