@@ -41,17 +41,19 @@ function plainAnswers(answers: Answers, units: LengthUnits): Plain {
       lifting:
         shop.lifting === 'unknown'
           ? 'unknown'
-          : shop.lifting.map((each) =>
+          : // the kind first, however the answers came about
+            shop.lifting.map(({ by, ...means }) =>
               withoutUnknown({
-                ...each,
-                capacity: mass(each.capacity),
-                hookHeight: length(each.hookHeight),
-                slingHeight: length(each.slingHeight),
-                rigging: mass(each.rigging),
-                loadCenter: length(each.loadCenter),
-                reach: length(each.reach),
-                from: length(each.from),
-                lift: length(each.lift),
+                by,
+                ...means,
+                capacity: mass(means.capacity),
+                hookHeight: length(means.hookHeight),
+                slingHeight: length(means.slingHeight),
+                rigging: mass(means.rigging),
+                loadCenter: length(means.loadCenter),
+                reach: length(means.reach),
+                from: length(means.from),
+                lift: length(means.lift),
               }),
             ),
     },

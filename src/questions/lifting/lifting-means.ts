@@ -40,6 +40,6 @@ function meansOf(
   if (kinds === 'unknown') return kinds;
   return kinds.filter(isMeans).flatMap((by) => {
     const known = there === 'unknown' ? [] : there.filter((each) => each.by === by);
-    return known.length > 0 ? known : [{ ...BLANK_MEANS, by }];
+    return known.length > 0 ? known : [{ by, ...BLANK_MEANS }];
   });
 }

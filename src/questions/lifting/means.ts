@@ -25,7 +25,7 @@ export const hasMeans = (answers: Answers, by: Lifting['by']): boolean =>
 
 /** What is known of the first means of a kind: the interview speaks of one each, an answers file may name more. */
 export const meansBy = (answers: Answers, by: Lifting['by']): Lifting =>
-  listed(answers).find((each) => each.by === by) ?? { ...BLANK_MEANS, by };
+  listed(answers).find((each) => each.by === by) ?? { by, ...BLANK_MEANS };
 
 /** With more known of the first means of a kind; one that is not there yet is put in. Others stay as they are. */
 export function withMeans(answers: Answers, by: Lifting['by'], known: Partial<Omit<Lifting, 'by'>>): Answers {

@@ -23,8 +23,18 @@ export function inputsJson({ inputs, arrangements }: Decision): string {
 
 /** A map with one key a line, and lists of maps with one of them a line. */
 function mapLines(map: object): string {
-  const entries = Object.entries(map).map(([key, value]) => `${JSON.stringify(key)}: ${valueLines(value)}`);
+  const entries = Object.entries(sorted(map) as object).map(
+    ([key, value]) => `${JSON.stringify(key)}: ${valueLines(value)}`,
+  );
   return `{\n${entries.join(',\n')}\n}`;
+}
+
+/** Keys in one order, however the answers came about: read back they may stand in another one. */
+function sorted(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+  return Object.fromEntries(entries.map(([key, each]) => [key, sorted(each)]));
 }
 
 function valueLines(value: unknown): string {
