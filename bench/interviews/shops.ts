@@ -1,21 +1,8 @@
 import { type Answers, type Lifting, MEASURES, type Measure } from '../../src/questions/answers.ts';
 import { blankAnswers } from '../../src/questions/blank-answers.ts';
+import { BLANK_MEANS } from '../../src/questions/lifting/means.ts';
 import { type Chance, chanceOf } from './chance.ts';
 import { familiesFor } from './families.ts';
-
-const UNKNOWN_MEANS = {
-  capacity: 'unknown',
-  hookHeight: 'unknown',
-  legs: 'unknown',
-  slingAngle: 'unknown',
-  slingHeight: 'unknown',
-  rigging: 'unknown',
-  loadCenter: 'unknown',
-  people: 'unknown',
-  reach: 'unknown',
-  from: 'unknown',
-  lift: 'unknown',
-} as const;
 
 /**
  * A shop that knows everything about itself, by chance, the same for the same seed: what somebody would answer who left
@@ -70,10 +57,10 @@ export function simulatedShop(seed: number): Answers {
 }
 
 function meansOf({ between, pick, happens }: Chance): readonly Lifting[] {
-  if (happens(0.15)) return [{ ...UNKNOWN_MEANS, by: 'hand', people: 2, reach: 400, from: 750, lift: 250 }];
+  if (happens(0.15)) return [{ ...BLANK_MEANS, by: 'hand', people: 2, reach: 400, from: 750, lift: 250 }];
   return [
     {
-      ...UNKNOWN_MEANS,
+      ...BLANK_MEANS,
       by: 'hoist',
       capacity: pick([250, 500, 1000, 2000]),
       hookHeight: between(2200, 3600, 100),

@@ -92,6 +92,7 @@ function keptFor(answers: Answers, catalog: Catalog): AtHand {
       : { base, memo: freshMemo(SHOP_SIDES), site, parts: new Map() };
   if (now.site !== site) forgetShop(now.memo);
   now.site = site;
+  // these hang on the cases of one decision
   now.memo.oriented.clear();
   kept.set(catalog, now);
   const shop = shopCase(answers);

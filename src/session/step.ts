@@ -76,7 +76,8 @@ function write(session: Session, what: Written, file: string | null, world: Worl
 
 const isAnswered = (answers: GivenAnswers): boolean => Object.keys(answers).length > 0;
 const NO_PART = 'There is nothing to write yet: an answers file needs at least one part.';
-const NO_SIZE = 'There is no result yet: at least one part needs a size first.';
+/** Said where a result is asked for and there is none. */
+export const NO_SIZE = 'There is no result yet: at least one part needs a size first.';
 
 function replied(session: Session, text: string, world: World): Step {
   const { at } = session;

@@ -59,8 +59,5 @@ const placed = (problem: Problem, inside: string, { file, line }: CarriedAt): Pr
 });
 
 /** The decision on what was carried, with the arrangements listed that the export lists. */
-export function decideAgain({ answers, catalog, shownIn, listed }: Carried): Decision {
-  const asExported = { shownIn, flips: [] } as const;
-  const decision = decide(answers, catalog, { ...asExported, also: listed });
-  return decision.count === listed.length ? decide(answers, catalog, { ...asExported, all: true }) : decision;
-}
+export const decideAgain = ({ answers, catalog, shownIn, listed }: Carried): Decision =>
+  decide(answers, catalog, { shownIn, flips: [], also: listed });

@@ -1,12 +1,13 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { chanceOf } from '../../bench/interviews/chance.ts';
 import { named } from '../../src/ui/keys/key.ts';
 import { readKeys } from '../../src/ui/keys/read-keys.ts';
 import { KEY, start, type Terminal } from './harness.ts';
 import { settled, smallCatalog } from './interview.ts';
 import { Meant } from './meant.ts';
-import { oneOf, randomKeys, seeded } from './random-keys.ts';
+import { oneOf, randomKeys } from './random-keys.ts';
 
 const SEED = Number(process.env.FIVESIDES_SEED ?? 20_261_125);
 const KEYS = 5000;
@@ -131,7 +132,7 @@ async function stopped(terminal: Terminal): Promise<void> {
 test(`whatever is pressed, ${KEYS} keys long: no crash, no hang, nothing lost, and the terminal is given back`, {
   timeout: LONGEST,
 }, async () => {
-  const chance = seeded(SEED);
+  const chance = chanceOf(SEED).next;
   const meant = new Meant(CATALOG);
   let terminal = await begins(meant, undefined, false);
   const counts = { keys: 0, bursts: 0, ended: 0, killed: 0 };

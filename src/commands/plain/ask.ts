@@ -3,6 +3,7 @@ import { plainAscii } from '../../report/exports/plain-ascii.ts';
 import { TEXT_VIEWS } from '../../report/screen-lines.ts';
 import type { Decision } from '../../rules/decision.ts';
 import type { Session } from '../../session/session.ts';
+import { NO_SIZE } from '../../session/step.ts';
 import type { World } from '../../session/world.ts';
 import { type Left, SIGNAL_CODES } from './farewell.ts';
 import { type Disk, perform } from './perform.ts';
@@ -42,7 +43,7 @@ export async function askLineByLine(session: Session, world: World, around: Plai
       },
       viewText: ({ kept }, view) => {
         const decision = world.decision(kept);
-        if (decision === null) return 'There is no result yet: at least one part needs a size first.';
+        if (decision === null) return NO_SIZE;
         return TEXT_VIEWS[view](decision, { width: width(), ascii }).join('\n');
       },
     });

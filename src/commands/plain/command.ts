@@ -1,5 +1,6 @@
+import { PAPERS } from '../../report/exports/papers.ts';
 import { isTextView, type TextView } from '../../report/screen-lines.ts';
-import type { Event, Written } from '../../session/session.ts';
+import type { Event } from '../../session/session.ts';
 
 /** What a typed line asks for: something to say, something to do, or to leave. */
 export type Command =
@@ -39,12 +40,10 @@ const COMMANDS: Readonly<Record<string, (rest: string) => Command | null>> = {
 /** `export site-sheet for-the-electrician.md`: a paper by its name; else the report, or the decision as JSON. */
 function exported(rest: string): Event {
   const [first = '', ...more] = rest.split(/\s+/);
-  const paper = EXPORTED.find((each) => each === first.toLowerCase());
+  const paper = PAPERS.find((each) => each === first.toLowerCase());
   if (paper !== undefined) return { type: 'write', what: paper, file: fileOf(more.join(' ')) };
   return { type: 'write', what: /\.json$/i.test(rest) ? 'decision' : 'report', file: fileOf(rest) };
 }
-
-const EXPORTED: readonly Written[] = ['half-page', 'site-sheet', 'quote-sheets'];
 
 function alone(command: Command): (rest: string) => Command | null {
   return (rest) => (rest === '' ? command : null);

@@ -9,7 +9,8 @@ import { markdownOf } from './markdown.ts';
 import { type TextLook, textLines } from './text-blocks.ts';
 
 /** A paper of the report that goes to somebody by itself. */
-export type Paper = 'half-page' | 'site-sheet' | 'quote-sheets';
+export const PAPERS = ['half-page', 'site-sheet', 'quote-sheets'] as const;
+export type Paper = (typeof PAPERS)[number];
 
 type Section = (decision: Decision) => readonly Block[];
 

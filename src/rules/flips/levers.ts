@@ -10,7 +10,7 @@ import type { Ground } from './value-at.ts';
  */
 export function leversOf({ own, families }: Judged, { answers }: Ground): readonly string[] {
   const failing = (outcomes: readonly Outcome[]): readonly Outcome[] =>
-    outcomes.filter(({ verdict, advisory }) => verdict === 'fails' && !advisory);
+    outcomes.filter(({ verdict }) => verdict === 'fails');
   const behindOf = (outcome: Outcome): readonly string[] => {
     const part = answers.parts.find(({ name }) => name === outcome.of.part?.name);
     const paths = pathsOf(outcome).flatMap((path) =>

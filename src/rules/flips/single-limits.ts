@@ -24,7 +24,7 @@ export function singleLimits(judged: readonly Judged[], leastCoverage: number): 
     .slice(0, MOST);
 }
 
-const fails = ({ verdict, advisory }: Outcome): boolean => verdict === 'fails' && !advisory;
+const fails = ({ verdict }: Outcome): boolean => verdict === 'fails';
 
 const failingIn = ({ own, families }: Judged): ReadonlySet<CheckId> =>
   new Set(

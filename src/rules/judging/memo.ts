@@ -49,10 +49,9 @@ export const freshMemo = (ofShop: ReadonlySet<Side>): Memo => ({
 });
 
 /** The building or the money changed: what the checks of the shop found is forgotten, the rest stays. */
-export function forgetShop({ ofShop, oriented }: Memo): void {
+export function forgetShop({ ofShop }: Memo): void {
   ofShop.sides.clear();
   ofShop.outcomes.clear();
-  oriented.clear();
 }
 
 /** A small number for a name in its room, the same for the same name; NaN where there are too many. */

@@ -1,3 +1,4 @@
+import { EXAMPLE_HANDS, EXAMPLE_HOIST } from '../../checks/example-means.ts';
 import { derived, known, type Value } from '../../judging/value.ts';
 import { exactly } from '../capacity.ts';
 import type { ClassGround } from '../ground.ts';
@@ -22,33 +23,9 @@ function swaps({ shop: { switchesPerWeek: weekly, assume } }: ClassGround): Weig
   };
 }
 
-const NO_NUMBERS = {
-  capacity: 'unknown',
-  hookHeight: 'unknown',
-  legs: 'unknown',
-  slingAngle: 'unknown',
-  slingHeight: 'unknown',
-  rigging: 'unknown',
-  loadCenter: 'unknown',
-  people: 'unknown',
-  reach: 'unknown',
-  from: 'unknown',
-  lift: 'unknown',
-} as const;
-
-const HOIST = {
-  by: 'hoist',
-  hookHeight: 2600,
-  legs: 2,
-  slingAngle: 60,
-  slingHeight: 500,
-  rigging: 10,
-} as const;
-const hoist = (capacity: number) => ({ shop: { lifting: [{ ...NO_NUMBERS, ...HOIST, capacity }] } });
+const hoist = (capacity: number) => ({ shop: { lifting: [{ ...EXAMPLE_HOIST, capacity }] } });
 
 const BEST_MEANS = 'the best means of lifting, as the check of the lift reckons it';
-
-const HANDS = { ...NO_NUMBERS, by: 'hand', people: 2, reach: 400, from: 750, lift: 250 } as const;
 
 /** Whether such a rotary can be lifted off, so that the table is free. */
 export const lifting = defineGroup([
@@ -74,7 +51,7 @@ export const lifting = defineGroup([
       {
         what: 'two people lift 17.73 kg from a table, and no rotary is as light',
         of: 'single-support',
-        given: { shop: { lifting: [HANDS] } },
+        given: { shop: { lifting: [EXAMPLE_HANDS] } },
         speaks: 'no',
       },
       {
