@@ -85,6 +85,7 @@ export async function decideCommand(
   const decision = deciding.decide(read.value.answers, catalog.value, {
     all: options.all === true,
     flips: [],
+    ranges: true,
     shownIn: options.units ?? read.value.shownIn,
   });
   return deliver(decision, options, output);

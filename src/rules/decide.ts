@@ -7,6 +7,7 @@ import { flipsOf } from './flips/flips-of.ts';
 import { singleLimits } from './flips/single-limits.ts';
 import { bounded } from './judging/value.ts';
 import { MONEY_FORMULAS } from './money/formulas.ts';
+import { stabilityOf } from './stability/stability-of.ts';
 import { byRotary } from './stages/by-rotary.ts';
 import { stageCounts } from './stages/counts.ts';
 import { dropOf } from './stages/drop.ts';
@@ -35,6 +36,8 @@ export interface DecideOptions {
    * misses; left out: of none
    */
   readonly flips?: readonly string[];
+  /** how far each answer may move while the recommendation stays: takes longer than all the rest */
+  readonly ranges?: boolean;
 }
 
 const MOST_RUNNERS_UP = 5;
@@ -115,7 +118,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     singleLimits: outcome === 'none' ? singleLimits(judged, shop.assume.leastCoverage) : [],
     ...argued,
     features: winner === null ? [] : featuresOf(winner, answers, shop),
-    stability: [],
+    stability: options.ranges === true ? stabilityOf(standing, { answers, catalog }) : [],
     unknowns: unknownsOf(
       reading.length > 0 ? reading : misses,
       contenders,

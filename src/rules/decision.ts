@@ -9,12 +9,14 @@ import type { Bigger, ClassFinding, Route } from './decision-classes.ts';
 import type { FeatureNeed } from './decision-features.ts';
 import type { LiftingDecision } from './decision-lifting.ts';
 import type { Money, MoneyFormulas } from './decision-money.ts';
+import type { Stability } from './decision-stability.ts';
 import type { StageId } from './stages/index.ts';
 
 export * from './check-result.ts';
 export * from './decision-classes.ts';
 export * from './decision-features.ts';
 export * from './decision-money.ts';
+export * from './decision-stability.ts';
 
 /** The whole result, as data: `decide` makes it, everything downstream only prints it. */
 
@@ -239,11 +241,8 @@ export interface Decision {
   /** the same machine and rotary the other way round on the table; null: its base allows one way, or nothing is recommended */
   readonly otherWay: string | null;
   readonly features: readonly FeatureNeed[];
-  readonly stability: readonly {
-    readonly answer: string;
-    readonly low: number;
-    readonly high: number;
-  }[];
+  /** empty too where it was not asked for */
+  readonly stability: readonly Stability[];
   readonly unknowns: readonly Unknown[];
   readonly cautions: readonly CautionId[];
   readonly moneyFormulas: MoneyFormulas;

@@ -17,6 +17,8 @@ export type Decide = (
     readonly also?: readonly string[];
     /** what would let the nearest misses, and these, through */
     readonly flips?: readonly string[];
+    /** how far each answer may move while the recommendation stays */
+    readonly ranges?: boolean;
   },
 ) => Decision;
 
@@ -32,6 +34,8 @@ export interface World {
   readonly everyArrangement: (kept: Kept) => Decision | null;
   /** The decision with this arrangement in it, whether it is worth reading or not. */
   readonly decisionWith: (kept: Kept, id: string) => Decision | null;
+  /** The decision with how far each answer may move while the recommendation stays: what is exported. */
+  readonly decisionWithRanges: (kept: Kept) => Decision | null;
 }
 
 /** Ties the session to a catalog and an engine. What `decide` throws is not caught. */
@@ -73,10 +77,13 @@ export function createWorld(catalog: Catalog, decide: Decide): World {
       judged(kept, survey(kept).answers.parts, false, { all: true }),
     ),
     decisionWith: (kept, id) => judged(kept, survey(kept).answers.parts, true, { also: [id], flips: [id] }),
+    decisionWithRanges: remembered((kept: Kept) =>
+      judged(kept, survey(kept).answers.parts, true, { flips: [], ranges: true }),
+    ),
   };
 }
 
-type More = Pick<Parameters<Decide>[2], 'all' | 'also' | 'flips'>;
+type More = Pick<Parameters<Decide>[2], 'all' | 'also' | 'flips' | 'ranges'>;
 
 const SIZES = new Set(['size', 'diameter', 'length']);
 

@@ -60,4 +60,4 @@ const placed = (problem: Problem, inside: string, { file, line }: CarriedAt): Pr
 
 /** The decision on what was carried, with the arrangements listed that the export lists. */
 export const decideAgain = ({ answers, catalog, shownIn, listed }: Carried): Decision =>
-  decide(answers, catalog, { shownIn, flips: [], also: listed });
+  decide(answers, catalog, { shownIn, flips: [], ranges: true, also: listed });

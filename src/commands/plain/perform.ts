@@ -42,7 +42,9 @@ function textOf(what: Written, file: string, session: Session, world: World, dis
   if (what === 'answers') {
     return answersToFile(world.survey(session.kept).answers, { units: unitsOf(session.kept) }).text;
   }
-  const decision = world.decision(session.kept);
+  // only the whole of it says how far each answer may move
+  const whole = what === 'report' || what === 'decision';
+  const decision = whole ? world.decisionWithRanges(session.kept) : world.decision(session.kept);
   if (decision === null) throw new Error('a report was asked for before there is a decision');
   if (what === 'report') return disk.markdown(decision);
   return what === 'decision' ? disk.json(decision) : disk.paper(decision, what, file);

@@ -127,6 +127,7 @@ export class ScreenRun {
       const [next, requests] = press(this.#ui, key, this.#around.world);
       // a decision may have been forgotten since; with it nothing of what is asked for has to wait
       if (requests.some(writesResult)) this.#around.world.decision(next.session.kept);
+      if (requests.some(writesWhole)) this.#around.world.decisionWithRanges(next.session.kept);
       this.#ui = next;
       this.#waits = false;
       this.#queue = this.#queue.slice(1);
@@ -224,3 +225,9 @@ export class ScreenRun {
 /** Whether it writes what was decided: a paper, the decision itself. */
 const writesResult = (request: Request): boolean =>
   request.kind === 'effect' && request.effect.kind === 'write' && request.effect.what !== 'answers';
+
+/** Whether it writes all of it, with how far each answer may move. */
+const writesWhole = (request: Request): boolean =>
+  request.kind === 'effect' &&
+  request.effect.kind === 'write' &&
+  (request.effect.what === 'report' || request.effect.what === 'decision');
