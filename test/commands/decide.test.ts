@@ -133,9 +133,15 @@ describe('The formats of decide', () => {
     expect((await run(fixtureDecision(), { all: true, units: 'inch' })).asked).toEqual({
       all: true,
       flips: [],
+      ranges: true,
       shownIn: 'inch',
     });
-    expect((await run(fixtureDecision())).asked).toEqual({ all: false, flips: [], shownIn: 'mm' });
+    expect((await run(fixtureDecision())).asked).toEqual({
+      all: false,
+      flips: [],
+      ranges: true,
+      shownIn: 'mm',
+    });
   });
 });
 
