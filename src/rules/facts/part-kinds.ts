@@ -11,13 +11,16 @@ export interface Kinds {
   readonly open: readonly Hanging[];
 }
 
-/** The sides that a family may need where nobody knows: each of these is judged. */
+/**
+ * The sides that a family may need where nobody knows: one of them alone, which asks for least, or all of them. What is
+ * in between asks for more than the one and less than the other.
+ */
 const POSSIBLE_APPROACHES: readonly (readonly Approach[])[] = [
   ['sides'],
   ['around'],
-  ['top', 'sides'],
-  ['top', 'sides', { slant: 'unknown' }],
-  ['top', 'sides', { undercut: 'unknown' }],
+  [{ slant: 'unknown' }],
+  [{ undercut: 'unknown' }],
+  ['top', 'sides', 'around', { slant: 'unknown' }, { undercut: 'unknown' }],
 ];
 
 /** Round and upright, or the block around whatever it is; both where the shape, or how it stands, is open. */
