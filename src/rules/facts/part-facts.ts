@@ -26,7 +26,7 @@ function partCase(part: Part, kinds: Kinds, shop: ShopCase, root: string, index:
   return {
     key: `${part.name}#${index}`,
     name: part.name,
-    shape: kinds.round ? 'round' : 'block',
+    shape: isUpright(kinds) ? 'round' : 'block',
     motion: kinds.motion,
     heldByCollet: kinds.heldByCollet,
     interrupted: typeof part.cut === 'object' && part.cut.interrupted,
@@ -60,14 +60,16 @@ function partCase(part: Part, kinds: Kinds, shop: ShopCase, root: string, index:
   };
 }
 
+const isUpright = ({ body }: Kinds): boolean => body === 'round upright';
+
 type Size = Pick<PartCase, 'length' | 'width' | 'height'>;
 
 /** Extents as it stands. A round part lying down is a block as long as it, its diameter wide and high. */
 function sizeOf(part: Part, kinds: Kinds, root: string): Size {
-  if (kinds.round || part.shape === 'round') {
+  if (kinds.body !== 'block') {
     const diameter = answered(part.diameter, `${root}.diameter`, NOT_SURE['parts.diameter']);
     const length = answered(part.length, `${root}.length`, NOT_SURE['parts.length']);
-    return kinds.round
+    return isUpright(kinds)
       ? { length: diameter, width: diameter, height: length }
       : { length, width: diameter, height: diameter };
   }
@@ -78,7 +80,7 @@ function sizeOf(part: Part, kinds: Kinds, root: string): Size {
 }
 
 function planRadius(kinds: Kinds, size: Size, root: string): Value {
-  if (kinds.round) {
+  if (isUpright(kinds)) {
     const half = corners([size.length], ([d = 0]) => d / 2);
     return derived(half, `${root}.planRadius`, [size.length]);
   }
@@ -99,7 +101,7 @@ function massOf(part: Part, size: Size, kinds: Kinds, root: string): Value {
     })),
   );
   const fill = answered(part.fill, `${root}.fill`, NOT_SURE['parts.fill']);
-  const isRound = kinds.round || part.shape === 'round';
+  const isRound = kinds.body !== 'block';
   const mass = corners(
     [size.length, size.width, size.height, density, fill],
     ([a = 0, b = 0, h = 0, rho = 0, share = 0]) =>

@@ -1,10 +1,12 @@
 import type { Approach, Motion, Part } from '../../questions/answers.ts';
 import { type Hanging, openAnswer } from '../judging/value.ts';
 
+/** A round part that lies down is treated as the block around it. */
+type Body = 'block' | 'round upright' | 'round lying';
+
 /** One choice among the kinds that a family's answers name. */
 export interface Kinds {
-  /** round and standing upright; everything else is treated as the block around it */
-  readonly round: boolean;
+  readonly body: Body;
   readonly motion: Motion;
   readonly heldByCollet: boolean;
   readonly approaches: readonly Approach[];
@@ -23,15 +25,16 @@ const POSSIBLE_APPROACHES: readonly (readonly Approach[])[] = [
   ['top', 'sides', 'around', { slant: 'unknown' }, { undercut: 'unknown' }],
 ];
 
-/** Round and upright, or the block around whatever it is; both where the shape, or how it stands, is open. */
-function roundsOf({ shape, stands }: Part): readonly boolean[] {
-  if (shape === 'block') return [false];
-  if (shape === 'unknown' || stands === 'unknown') return [false, true];
-  return [stands === 'upright'];
+function bodiesOf({ shape, stands }: Part): readonly Body[] {
+  if (shape === 'block') return ['block'];
+  const round = (['lying', 'upright'] as const)
+    .filter((each) => stands === 'unknown' || stands === each)
+    .map((each): Body => `round ${each}`);
+  return shape === 'round' ? round : ['block', ...round];
 }
 
 /**
- * Every choice that the answers leave open: one where all kinds are known. Round or not, moving axes and
+ * Every choice that the answers leave open: one where all kinds are known. The body, moving axes and
  * approaches change the same needs and are taken together. That a part is held by a collet, or that it is a
  * surface cut with the tilt fixed, changes checks of its own only, so one kind of each is enough.
  */
@@ -41,8 +44,8 @@ export function kindsOf(part: Part, root: string): readonly Kinds[] {
     open.push(...openAnswer(`${root}.${name}`));
   };
   if (part.shape === 'unknown') note('shape');
-  const rounds = roundsOf(part);
-  if (part.shape === 'round' && rounds.length > 1) note('stands');
+  const bodies = bodiesOf(part);
+  if (part.shape === 'round' && bodies.length > 1) note('stands');
   if (part.motion === 'unknown') note('motion');
   if (part.holding.by === 'unknown') note('holding.by');
   if (part.approaches === 'unknown') note('approaches');
@@ -50,9 +53,9 @@ export function kindsOf(part: Part, root: string): readonly Kinds[] {
     part.motion === 'unknown' ? ['positional', 'simultaneous'] : [part.motion];
   const choices = part.approaches === 'unknown' ? POSSIBLE_APPROACHES : [part.approaches];
   const heldByCollet = part.holding.by === 'collet';
-  const together = rounds.flatMap((round) =>
+  const together = bodies.flatMap((body) =>
     motions.flatMap((motion) =>
-      choices.map((approaches) => ({ round, motion, heldByCollet, approaches, open })),
+      choices.map((approaches) => ({ body, motion, heldByCollet, approaches, open })),
     ),
   );
   return together.flatMap((kind, index): readonly Kinds[] => [
