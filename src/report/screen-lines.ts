@@ -15,6 +15,7 @@ import { money } from './sections/money.ts';
 import { oneMiss } from './sections/one-miss.ts';
 import { ownMill } from './sections/own-mill.ts';
 import { path } from './sections/path.ts';
+import { ranges } from './sections/ranges.ts';
 import { ranking } from './sections/ranking.ts';
 import { runnersUp } from './sections/runners-up.ts';
 import { theShop } from './sections/the-shop.ts';
@@ -69,6 +70,9 @@ const moneyLines: Lines = screen([money]);
 /** What was given up against the next best, and at which step of the ranking. */
 const tradeOffLines: Lines = screen([runnersUp, bothWays, ranking, bigger]);
 
+/** How far each answer may move while the recommendation stays. */
+const rangesLines: Lines = screen([ranges]);
+
 /** How many arrangements came to each stage, and how those that were left were ranked. */
 const stagesLines: Lines = (decision, look) =>
   lines(
@@ -89,6 +93,7 @@ export const TEXT_VIEWS = {
   shop: shopLines,
   money: moneyLines,
   'trade-offs': tradeOffLines,
+  ranges: rangesLines,
   stages: stagesLines,
 } as const satisfies Readonly<Record<string, Lines>>;
 export type TextView = keyof typeof TEXT_VIEWS;

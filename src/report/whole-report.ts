@@ -25,6 +25,7 @@ import { ownMill } from './sections/own-mill.ts';
 import { path } from './sections/path.ts';
 import { preamble, title } from './sections/preamble.ts';
 import { quoteSheetsForSellers } from './sections/quote-sheets.ts';
+import { ranges, rangesInShort } from './sections/ranges.ts';
 import { ranking } from './sections/ranking.ts';
 import { rejected } from './sections/rejected.ts';
 import { runAgain } from './sections/run-again.ts';
@@ -45,6 +46,7 @@ const SECTIONS: readonly Section[] = [
   toDo,
   runnersUp,
   compared,
+  ranges,
   unknowns,
   unknownsInFull,
   cautions,
@@ -97,7 +99,18 @@ const WITHOUT_ROTARY: readonly Section[] = [
 /** What fits on a terminal: the answer, what it takes, what it gives up, what is open, what can hurt. */
 export const shortReport: Section = (decision) =>
   inOrder(
-    [outcome, toDo, liftingInShort, moneyInShort, runnersUp, stoppers, misses, unknowns, cautions],
+    [
+      outcome,
+      toDo,
+      liftingInShort,
+      moneyInShort,
+      runnersUp,
+      rangesInShort,
+      stoppers,
+      misses,
+      unknowns,
+      cautions,
+    ],
     decision,
   );
 

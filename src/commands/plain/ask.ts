@@ -42,7 +42,7 @@ export async function askLineByLine(session: Session, world: World, around: Plai
         return decision === null ? '' : text(decision, { width: width(), ascii });
       },
       viewText: ({ kept }, view) => {
-        const decision = world.decision(kept);
+        const decision = view === 'ranges' ? world.decisionWithRanges(kept) : world.decision(kept);
         if (decision === null) return NO_SIZE;
         return TEXT_VIEWS[view](decision, { width: width(), ascii }).join('\n');
       },

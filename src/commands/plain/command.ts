@@ -84,7 +84,7 @@ export const HELP: readonly (readonly [command: string, does: string])[] = [
   ],
   [
     'show money',
-    'shows more of the result: show kinds, options, shop, money, trade-offs or stages; show alone is the answer',
+    'shows more of the result: show kinds, options, shop, money, trade-offs, ranges or stages; show alone is the answer',
   ],
   ['save', 'writes the answers as an answers file'],
   ['quit', 'leaves; everything answered is kept, and --resume goes on'],

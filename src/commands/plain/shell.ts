@@ -1,6 +1,7 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { printable } from '../../documents/printable.ts';
 import { liveLine } from '../../report/live-line.ts';
+import { BAR_AT_END } from '../../report/range-bar.ts';
 import type { TextView } from '../../report/screen-lines.ts';
 import { liveOf } from '../../session/live.ts';
 import { screenOf } from '../../session/screen.ts';
@@ -119,6 +120,7 @@ const say = (lines: readonly string[], around: Surroundings): void => {
 const readAloud = (line: string): string =>
   printable(line)
     .replace(/[\u2500-\u28ff] ?/g, '')
+    .replace(BAR_AT_END, '')
     .trimEnd();
 
 const lineByLine = (text: string): readonly string[] => [...text.trimEnd().split('\n'), ''];

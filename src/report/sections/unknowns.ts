@@ -1,8 +1,7 @@
 import type { Decision, Unknown } from '../../rules/decision.ts';
 import { type Block, type Cell, details, heading, list, paragraph, table } from '../blocks/block.ts';
-import { enumerate, type Inline, number, say, strong, words } from '../blocks/inline.ts';
+import { enumerate, type Inline, say, strong, words } from '../blocks/inline.ts';
 import { ownerOf, valueName, valueTitle } from '../value-name.ts';
-import { valueUnit } from '../value-words.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 
 const WHOM: Readonly<Record<Unknown['ask'], string>> = {
@@ -10,11 +9,11 @@ const WHOM: Readonly<Record<Unknown['ask'], string>> = {
   seller: 'the seller, in writing',
 };
 
-/** What is not known, what of it decides, and whom to ask; how far an answer may be off without harm. */
+/** What is not known, what of it decides, and whom to ask. */
 export function unknowns(decision: Decision): readonly Block[] {
   const title = heading(2, say`What is not known yet`);
   if (decision.unknowns.length === 0) {
-    return [title, paragraph(say`Nothing that the decision rests on is unknown.`), ...stability(decision)];
+    return [title, paragraph(say`Nothing that the decision rests on is unknown.`)];
   }
   return [
     title,
@@ -38,7 +37,6 @@ export function unknowns(decision: Decision): readonly Block[] {
       say`For the seller to say in writing, though they do not decide:`,
       ({ decides, ask }) => !decides && ask === 'seller',
     ),
-    ...stability(decision),
   ];
 }
 
@@ -88,15 +86,4 @@ export function unknownsInFull(decision: Decision): readonly Block[] {
       ),
     ]),
   ];
-}
-
-function stability(decision: Decision): readonly Block[] {
-  if (decision.stability.length === 0) return [];
-  const items = decision.stability.map(({ answer }, index) => {
-    const unit = valueUnit(answer);
-    const low = number(['stability', index, 'low'], unit);
-    const high = number(['stability', index, 'high'], unit);
-    return say`${valueName(decision, answer, ['stability', index, 'answer'])}: from ${low} to ${high}`;
-  });
-  return [paragraph(say`Around these answers the recommendation stays the same:`), list(items)];
 }

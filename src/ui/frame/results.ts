@@ -66,6 +66,11 @@ function bodyRows(ui: Ui, { world, width, ascii }: Context): readonly Row[] {
       if (every === undefined || every === null || ids === undefined) return WORKING;
       return comparisonRows(every, ids, width, ascii);
     }
+    case 'ranges': {
+      const whole = ready(() => world.decisionWithRanges(kept));
+      if (whole === undefined || whole === null) return WORKING;
+      return textOnce(whole, look, 'ranges', () => TEXT_VIEWS.ranges(whole, look).map(tonedRow));
+    }
     default: {
       const { view } = ui;
       if (!isTextView(view)) return [];

@@ -33,6 +33,7 @@ export const GOING_KEYS: readonly Binding[] = [
   viewKey('options', 'options'),
   viewKey('shop', 'shop'),
   viewKey('trade-offs', 'given up'),
+  viewKey('ranges', 'how far'),
   viewKey('stages', 'stages'),
   binding('pick', ['a'], 'others', 'chooses what is compared', (here) => {
     return result(here) && here.view === 'compare' && !here.looking;

@@ -11,6 +11,7 @@ export const RESULT_VIEWS = [
   'shop',
   'money',
   'trade-offs',
+  'ranges',
   'stages',
   'papers',
   /** the list of all the others */

@@ -32,6 +32,11 @@ export const VIEW_WORDS: Readonly<Record<ResultView, ViewWords>> = {
   shop: { title: 'The shop', about: 'way in, floor, power, air, lifting', key: 'b' },
   money: { title: 'Money', about: 'what it costs, what it brings, when it pays', key: 'm' },
   'trade-offs': { title: 'What is given up', about: 'against the next best, in its own units', key: 'd' },
+  ranges: {
+    title: 'How far each answer may move',
+    about: 'between which ends an answer changes nothing',
+    key: 'h',
+  },
   stages: {
     title: 'How it was decided',
     about: 'how many came to each stage, how they were ranked',

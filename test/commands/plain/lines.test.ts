@@ -105,6 +105,7 @@ describe('more of the result, by name', () => {
     ['show', 'overview'],
     ['show money', 'money'],
     ['Show trade offs', 'trade-offs'],
+    ['show ranges', 'ranges'],
     ['show KINDS', 'kinds'],
   ])('%s', (line, view) => {
     expect(readCommand(line, false)).toEqual({ kind: 'view', view });

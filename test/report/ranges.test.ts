@@ -1,0 +1,105 @@
+import { describe, expect, test } from 'vitest';
+import { markdownReport, textReport } from '../../src/report/index.ts';
+import { BAR_AT_END, rangeBar } from '../../src/report/range-bar.ts';
+import { TEXT_VIEWS } from '../../src/report/screen-lines.ts';
+import { ranges } from '../../src/report/sections/ranges.ts';
+import type { Decision, Stability } from '../../src/rules/decision.ts';
+import { fixtureDecision } from './fixture.ts';
+import { blockText } from './section-text.ts';
+
+const HINGE = 'parts[Lock gate hinge]';
+
+/** Made by hand: out of order, with ends that are missing. */
+const STABILITY: readonly Stability[] = [
+  { answer: 'tools.longest', at: 180, low: 150, high: 214 },
+  { answer: 'money.budget', at: 180000, low: 141000, high: null },
+  { answer: `${HINGE}.depthTop`, at: 30, low: 0, high: 32 },
+  { answer: 'shop.ceiling', at: 3600, low: null, high: null },
+  { answer: 'tools.shortest', at: 90, low: null, high: 96 },
+];
+
+const decided = (change: Partial<Decision> = {}): Decision => ({
+  ...fixtureDecision(),
+  stability: STABILITY,
+  ...change,
+});
+
+const LOOK = { width: 80, ascii: false };
+
+describe('the bar of a range', () => {
+  test('the mark stands where the answer does', () => {
+    expect(rangeBar({ at: 182, low: 150, high: 214 })).toBe('(---------o---------)');
+    expect(rangeBar({ at: 150, low: 150, high: 214 })).toBe('o-------------------)');
+    expect(rangeBar({ at: 214, low: 150, high: 214 })).toBe('(-------------------o');
+  });
+
+  test('an answer near an end is not on it', () => {
+    expect(rangeBar({ at: 150.1, low: 150, high: 214 })).toBe('(o------------------)');
+    expect(rangeBar({ at: 213.9, low: 150, high: 214 })).toBe('(------------------o)');
+  });
+
+  test('a side without an end is dotted', () => {
+    expect(rangeBar({ at: 90, low: null, high: 96 })).toBe('..........o---------)');
+    expect(rangeBar({ at: 90, low: 80, high: null })).toBe('(---------o..........');
+    expect(rangeBar({ at: 90, low: null, high: null })).toBe('..........o..........');
+  });
+
+  test('every bar is known again at the end of a line, to be left out where it is read aloud', () => {
+    const ends = [null, 90, 60] as const;
+    for (const low of ends)
+      for (const high of [null, 90, 120])
+        expect(`budget ${rangeBar({ at: 90, low, high })}`.replace(BAR_AT_END, '')).toBe('budget');
+  });
+});
+
+describe('how far each answer may move', () => {
+  test('the tightest come first, with both ends in words', () => {
+    const lines = blockText(ranges(decided()), decided()).replaceAll('\u202f', ' ').split('\n');
+    const rows = lines.filter((line) => BAR_AT_END.test(line));
+    expect(rows.map((line) => line.split(' | ').slice(0, 4))).toEqual([
+      ['depth from the top (Lock gate hinge)', '30 mm', '0 mm', '32 mm'],
+      ['shortest tool', '90 mm', 'any less', '96 mm'],
+      ['longest tool', '180 mm', '150 mm', '214 mm'],
+      ['budget', '180 000 EUR', '141 000 EUR', 'any more'],
+    ]);
+  });
+
+  test('what may be anything is named apart', () => {
+    expect(blockText(ranges(decided()), decided())).toContain(
+      'Answers that may be anything without changing it\nceiling.',
+    );
+  });
+
+  test('inches are read as inches', () => {
+    const inch = { ...fixtureDecision({ shownIn: 'inch' }), stability: STABILITY };
+    expect(blockText(ranges(inch), inch)).toContain('180 mm (7.087 in)');
+  });
+
+  test('without a recommendation, and without ranges, it says why there are none', () => {
+    const open = { ...fixtureDecision({ outcome: 'open' }), stability: [] };
+    expect(blockText(ranges(open), open)).toContain('Nothing is recommended as things stand');
+    const none = decided({ stability: [] });
+    expect(blockText(ranges(none), none)).toContain('or it was not worked out how far');
+  });
+});
+
+describe('where it stands', () => {
+  test('in the report, and in its own view', () => {
+    expect(markdownReport(decided())).toContain('## How far each answer may move');
+    const view = TEXT_VIEWS.ranges(decided(), LOOK).join('\n');
+    expect(view).toMatch(/longest tool +180 mm +150 mm +214 mm +\(-+o-+\)/);
+    expect(view).toContain('any more');
+  });
+
+  test('the report on a terminal has the tightest five, and the last says where all are', () => {
+    const many = [1, 2, 3, 4, 5, 6].map(
+      (at): Stability => ({ answer: 'tools.longest', at: 100, low: 100 - at, high: 200 }),
+    );
+    const text = textReport(decided({ stability: many }), LOOK);
+    expect(text.match(/longest tool/g)).toHaveLength(5);
+    expect(text).toContain('95 mm');
+    expect(text).not.toContain('94 mm');
+    expect(text.replace(/\s+/g, ' ')).toContain('The whole report has all of them.');
+    expect(textReport(decided(), LOOK)).not.toContain('The whole report has all of them.');
+  });
+});
