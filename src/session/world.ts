@@ -26,7 +26,7 @@ export type Decide = (
 export interface World {
   readonly setting: Setting;
   readonly survey: (kept: Kept) => Survey;
-  /** The decision on all answers; null while no part has a size. */
+  /** The decision on all answers; null while nobody was asked for the size of any part. */
   readonly decision: (kept: Kept) => Decision | null;
   /** The same without the traces of its checks, on the parts that have a size: what is being entered is left out. */
   readonly liveDecision: (kept: Kept) => Decision | null;
@@ -48,37 +48,27 @@ export function createWorld(catalog: Catalog, decide: Decide): World {
   // An answer that only says what was taken anyway changes nothing, and needs no deciding again.
   let last: { readonly question: string; readonly decision: Decision } | null = null;
   const judged = (kept: Kept, parts: readonly Part[], traces: boolean, more: More = {}): Decision | null => {
-    if (!parts.some(hasSize)) return null;
+    if (parts.length === 0) return null;
     const answers = { ...survey(kept).answers, parts };
     const options = { shownIn: unitsOf(kept), traces, ...more };
     const question = JSON.stringify([answers, options]);
     if (last?.question !== question) last = { question, decision: decide(answers, catalog, options) };
     return last.decision;
   };
-  const decision = remembered((kept: Kept) => judged(kept, survey(kept).answers.parts, true, { flips: [] }));
+  const all = (kept: Kept): readonly Part[] => {
+    const { parts } = survey(kept).answers;
+    return parts.some(hasSize) || begun(survey(kept)).length > 0 ? parts : [];
+  };
+  const decision = remembered((kept: Kept) => judged(kept, all(kept), true, { flips: [] }));
   return {
     setting,
     survey,
     decision,
-    liveDecision: remembered((kept: Kept) => {
-      const { answers, items } = survey(kept);
-      const waiting = new Set(
-        items
-          .filter(({ question, applies, given }) => applies && SIZES.has(question.id) && given === undefined)
-          .map(({ subject }) => subject),
-      );
-      return judged(
-        kept,
-        answers.parts.filter((_, index) => !waiting.has(index)),
-        false,
-      );
-    }),
-    everyArrangement: remembered((kept: Kept) =>
-      judged(kept, survey(kept).answers.parts, false, { all: true }),
-    ),
-    decisionWith: (kept, id) => judged(kept, survey(kept).answers.parts, true, { also: [id], flips: [id] }),
+    liveDecision: remembered((kept: Kept) => judged(kept, begun(survey(kept)), false)),
+    everyArrangement: remembered((kept: Kept) => judged(kept, all(kept), false, { all: true })),
+    decisionWith: (kept, id) => judged(kept, all(kept), true, { also: [id], flips: [id] }),
     decisionWithRanges: remembered((kept: Kept) =>
-      judged(kept, survey(kept).answers.parts, true, { flips: [], ranges: true }),
+      judged(kept, all(kept), true, { flips: [], ranges: true }),
     ),
   };
 }
@@ -93,7 +83,17 @@ export function unitsOf(kept: Kept): LengthUnits {
   return units?.from !== 'not sure' && units?.value === 'inch' ? 'inch' : 'mm';
 }
 
-/** Whether a part has a size to judge, be it a range. */
+/** Parts of which a size was asked for and answered, be it with *not sure*. */
+function begun({ answers, items }: Survey): readonly Part[] {
+  const waiting = new Set(
+    items
+      .filter(({ question, applies, given }) => applies && SIZES.has(question.id) && given === undefined)
+      .map(({ subject }) => subject),
+  );
+  return answers.parts.filter((_, index) => !waiting.has(index));
+}
+
+/** Whether a part has a size, be it a range. */
 function hasSize(part: Part): boolean {
   const known = (...sizes: readonly Uncertain[]) => sizes.every((size) => size !== 'unknown');
   return part.shape === 'round' ? known(part.diameter, part.length) : known(...part.size);

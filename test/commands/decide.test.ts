@@ -125,7 +125,9 @@ describe('The formats of decide', () => {
       const decision = fixtureDecision({ outcome: 'open' });
       const ran = await run(decision, { format });
       expect(ran.out).toBe(report(decision));
-      expect(ran.err.replace(/\s+/g, ' ')).toContain('What decides: depth from the sides (Lock gate hinge).');
+      expect(ran.err.replace(/\s+/g, ' ')).toContain(
+        'Most worth finding out is depth from the sides (Lock gate hinge): you can measure it or look it up.',
+      );
     },
   );
 

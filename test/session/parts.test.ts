@@ -159,12 +159,15 @@ describe('the field of arrangements', () => {
     expect(live(go(talk, 'block', 'not sure'))).toMatchObject({ total: 12 });
   });
 
-  test('is not judged while no part has a size', () => {
-    expect(live(go(begun(), 'mm', 'none', 'Hinge', 'block', 'not sure'))).toBeNull();
-    const talk = go(begun(), 'mm', 'none', 'Hinge', 'block', 'not sure', {
-      type: 'go',
-      to: { at: 'result' },
-    });
+  test('is not judged while no part was asked for its size', () => {
+    expect(live(go(begun(), 'mm', 'none', 'Hinge', 'block'))).toBeNull();
+    const talk = go(begun(), 'mm', 'none', 'Hinge', 'block', { type: 'go', to: { at: 'result' } });
     expect(talk.session.note).toMatchObject({ kind: 'error', why: expect.stringContaining('needs a size') });
+  });
+
+  test('is judged where nobody is sure of a size: that is an answer', () => {
+    const talk = go(begun(), 'mm', 'none', 'Hinge', 'block', 'not sure');
+    expect(live(talk)).not.toBeNull();
+    expect(go(talk, { type: 'go', to: { at: 'result' } }).session.at).toEqual({ at: 'result' });
   });
 });

@@ -5,13 +5,12 @@ import { checkNumbers } from '../check-numbers.ts';
 import { type ArrangementAt, arrangementAt, checksAt, worstFirst } from '../checks-at.ts';
 import { firstNames } from '../first-names.ts';
 import { machineName, partName, rotaryName } from '../names.ts';
-import { valueName } from '../value-name.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
+import { worthFinding } from '../worth-finding.ts';
 import { stoppers } from './misses.ts';
 
 type Line = readonly Inline[];
 
-const MOST = 3;
 const MOST_PARTS = 6;
 
 const count = number(['count'], '');
@@ -34,16 +33,11 @@ export function stillOpen(decision: Decision): readonly Block[] {
       machineName(decision, at.arrangement.machine, ['contenders', index]),
     );
   });
-  const deciding = decision.unknowns.flatMap(({ answer, decides, ask }, index) =>
-    decides
-      ? [
-          say`${valueName(decision, answer, ['unknowns', index, 'answer'])}: ${words(
-            ask === 'seller'
-              ? 'the seller has to say it, in writing'
-              : 'the shop can measure it or look it up',
-          )}`,
-        ]
-      : [],
+  const deciding = worthFinding(decision).map(
+    ({ name, ask }) =>
+      say`${name}: ${words(
+        ask === 'seller' ? 'the seller has to say it, in writing' : 'the shop can measure it or look it up',
+      )}`,
   );
   return [
     paragraph(
@@ -61,7 +55,7 @@ export function stillOpen(decision: Decision): readonly Block[] {
     ]),
     ...(deciding.length === 0
       ? []
-      : [paragraph(say`${strong(say`What decides most:`)}`), list(deciding.slice(0, MOST))]),
+      : [paragraph(say`${strong(say`Most worth finding out, the first of it first:`)}`), list(deciding)]),
   ];
 }
 

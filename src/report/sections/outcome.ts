@@ -6,6 +6,7 @@ import { arrangementName, partName } from '../names.ts';
 import { nothingAsksForFiveAxes } from '../nothing-asks.ts';
 import { valueName } from '../value-name.ts';
 import { OUTCOME_WORDS } from '../wording/verdicts.ts';
+import { worthFindingSentence } from '../worth-finding.ts';
 import { contenders } from './contenders.ts';
 import { pieces, wayRound } from './pieces.ts';
 import { tightest } from './tightest.ts';
@@ -122,7 +123,7 @@ function sentenceOf(decision: Decision): Line {
   if (decision.outcome === 'none') {
     return say`All ${count} arrangements were judged; the nearest misses say what stopped each, and by how much.`;
   }
-  const deciding = decidingNames(decision);
-  if (deciding.length === 0) return say`${count} arrangements were judged.`;
-  return say`${count} arrangements were judged. What decides: ${enumerate(deciding)}.`;
+  const worth = worthFindingSentence(decision);
+  const judged = say`${count} arrangements were judged.`;
+  return worth.length === 0 ? judged : say`${judged} ${worth}`;
 }
