@@ -5,8 +5,11 @@ const MARK = 'o';
 const LINE = '-';
 const NO_END = '.';
 
-/** A bar at the end of a line, to be left out where lines are read aloud: the ends stand in words beside it. */
-export const BAR_AT_END = /\s+[(.o][-.o]{19}[).o]$/;
+export const BAR_HEADING = 'Where it stands';
+const AT_END = new RegExp(`(?:\\s+${BAR_HEADING}:?)?(?:\\s+[(.o][-.o]{${WIDTH - 2}}[).o])?$`);
+
+/** A line as it is read aloud: without a bar at its end, or the heading over one. The ends stand in words beside it. */
+export const withoutBar = (line: string): string => line.replace(AT_END, '');
 
 /**
  * The range in which an answer may lie, drawn from its least to its greatest value, with a mark where the answer is

@@ -26,7 +26,7 @@ function paper(): string {
     rotaries: all.rotaries.filter(({ id }) => id === 'plover'),
     machines: all.machines.filter(({ id }) => id === 'rowan'),
   };
-  return markdownReport(decide(reading.value.answers, catalog, { flips: [] }));
+  return markdownReport(decide(reading.value.answers, catalog, { flips: [], ranges: true }));
 }
 
 test('a paper as it was written: 0, and how much was worked out again', async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { markdownReport, textReport } from '../../src/report/index.ts';
-import { BAR_AT_END, rangeBar } from '../../src/report/range-bar.ts';
+import { rangeBar, withoutBar } from '../../src/report/range-bar.ts';
 import { TEXT_VIEWS } from '../../src/report/screen-lines.ts';
 import { ranges } from '../../src/report/sections/ranges.ts';
 import type { Decision, Stability } from '../../src/rules/decision.ts';
@@ -48,14 +48,22 @@ describe('the bar of a range', () => {
     const ends = [null, 90, 60] as const;
     for (const low of ends)
       for (const high of [null, 90, 120])
-        expect(`budget ${rangeBar({ at: 90, low, high })}`.replace(BAR_AT_END, '')).toBe('budget');
+        expect(withoutBar(`budget ${rangeBar({ at: 90, low, high })}`)).toBe('budget');
   });
+});
+
+test('read aloud there are no bars, and no heading over them', () => {
+  const lines = TEXT_VIEWS.ranges(decided(), LOOK).map(withoutBar);
+  expect(lines.join('\n')).toMatch(/longest tool +180 mm +150 mm +214 mm$/m);
+  expect(lines.join('\n')).not.toMatch(/Where it stands|-{3}|\.{3}/);
+  const narrow = TEXT_VIEWS.ranges(decided(), { width: 40, ascii: false }).map(withoutBar);
+  expect(narrow.join('\n')).not.toMatch(/Where it stands|-{3}|\.{3}/);
 });
 
 describe('how far each answer may move', () => {
   test('the tightest come first, with both ends in words', () => {
     const lines = blockText(ranges(decided()), decided()).replaceAll('\u202f', ' ').split('\n');
-    const rows = lines.filter((line) => BAR_AT_END.test(line));
+    const rows = lines.filter((line) => /[-.]{9}/.test(line));
     expect(rows.map((line) => line.split(' | ').slice(0, 4))).toEqual([
       ['depth from the top (Lock gate hinge)', '30 mm', '0 mm', '32 mm'],
       ['shortest tool', '90 mm', 'any less', '96 mm'],

@@ -27,7 +27,9 @@ test.each(['shop.answers.yaml', 'shop-hand-lifting.answers.yaml'])(
     const all = demoCatalog();
     const catalog = { ...all, machines: all.machines.filter(({ id }) => ['alder', 'medlar'].includes(id)) };
     const rotaries = catalog.rotaries.filter(({ id }) => ['lapwing', 'whinchat'].includes(id));
-    const paper = markdownReport(decide(gathered(file), { ...catalog, rotaries }, { flips: [] }));
+    const paper = markdownReport(
+      decide(gathered(file), { ...catalog, rotaries }, { flips: [], ranges: true }),
+    );
     const found = verify(paper, 'paper.md');
     expect(found.ok ? found.value.differences : found.problems).toEqual([]);
   },

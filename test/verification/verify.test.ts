@@ -17,7 +17,8 @@ const SHOPS = demoFiles().filter((file) => file.endsWith('.answers.yaml'));
 function decided(file: string, options: Parameters<typeof decide>[2] = {}, catalog = CATALOG): Decision {
   const reading = readAnswers(`${DEMO_FOLDER}${file}`);
   if (!reading.ok) throw new Error(reading.problems.map(describeProblem).join('\n'));
-  return decide(reading.value.answers, catalog, { shownIn: reading.value.shownIn, flips: [], ...options });
+  const { answers, shownIn } = reading.value;
+  return decide(answers, catalog, { shownIn, flips: [], ranges: true, ...options });
 }
 
 function found(reading: Reading<Verification>): Verification {
@@ -123,6 +124,17 @@ describe('what was changed is named', () => {
     expect(found(verify(text, 'f')).differences.map(({ where }) => where)).toEqual([
       'inputs.assume.approach',
     ]);
+  });
+
+  test('how far an answer may move, where it may not: in a decision and in a paper', () => {
+    const claim = { answer: 'tools.longest', at: 180, low: 179.5, high: 180.25 };
+    const claimed: Decision = { ...SMALL, recommended: 'rowan+plover/axis-along-x', stability: [claim] };
+    const { differences: inJson } = found(verify(jsonReport({ ...SMALL, stability: [claim] }), 'f'));
+    expect(inJson.some(({ where }) => where.startsWith('stability['))).toBe(true);
+    const { differences: inPaper } = found(verify(markdownReport(claimed), 'f'));
+    expect(inPaper.some(({ says }) => says?.includes('longest tool') && says.includes('179.5 mm'))).toBe(
+      true,
+    );
   });
 
   test('an arrangement that was taken out', () => {

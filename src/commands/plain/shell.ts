@@ -1,7 +1,7 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { printable } from '../../documents/printable.ts';
 import { liveLine } from '../../report/live-line.ts';
-import { BAR_AT_END } from '../../report/range-bar.ts';
+import { withoutBar } from '../../report/range-bar.ts';
 import type { TextView } from '../../report/screen-lines.ts';
 import { liveOf } from '../../session/live.ts';
 import { screenOf } from '../../session/screen.ts';
@@ -118,10 +118,7 @@ const say = (lines: readonly string[], around: Surroundings): void => {
 
 /** Without signs, boxes and blocks, which are read aloud badly: the words beside them say the same. */
 const readAloud = (line: string): string =>
-  printable(line)
-    .replace(/[\u2500-\u28ff] ?/g, '')
-    .replace(BAR_AT_END, '')
-    .trimEnd();
+  withoutBar(printable(line).replace(/[\u2500-\u28ff] ?/g, '')).trimEnd();
 
 const lineByLine = (text: string): readonly string[] => [...text.trimEnd().split('\n'), ''];
 

@@ -1,7 +1,7 @@
 import type { Decision, Stability } from '../../rules/decision.ts';
 import { type Block, type Cell, details, heading, paragraph, table } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, words } from '../blocks/inline.ts';
-import { rangeBar } from '../range-bar.ts';
+import { BAR_HEADING, rangeBar } from '../range-bar.ts';
 import { valueName } from '../value-name.ts';
 import { valueUnit } from '../value-words.ts';
 
@@ -48,8 +48,7 @@ export function rangesInShort(decision: Decision): readonly Block[] {
 }
 
 const LEAD = say`The recommendation surely stays the same while one of these answers lies between its two ends and all
-  others are as they are. The tightest come first; the bar shows where the answer stands in its range, and is dotted
-  where there is no end.`;
+  others are as they are. The tightest come first.`;
 
 /** Why there is nothing to say; null where there is. */
 function whyNone({ recommended, stability }: Decision): readonly Inline[] | null {
@@ -66,7 +65,7 @@ const rangesTable = (decision: Decision, places: readonly Place[]): Block =>
       [say`Now`, 'right'],
       [say`From`, 'right'],
       [say`To`, 'right'],
-      [say`Where it stands`, 'left'],
+      [[words(BAR_HEADING)], 'left'],
     ],
     places.map((place) => rowOf(decision, place)),
   );
