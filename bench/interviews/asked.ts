@@ -1,5 +1,7 @@
 import type { Answers } from '../../src/questions/answers.ts';
+import { isBasicFact } from '../../src/questions/basic-facts.ts';
 import { QUESTIONS } from '../../src/questions/index.ts';
+import { isAbout as isAboutPath } from '../../src/questions/is-about.ts';
 import type { Question } from '../../src/questions/question.ts';
 
 /** A question about the shop (null) or about one of the parts. */
@@ -21,26 +23,8 @@ export function everyQuestion(parts: number): readonly Asked[] {
   ];
 }
 
-/** Plain facts that everything needs: asked first, without any reckoning. */
-const BASIC: ReadonlySet<string> = new Set([
-  ...[
-    'own-mill',
-    'matters',
-    'name',
-    'shape',
-    'size',
-    'diameter',
-    'length',
-    'stands',
-    'material',
-    'approaches',
-  ],
-  ...['slant', 'undercut', 'bottom', 'motion', 'must', 'held-by'],
-  // while nobody says these, the ranking leaves them out: known, they may change who wins
-  ...['shop-rate', 'vises-wanted'],
-]);
-
-export const isBasic = ({ question }: Asked): boolean => BASIC.has(question.id);
+/** Asked first, without any reckoning. */
+export const isBasic = ({ question }: Asked): boolean => isBasicFact(question);
 
 /** Whether it is asked at all, given what was answered. */
 export const applies = ({ question, part }: Asked, answers: Answers): boolean =>
@@ -50,15 +34,6 @@ export const applies = ({ question, part }: Asked, answers: Answers): boolean =>
 export const answeredWith = ({ question, part }: Asked, answers: Answers, truth: Answers): Answers =>
   question.set(answers, part ?? 0, question.get(truth, part ?? 0));
 
-/**
- * Whether a question is about the value at this path, as open verdicts name it. Example: `parts[Cleat 1].size[0]` is
- * what the size of that part answers.
- */
-export function isAbout({ question, part }: Asked, path: string, { parts }: Answers): boolean {
-  const root = part === null ? null : `parts[${parts[part]?.name}].`;
-  if (root !== null && !path.startsWith(root)) return false;
-  if (root === null && path.startsWith('parts[')) return false;
-  const own = root === null ? path : `parts.${path.slice(root.length)}`;
-  const plain = own.replace(/\[\d+\]/g, '').replace(/^parts\.approaches\.(slant|undercut)$/, 'parts.$1');
-  return plain === question.path;
-}
+/** Whether it is about the value at this path. */
+export const isAbout = ({ question, part }: Asked, path: string, answers: Answers): boolean =>
+  isAboutPath(question, part, path, answers);
