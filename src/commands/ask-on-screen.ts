@@ -4,7 +4,7 @@ import { readAnswers } from '../questions/read-answers.ts';
 import type { Kept } from '../session/kept.ts';
 import { opened } from '../session/opened.ts';
 import type { Session } from '../session/session.ts';
-import { createWorld, type Decide, type World } from '../session/world.ts';
+import { type Ask, createWorld, type Decide, type World } from '../session/world.ts';
 import type { ColorWanted } from '../ui/shell/color.ts';
 import type { ScreenLeft } from '../ui/shell/run.ts';
 import { type Disk, perform } from './plain/perform.ts';
@@ -18,7 +18,7 @@ export interface ScreenAround {
   readonly disk: Omit<Disk, 'warn'>;
   readonly catalog: Catalog;
   /** null: decided on a thread of its own */
-  readonly decide: Decide | null;
+  readonly engine: { readonly decide: Decide; readonly ask: Ask | null } | null;
 }
 
 /** Runs the full-screen interview. Everything of it is loaded here, and only here. */
@@ -34,10 +34,14 @@ export async function askOnScreen(
   const { catalog, disk, ascii, stdin, stdout } = around;
   let redo: () => void = () => undefined;
   const judge =
-    around.decide === null
+    around.engine === null
       ? (await import('../ui/judging/worker-judge.ts')).workerJudge(catalog, () => redo())
       : null;
-  const world = createWorld(catalog, around.decide ?? judge?.decide ?? never);
+  const world = createWorld(
+    catalog,
+    around.engine?.decide ?? judge?.decide ?? never,
+    around.engine === null ? (judge?.ask ?? null) : around.engine.ask,
+  );
   let trouble: string | null = null;
   const remember = (sentence: string): void => {
     trouble = sentence;

@@ -5,6 +5,7 @@ import { readCatalog } from '../catalog/read.ts';
 import { describeProblem, type Reading } from '../documents/problem.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import { answerReport, jsonReport, markdownReport, paperInFile, textReport } from '../report/index.ts';
+import { askingOf } from '../rules/asking/asking.ts';
 import { decide } from '../rules/decide.ts';
 import type { Saved } from '../session/saved.ts';
 import type { Session } from '../session/session.ts';
@@ -26,6 +27,8 @@ export interface InterviewOptions {
   readonly catalog?: readonly string[];
   readonly session?: string;
   readonly resume?: boolean;
+  /** every question, in a fixed order */
+  readonly askAll?: boolean;
   /** line by line, also without a terminal */
   readonly plain?: boolean;
   /** false: never ask */
@@ -49,6 +52,8 @@ export interface Engine {
   /** no folder: the demo catalog */
   readonly readCatalog: (folders: readonly string[]) => Reading<Catalog>;
   readonly decide: Decide;
+  /** which answers can still change the result; null: nobody says */
+  readonly ask: typeof askingOf | null;
   readonly text: typeof textReport;
   readonly markdown: typeof markdownReport;
   readonly json: typeof jsonReport;
@@ -58,6 +63,7 @@ export interface Engine {
 const REAL: Engine = {
   readCatalog: (folders) => readCatalog(folders.length === 0 ? [demoCatalog()] : folders),
   decide,
+  ask: askingOf,
   text: textReport,
   markdown: markdownReport,
   json: jsonReport,
@@ -129,7 +135,7 @@ async function lineByLine(
   asking: Asking,
 ): Promise<Asked> {
   const { options, around, engine } = asking;
-  const world = createWorld(catalog, engine.decide);
+  const world = createWorld(catalog, engine.decide, engine.ask);
   const session = begin(world);
   greet(session, catalog, around.stdout);
   const left = await askLineByLine(session, world, {
@@ -157,7 +163,7 @@ async function onScreen(begin: (world: World) => Session, catalog: Catalog, aski
     color: options.color ?? 'auto',
     disk: diskOf(asking),
     catalog,
-    decide: engine === REAL ? null : engine.decide,
+    engine: engine === REAL ? null : engine,
   });
   return { left, world };
 }
@@ -181,11 +187,20 @@ const foldersOf = (
   catalog.length > 0 ? catalog.map((folder) => resolve(cwd, folder)) : (saved?.catalogs ?? []);
 
 function sessionFor(
-  { resume, units = null }: { readonly resume?: boolean; readonly units?: LengthUnits | null },
+  {
+    resume,
+    askAll,
+    units = null,
+  }: {
+    readonly resume?: boolean;
+    readonly askAll?: boolean;
+    readonly units?: LengthUnits | null;
+  },
   saved: Saved | null,
   world: World,
   folders: readonly string[],
 ): Session {
-  if (saved === null) return newSession(world, folders, units);
-  return resume === true ? resumed(saved, world, folders, units) : offered(saved, folders, units);
+  if (saved === null) return newSession(world, folders, units, askAll === true ? 'all' : 'needed');
+  const asked: Saved = askAll === true ? { ...saved, asks: 'all' } : saved;
+  return resume === true ? resumed(asked, world, folders, units) : offered(asked, folders, units);
 }

@@ -15,6 +15,7 @@ export interface Options {
   readonly catalog?: readonly string[];
   readonly session?: string;
   readonly resume?: boolean;
+  readonly askAll?: boolean;
   readonly plain?: boolean;
   readonly ascii?: boolean;
   readonly color?: 'auto' | 'always' | 'never';
@@ -93,6 +94,7 @@ function commandLine(commands: Commands, version: string, finish: (code: number)
     .addOption(catalogOption())
     .option('--session <file>', 'where the interview is kept')
     .option('--resume', 'go on with the interview that is kept')
+    .option('--ask-all', 'ask every question, also where it cannot change the result any more')
     .option('--plain', 'line by line, for screen readers and pipes')
     .addOption(asciiOption())
     .addOption(colorOption())

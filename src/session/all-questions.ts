@@ -1,3 +1,4 @@
+import { notAsked } from './because.ts';
 import type { Place, Session } from './session.ts';
 import { type Item, isOpen } from './survey.ts';
 import { placeOf } from './walk.ts';
@@ -9,17 +10,18 @@ export interface QuestionLine {
   /** name of the part; null: about the shop */
   readonly part: string | null;
   readonly title: string;
-  readonly state: 'answered' | 'usual' | 'not sure' | 'open' | 'does not apply';
+  readonly state: 'answered' | 'usual' | 'not sure' | 'open' | 'not asked' | 'does not apply';
 }
 
 /** Every question in the order in which it is asked, those that do not apply now included. */
-export function allQuestions({ kept }: Session, world: World): readonly QuestionLine[] {
-  const { items, answers } = world.survey(kept);
+export function allQuestions(session: Session, world: World): readonly QuestionLine[] {
+  const { items, answers } = world.survey(session.kept);
+  const skipped = notAsked(session, world);
   return items.map((item) => ({
     place: placeOf(item),
     part: item.subject === null ? null : (answers.parts[item.subject]?.name ?? null),
     title: item.question.title,
-    state: stateOf(item),
+    state: skipped?.has(item) ? 'not asked' : stateOf(item),
   }));
 }
 

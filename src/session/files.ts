@@ -89,7 +89,7 @@ export function replyAtResume(session: Session, text: string, world: World): Ste
   const answer = text.trim().toLowerCase();
   if (/^(1|r|resume|y|yes)$/.test(answer)) return [goOnFrom(session, REVIEW, world), []];
   if (/^(2|n|new|no)$/.test(answer)) {
-    return [goOnFrom({ ...session, kept: NOTHING_KEPT, detours: [] }, REVIEW, world), []];
+    return [goOnFrom({ ...session, kept: NOTHING_KEPT, detours: [], trail: [] }, REVIEW, world), []];
   }
   return refused(session, text, 'Type resume to go on with the saved interview, or new to begin another.');
 }

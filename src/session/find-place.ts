@@ -1,3 +1,4 @@
+import { nextPlace } from './next.ts';
 import type { Place, Session } from './session.ts';
 import { type Item, isOpen } from './survey.ts';
 import { PARTS, placeOf, REVIEW, walkOf } from './walk.ts';
@@ -24,8 +25,7 @@ export function findPlace(session: Session, world: World, text: string): Found {
   if (typed === 'review') return yes(REVIEW);
   const { answers, items } = world.survey(session.kept);
   if (typed === 'open') {
-    const open = items.find(isOpen);
-    return open === undefined ? no('No question is open.') : yes(placeOf(open));
+    return firstOpen(session, items, world);
   }
   const part = answers.parts.findIndex((each) => each.name.toLowerCase() === typed);
   if (part >= 0) return yes({ at: 'review', part });
@@ -45,6 +45,14 @@ export function findPlace(session: Session, world: World, text: string): Found {
       `No question and no part is called "${text.trim()}": type its number or words of its title; "review" lists them.`,
     )
   );
+}
+
+/** The question to ask next; where every one that matters is answered, the first that is not. */
+function firstOpen(session: Session, items: readonly Item[], world: World): Found {
+  const open = items.find(isOpen);
+  if (open === undefined) return no('No question is open.');
+  const next = session.asks === 'all' ? REVIEW : nextPlace({ ...session, at: REVIEW }, world);
+  return yes(next.at === 'question' ? next : placeOf(open));
 }
 
 /** One of these items, or why it is not one; null where none is meant. */

@@ -1,8 +1,10 @@
+import { isBasicFact } from '../questions/basic-facts.ts';
 import { basedWithPart } from './base.ts';
 import type { GivenAnswers, Kept } from './kept.ts';
+import { nextPlace, withTrail } from './next.ts';
 import type { Detour, Place, Session } from './session.ts';
 import { type Item, isOpen } from './survey.ts';
-import { itemAt, neighbor, placeOf, REVIEW, samePlace } from './walk.ts';
+import { itemAt, placeOf, REVIEW, samePlace } from './walk.ts';
 import type { World } from './world.ts';
 
 /** Stands at a place. At the list of parts while there is none, the first part is begun at once. */
@@ -43,18 +45,22 @@ export function comeBack(session: Session, otherwise: Place): Session {
 /** On from an answered question: to what has opened since the detour began, then back; without one, to the next. */
 export function advance(session: Session, world: World): Session {
   const since = session.detours.at(-1);
-  if (since === undefined) return arrive(session, neighbor(session, world, 1) ?? REVIEW);
+  if (since === undefined) return arrive(withTrail(session), nextPlace(session, world));
   const opened = firstOpened(session, since, world);
   return opened === undefined ? comeBack(session, REVIEW) : arrive(session, placeOf(opened));
 }
 
-/** The first question, after this one and about the same part, that is open now and was not, or was not asked, then. */
+/**
+ * The first question, after this one and about the same part, that is open now and was not, or was not asked, then. Where
+ * only what is needed is asked, a basic fact or a contradiction.
+ */
 function firstOpened(session: Session, since: Detour, world: World): Item | undefined {
   const here = itemAt(session.at, session.kept, world);
   const { items } = world.survey(session.kept);
   const from = here === undefined ? items.length : items.indexOf(here) + 1;
   return items.slice(from).find((item) => {
     if (item.subject !== here?.subject || !isOpen(item)) return false;
+    if (session.asks === 'needed' && item.objection === null && !isBasicFact(item.question)) return false;
     const then = itemAt(placeOf(item), since.kept, world);
     return then === undefined || !isOpen(then);
   });

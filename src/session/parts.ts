@@ -3,8 +3,9 @@ import type { Option } from '../questions/question.ts';
 import { basedWithoutPart } from './base.ts';
 import type { Kept } from './kept.ts';
 import { arrive, beginPart, comeBack, detour, nameOf } from './move.ts';
+import { nextPlace, withTrail } from './next.ts';
 import { type Place, refused, type Session, type Step } from './session.ts';
-import { neighbor, PARTS, REVIEW } from './walk.ts';
+import { PARTS, REVIEW, samePlace } from './walk.ts';
 import type { World } from './world.ts';
 
 /** What can be done at the list of parts. */
@@ -50,7 +51,8 @@ export function replyAtParts(session: Session, text: string, world: World): Step
 /** On from the list of parts. */
 export function goOn(session: Session, world: World): Step {
   if (session.detours.length > 0) return [comeBack(session, REVIEW), []];
-  return [arrive(session, neighbor(session, world, 1) ?? REVIEW), []];
+  const gone = withTrail(session);
+  return [arrive(gone, nextPlace(gone, world)), []];
 }
 
 /** A new part. From the list of parts its questions lead back there by themselves. */
@@ -58,7 +60,9 @@ export function addPart(session: Session): Step {
   const to = nameOf(session.kept.parts.length);
   const isOnTheWay = session.at.at === 'parts' && session.detours.length === 0;
   const detours = isOnTheWay ? [] : [...session.detours, { from: session.at, to, kept: session.kept }];
-  return [beginPart({ ...session, detours }, {}), []];
+  // on the way it comes back here afterwards
+  const trail = isOnTheWay ? session.trail.filter((place) => !samePlace(place, PARTS)) : session.trail;
+  return [beginPart({ ...session, detours, trail }, {}), []];
 }
 
 /** A part with the same answers; its name is asked, then its answers are shown to be changed. */
@@ -124,6 +128,7 @@ export function withoutPart(session: Session, part: number): Session {
     ...session,
     kept: without(session.kept),
     at: moved(session.at) ?? PARTS,
+    trail: session.trail.flatMap((place) => moved(place) ?? []),
     detours: session.detours.flatMap((each) => {
       const [from, to] = [moved(each.from), moved(each.to)];
       return from === null || to === null ? [] : [{ from, to, kept: without(each.kept) }];

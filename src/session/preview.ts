@@ -12,7 +12,8 @@ export type Preview =
 
 /** Example: '3 1/2 in' typed at a length → '88.9 mm (3.5 in)'. */
 export function previewOf(session: Session, event: Event, world: World): Preview {
-  const [after] = step(session, event, world);
+  // which question it would lead to is not worked out for a look ahead
+  const [after] = step(session, event, { ...world, asking: () => 'later' });
   // an answer may lead back to the result, which is not to be decided for a look ahead
   const { accepted, error } = feedbackIn(after, world);
   if (error !== null) return { ok: false, why: error.why };

@@ -1,5 +1,6 @@
 import { type DescribeContext, describeUnsure, describeValue } from '../questions/describe-value.ts';
 import type { Question, Section } from '../questions/question.ts';
+import { notAsked } from './because.ts';
 import { findPlace } from './find-place.ts';
 import type { Given, Subject } from './kept.ts';
 import { detour } from './move.ts';
@@ -18,8 +19,10 @@ export interface ReviewLine {
   readonly title: string;
   /** the answer, or what is taken without one; null where that is nothing */
   readonly words: string | null;
-  /** `ignored`: kept, but it does not apply now */
-  readonly state: 'typed' | 'usual' | 'not sure' | 'open' | 'ignored';
+  /** `ignored`: kept, but it does not apply now; `not asked`: it cannot change the result any more */
+  readonly state: 'typed' | 'usual' | 'not sure' | 'open' | 'not asked' | 'ignored';
+  /** ids of the checks, stages and measures that read the answer */
+  readonly readBy: readonly string[];
   /** why an answer cannot stand beside the others */
   readonly objection: string | null;
 }
@@ -29,6 +32,7 @@ export function reviewLines(session: Session, part: Subject, world: World): read
   const { items, answers } = world.survey(session.kept);
   const questions = walkOf(session.kept, world).filter(({ at }) => at === 'question');
   const numbers = new Map(questions.map((place, index) => [JSON.stringify(place), index + 1]));
+  const skipped = notAsked(session, world);
   return items
     .filter(
       ({ applies, given, subject }) =>
@@ -39,7 +43,9 @@ export function reviewLines(session: Session, part: Subject, world: World): read
       part: item.subject === null ? null : (answers.parts[item.subject]?.name ?? null),
       section: item.question.section,
       title: item.question.title,
+      readBy: item.question.readBy,
       ...standing(item, session, world),
+      ...(skipped?.has(item) ? { state: 'not asked' as const } : {}),
       objection: item.objection,
     }));
 }

@@ -1,6 +1,6 @@
 import { isUsable } from './base.ts';
 import type { Base, Given, GivenAnswers, Kept } from './kept.ts';
-import type { Place, Session } from './session.ts';
+import type { Asks, Place, Session } from './session.ts';
 
 const SESSION_FORMAT = 'fivesides-session/1';
 
@@ -13,6 +13,8 @@ export interface Saved {
   readonly position: Place;
   /** every answer, by the id of its question; units are one of them */
   readonly answers: Kept;
+  /** a file that does not say asks what is needed */
+  readonly asks: Asks;
 }
 
 /** From one format to the next. A file of an old format goes through all that follow. */
@@ -31,9 +33,9 @@ export type SavedReading =
   | { readonly ok: false; readonly why: string };
 
 /** The session as it is saved: everything that was answered, and where it stood. */
-export function savedOf({ kept, at, detours, catalogs }: Session): Saved {
+export function savedOf({ kept, at, detours, catalogs, asks }: Session): Saved {
   const position = detours[0]?.from ?? at;
-  return { format: SESSION_FORMAT, catalogs, position, answers: kept };
+  return { format: SESSION_FORMAT, catalogs, position, asks, answers: kept };
 }
 
 /**
@@ -54,7 +56,7 @@ export function readSaved(text: string, migrations: readonly Migration[] = MIGRA
   if (current.format !== SESSION_FORMAT) {
     return no(`its format is "${format.slice(0, 60)}", and this version reads ${SESSION_FORMAT}`);
   }
-  const { catalogs, position, answers } = current;
+  const { catalogs, position, answers, asks } = current;
   if (!Array.isArray(catalogs) || !catalogs.every((folder) => typeof folder === 'string')) {
     return no('its "catalogs" are no list of folders');
   }
@@ -68,7 +70,13 @@ export function readSaved(text: string, migrations: readonly Migration[] = MIGRA
   const kept: Kept = { shop: answers.shop, parts, ...based };
   return {
     ok: true,
-    saved: { format: SESSION_FORMAT, catalogs, position: positionOf(position), answers: kept },
+    saved: {
+      format: SESSION_FORMAT,
+      catalogs,
+      position: positionOf(position),
+      asks: asks === 'all' ? 'all' : 'needed',
+      answers: kept,
+    },
   };
 }
 

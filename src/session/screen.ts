@@ -1,9 +1,19 @@
 import { bareUnit, UNITS } from '../quantities/units.ts';
-import { describeUnsure, describeValue } from '../questions/describe-value.ts';
+import { describeUnsure } from '../questions/describe-value.ts';
 import type { Option, Section, Value } from '../questions/question.ts';
 import { SECTION_TITLES } from '../questions/sections.ts';
 import type { Decision } from '../rules/decision.ts';
+import {
+  type Because,
+  becauseOf,
+  type NeededProgress,
+  neededProgress,
+  notAsked,
+  type Settled,
+} from './because.ts';
 import { USUAL_FILE } from './files.ts';
+import { worthAsking } from './next.ts';
+import { type PartLine, partLines } from './part-lines.ts';
 import { PART_ACTIONS } from './parts.ts';
 import { givenWords, type ReviewLine, reviewLines } from './review.ts';
 import type { Place, Session, Written } from './session.ts';
@@ -31,7 +41,15 @@ export interface QuestionScreen {
   /** name of the part it is about; null: about the shop */
   readonly part: string | null;
   /** of: null before there is a part, when nobody knows how many questions there will be */
-  readonly progress: { readonly number: number; readonly of: number | null; readonly open: number };
+  readonly progress: {
+    readonly number: number;
+    readonly of: number | null;
+    readonly open: number;
+    /** where only what is needed is asked */
+    readonly needed: NeededProgress | null;
+  };
+  /** why it is asked now; null where it is asked as it comes */
+  readonly because: Because | null;
   readonly title: string;
   readonly ask: string;
   readonly hint: string;
@@ -57,10 +75,14 @@ export type Screen = (
       readonly part: string | null;
       readonly lines: readonly ReviewLine[];
       readonly open: number;
+      /** how the result stands without the questions that are not asked; null where all are */
+      readonly settled: Settled | null;
     }
   | { readonly kind: 'result'; readonly decision: Decision | null; readonly file: string }
   | { readonly kind: 'file'; readonly what: Written; readonly file: string }
   | { readonly kind: 'overwrite'; readonly what: Written; readonly file: string }
+  /** which question comes next is being worked out */
+  | { readonly kind: 'next' }
   | { readonly kind: 'done' }
 ) &
   Feedback;
@@ -71,12 +93,6 @@ interface Feedback {
   readonly accepted: { readonly title: string; readonly words: string } | null;
   readonly error: { readonly typed: string; readonly why: string } | null;
   readonly said: string | null;
-}
-
-export interface PartLine {
-  readonly name: string;
-  readonly summary: string;
-  readonly open: number;
 }
 
 /**
@@ -91,8 +107,10 @@ export function screenOf(session: Session, world: World): Screen {
     ...bodyOf(session.at, session, survey, world),
     ...feedbackOf(session, survey, world),
   };
-  // a decision is large, and whoever made it decides how long it is kept
-  if (screen.kind !== 'result') screens.set(session, { world, screen });
+  // a decision is large, and whoever made it decides how long it is kept; what is still worked out is looked at again
+  const hangs = screen.kind === 'question' || screen.kind === 'review';
+  const isWhole = screen.kind !== 'result' && !(hangs && worthAsking(session, world) === 'later');
+  if (isWhole) screens.set(session, { world, screen });
   return screen;
 }
 
@@ -124,7 +142,8 @@ function bodyOf(at: Place, session: Session, survey: Survey, world: World) {
     case 'review': {
       const lines = reviewLines(session, at.part, world);
       const part = at.part === null ? null : nameOf(at.part);
-      return { kind: at.at, part, lines, open: lines.filter(({ state }) => state === 'open').length };
+      const open = lines.filter(({ state }) => state === 'open').length;
+      return { kind: at.at, part, lines, open, settled: notAsked(session, world)?.settled ?? null };
     }
     case 'result':
       return { kind: at.at, decision: world.decision(session.kept), file: USUAL_FILE.report };
@@ -132,6 +151,7 @@ function bodyOf(at: Place, session: Session, survey: Survey, world: World) {
       return { kind: at.at, what: at.what, file: USUAL_FILE[at.what] };
     case 'overwrite':
       return { kind: at.at, what: at.what, file: at.file };
+    case 'next':
     case 'done':
       return { kind: at.at };
   }
@@ -156,7 +176,9 @@ function questionScreen(item: Item, session: Session, survey: Survey, world: Wor
       number: questions.findIndex((place) => samePlace(place, session.at)) + 1,
       of: session.kept.parts.length === 0 ? null : questions.length,
       open: survey.items.filter(isOpen).length,
+      needed: neededProgress(session, survey, world),
     },
+    because: becauseOf(item, session, world),
     title: question.title,
     ask: question.ask({ part, units, currency: world.setting.currency }),
     hint: units === 'inch' ? question.hintInch : question.hint,
@@ -200,23 +222,6 @@ const valuesOf = (value: Value): readonly string[] => {
   const all = Array.isArray(value) ? value : [value];
   return all.filter((each) => typeof each === 'string');
 };
-
-function partLines(session: Session, survey: Survey, world: World): readonly PartLine[] {
-  const context = { ...world.setting, units: unitsOf(session.kept) };
-  return survey.answers.parts.map(({ name }, index) => {
-    const own = survey.items.filter((item) => item.subject === index);
-    const summary = own
-      .filter(
-        ({ question, applies, given }) => SUMMARY.has(question.id) && applies && given?.from === 'typed',
-      )
-      .map(({ question, given }) =>
-        given?.from === 'typed' ? describeValue(question.field, given.value, context) : '',
-      );
-    return { name, summary: summary.join(', '), open: own.filter(isOpen).length };
-  });
-}
-
-const SUMMARY = new Set(['shape', 'size', 'diameter', 'length', 'material', 'approaches']);
 
 function feedbackOf({ note, kept }: Session, survey: Survey, world: World): Feedback {
   const context = { ...world.setting, units: unitsOf(kept) };

@@ -5,6 +5,8 @@ export type Place =
   /** a saved interview was found: go on with it, or begin anew */
   | { readonly at: 'resume' }
   | { readonly at: 'question'; readonly id: string; readonly subject: Subject }
+  /** which question comes next is being worked out */
+  | { readonly at: 'next' }
   /** the list of parts: add, copy, edit, remove, or go on */
   | { readonly at: 'parts' }
   | { readonly at: 'remove'; readonly part: number }
@@ -43,7 +45,10 @@ export interface Detour {
   readonly kept: Kept;
 }
 
-/** The conversation as data. Only `kept` and the place are saved; the rest is about the last event. */
+/** Whether only what can still change the result is asked, or every question in a fixed order. */
+export type Asks = 'needed' | 'all';
+
+/** The conversation as data. `kept`, the place and how it asks are saved; the rest is about the last event, or the way here. */
 export interface Session {
   readonly kept: Kept;
   readonly at: Place;
@@ -52,6 +57,9 @@ export interface Session {
   readonly note: Note | null;
   /** folders of the catalog; none: the demo catalog */
   readonly catalogs: readonly string[];
+  readonly asks: Asks;
+  /** what was gone on from, each place once, in the order in which that was done first */
+  readonly trail: readonly Place[];
 }
 
 export type Event =
@@ -60,6 +68,10 @@ export type Event =
   /** takes what is shown: the current answer, the usual one, the next step */
   | { readonly type: 'accept' }
   | { readonly type: 'not-sure' }
+  /** which question comes next may be known now */
+  | { readonly type: 'next' }
+  /** how to ask from now on; null: the other way */
+  | { readonly type: 'ask'; readonly asks: Asks | null }
   | { readonly type: 'back' }
   | { readonly type: 'go'; readonly to: Place }
   /** to a question by its number in the review, or words of its title; to a part by its name */

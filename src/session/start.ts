@@ -1,15 +1,21 @@
 import type { LengthUnits } from '../quantities/kinds.ts';
 import { type Kept, NOTHING_KEPT, withGiven } from './kept.ts';
 import { arrive } from './move.ts';
+import { nextPlace } from './next.ts';
 import type { Saved } from './saved.ts';
-import type { Place, Session } from './session.ts';
+import type { Asks, Place, Session } from './session.ts';
 import { comesFirst, isOpen } from './survey.ts';
 import { itemAt, PARTS, placeOf, REVIEW } from './walk.ts';
 import type { World } from './world.ts';
 
 /** A new interview, at its first question. `units`: asked for when the program was started. */
-export function newSession(world: World, catalogs: readonly string[], units: LengthUnits | null): Session {
-  return goOnFrom(blank(withUnits(NOTHING_KEPT, units), catalogs), REVIEW, world);
+export function newSession(
+  world: World,
+  catalogs: readonly string[],
+  units: LengthUnits | null,
+  asks: Asks = 'needed',
+): Session {
+  return goOnFrom(blank(withUnits(NOTHING_KEPT, units), catalogs, asks), REVIEW, world);
 }
 
 /** A saved interview, at its first open question. */
@@ -19,30 +25,35 @@ export function resumed(
   catalogs: readonly string[],
   units: LengthUnits | null,
 ): Session {
-  return goOnFrom(blank(withUnits(saved.answers, units), catalogs), saved.position, world);
+  return goOnFrom(blank(withUnits(saved.answers, units), catalogs, saved.asks), saved.position, world);
 }
 
 /** A saved interview was found: it is offered, and nothing is begun yet. */
 export function offered(saved: Saved, catalogs: readonly string[], units: LengthUnits | null): Session {
-  return { ...blank(withUnits(saved.answers, units), catalogs), at: { at: 'resume' } };
+  return { ...blank(withUnits(saved.answers, units), catalogs, saved.asks), at: { at: 'resume' } };
 }
 
-/** At the first open question; where there is none, at the place where it stood, if that is a place still. */
+/** At the first open question, or the one to ask next; where there is none, at the place where it stood, if that is a place still. */
 export function goOnFrom(session: Session, position: Place, world: World): Session {
   const open = world.survey(session.kept).items.find(isOpen);
   if (session.kept.parts.length === 0 && (open === undefined || !comesFirst(open.question)))
     return arrive(session, PARTS);
-  if (open !== undefined) return arrive(session, placeOf(open));
+  if (open !== undefined) {
+    const at = { ...session, at: REVIEW };
+    return arrive(session, session.asks === 'all' ? placeOf(open) : nextPlace(at, world));
+  }
   const isThere = position.at === 'question' && itemAt(position, session.kept, world)?.applies === true;
   return arrive(session, isThere ? position : REVIEW);
 }
 
-const blank = (kept: Kept, catalogs: readonly string[]): Session => ({
+const blank = (kept: Kept, catalogs: readonly string[], asks: Asks): Session => ({
   kept,
   at: REVIEW,
   detours: [],
   note: null,
   catalogs,
+  asks,
+  trail: [],
 });
 
 const withUnits = (kept: Kept, units: LengthUnits | null): Kept =>

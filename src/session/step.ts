@@ -4,10 +4,12 @@ import { replyAtFile, replyAtOverwrite, replyAtResult, replyAtResume, written } 
 import { findPlace } from './find-place.ts';
 import type { GivenAnswers } from './kept.ts';
 import { arrive, comeBack, detour } from './move.ts';
+import { nextPlace, placeBefore } from './next.ts';
 import { addPart, copyPart, goOn, renamePart, replyAtParts, replyAtRemove, withoutPart } from './parts.ts';
 import { replyAtReview } from './review.ts';
 import { type Event, type Place, refused, type Session, type Step, type Written } from './session.ts';
-import { itemAt, neighbor, PARTS, REVIEW, samePlace } from './walk.ts';
+import { switched } from './switched.ts';
+import { itemAt, PARTS, REVIEW, samePlace } from './walk.ts';
 import type { World } from './world.ts';
 
 /**
@@ -15,7 +17,9 @@ import type { World } from './world.ts';
  * world give the same step. Going anywhere never loses an answer.
  */
 export function step(session: Session, event: Event, world: World): Step {
-  const [next, effects] = turn({ ...session, note: null }, event, world);
+  // what the last answer brought about is still to be said where the next question was waited for
+  const fresh = event.type === 'next' ? session : { ...session, note: null };
+  const [next, effects] = turn(fresh, event, world);
   return [withoutEmptyPart(next), effects];
 }
 
@@ -27,6 +31,10 @@ function turn(session: Session, event: Event, world: World): Step {
       return accepted(session, world);
     case 'not-sure':
       return notSure(session, 'not sure', world);
+    case 'next':
+      return [waitedFor(session, world), []];
+    case 'ask':
+      return switched(session, event.asks, world);
     case 'back':
       return [back(session, world), []];
     case 'go':
@@ -101,6 +109,8 @@ function replied(session: Session, text: string, world: World): Step {
       return replyAtFile(session, at.what, text);
     case 'overwrite':
       return replyAtOverwrite(session, at, text);
+    case 'next':
+      return [waitedFor(session, world), []];
     case 'done':
       return [session, []];
   }
@@ -124,10 +134,16 @@ function accepted(session: Session, world: World): Step {
       return replyAtResult(session, '');
     case 'file':
       return replyAtFile(session, at.what, '');
+    case 'next':
+      return [waitedFor(session, world), []];
     default:
       return refused(session, '', 'Type yes or no.');
   }
 }
+
+/** On to the question that was waited for, if it is known by now. */
+const waitedFor = (session: Session, world: World): Session =>
+  session.at.at === 'next' ? arrive(session, nextPlace(session, world)) : session;
 
 function notSure(session: Session, typed: string, world: World): Step {
   const item = itemAt(session.at, session.kept, world);
@@ -140,7 +156,7 @@ function back(session: Session, world: World): Session {
   const { at, detours } = session;
   const start = detours.at(-1);
   if (start !== undefined && samePlace(start.to, at)) return comeBack(session, PARTS);
-  const before = neighbor(session, world, -1);
+  const before = placeBefore(session, world);
   if (before !== null) return arrive(session, before);
   if (at.at === 'question' || at.at === 'resume') {
     return { ...session, note: { kind: 'said', words: 'This is the first question.' } };

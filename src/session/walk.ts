@@ -5,6 +5,8 @@ import type { World } from './world.ts';
 
 export const PARTS: Place = { at: 'parts' };
 export const REVIEW: Place = { at: 'review', part: null };
+/** Which question comes next is being worked out. */
+export const NEXT: Place = { at: 'next' };
 
 export const placeOf = ({ question, subject }: Item): Place => ({
   at: 'question',

@@ -1,7 +1,9 @@
 import type { Catalog } from '../catalog/catalog.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import type { Answers, Part, Uncertain } from '../questions/answers.ts';
+import type { Asking } from '../rules/asking/asking.ts';
 import type { Decision } from '../rules/decision.ts';
+import { type AskingNow, askingNow } from './asking-now.ts';
 import type { Kept } from './kept.ts';
 import { type Setting, type Survey, surveyOf } from './survey.ts';
 
@@ -22,6 +24,9 @@ export type Decide = (
   },
 ) => Decision;
 
+/** What is worth asking, as the engine has it; 'later': it is being worked out. */
+export type Ask = (answers: Answers, catalog: Catalog) => Asking | 'later';
+
 /** All that the session reads besides itself. Everything in it is worked out once for the same answers. */
 export interface World {
   readonly setting: Setting;
@@ -36,10 +41,15 @@ export interface World {
   readonly decisionWith: (kept: Kept, id: string) => Decision | null;
   /** The decision with how far each answer may move while the recommendation stays: what is exported. */
   readonly decisionWithRanges: (kept: Kept) => Decision | null;
+  /**
+   * Which open questions can still change the result; null while no part has a size, or where nobody works it out;
+   * 'later' while it is being worked out.
+   */
+  readonly asking: (kept: Kept) => AskingNow | 'later' | null;
 }
 
-/** Ties the session to a catalog and an engine. What `decide` throws is not caught. */
-export function createWorld(catalog: Catalog, decide: Decide): World {
+/** Ties the session to a catalog and an engine. What `decide` throws is not caught. `ask` null: nobody says what is worth asking. */
+export function createWorld(catalog: Catalog, decide: Decide, ask: Ask | null = null): World {
   const setting: Setting = {
     offer: { machines: catalog.machines },
     currency: catalog.currency,
@@ -67,6 +77,10 @@ export function createWorld(catalog: Catalog, decide: Decide): World {
     liveDecision: remembered((kept: Kept) => judged(kept, begun(survey(kept)), false)),
     everyArrangement: remembered((kept: Kept) => judged(kept, all(kept), false, { all: true })),
     decisionWith: (kept, id) => judged(kept, all(kept), true, { also: [id], flips: [id] }),
+    asking: settledOnly((kept: Kept) => {
+      if (ask === null || !all(kept).some(hasSize)) return null;
+      return askingNow(survey(kept), (answers) => ask(answers, catalog));
+    }),
     decisionWithRanges: remembered((kept: Kept) =>
       judged(kept, all(kept), true, { flips: [], ranges: true }),
     ),
@@ -97,6 +111,20 @@ function begun({ answers, items }: Survey): readonly Part[] {
 function hasSize(part: Part): boolean {
   const known = (...sizes: readonly Uncertain[]) => sizes.every((size) => size !== 'unknown');
   return part.shape === 'round' ? known(part.diameter, part.length) : known(...part.size);
+}
+
+/** Remembers what was worked out; what comes later is asked for again. */
+function settledOnly<Key extends object, Result>(
+  work: (key: Key) => Result | 'later',
+): (key: Key) => Result | 'later' {
+  const results = new WeakMap<Key, { readonly result: Result }>();
+  return (key) => {
+    const found = results.get(key);
+    if (found !== undefined) return found.result;
+    const result = work(key);
+    if (result !== 'later') results.set(key, { result });
+    return result;
+  };
 }
 
 function remembered<Key extends object, Result>(work: (key: Key) => Result): (key: Key) => Result {

@@ -30,7 +30,7 @@ test(
       ...[...SHOP_REPLIES, 'save mine.yaml', '', 'show money', 'export half-page half.txt', 'report.md'],
     ];
     const asked = await run(program, {
-      args: ['--plain', '--session', 's.json', ...DEMO],
+      args: ['--plain', '--ask-all', '--session', 's.json', ...DEMO],
       cwd,
       lines,
       longest: LONGEST,

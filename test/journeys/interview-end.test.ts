@@ -23,7 +23,7 @@ const whole = (size = '90 x 60 x 55', must = 'no') => [
   '',
 ];
 const plain = (cwd: string, lines: readonly string[]) =>
-  run(program, { args: ['--plain', '--session', 'mine.json'], cwd, lines });
+  run(program, { args: ['--plain', '--ask-all', '--session', 'mine.json'], cwd, lines });
 
 describe('the end of the interview', () => {
   test.each([

@@ -7,6 +7,7 @@ const after = (name: string) => args[args.indexOf(name) + 1] ?? '';
 const options: InterviewOptions = {
   plain: args.includes('--plain'),
   resume: args.includes('--resume'),
+  askAll: args.includes('--ask-all'),
   input: !args.includes('--no-input'),
   ...(args.includes('--session') ? { session: after('--session') } : {}),
 };
@@ -17,6 +18,7 @@ process.exitCode = await interview(
   {
     readCatalog: () => ({ ok: true, value: FAKE_CATALOG }),
     decide: fakeDecide,
+    ask: null,
     text: ({ outcome, recommended }) => `The outcome: ${outcome}, ${recommended}\n`,
     json: ({ outcome }) => `{"outcome":"${outcome}"}\n`,
     paper: ({ outcome }, paper) => `# ${paper}\n\nThe outcome: ${outcome}\n`,

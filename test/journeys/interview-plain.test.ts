@@ -9,7 +9,7 @@ beforeAll(async () => {
   program = await buildProgram();
 });
 
-const PLAIN = ['--plain', '--session', 'mine.json'];
+const PLAIN = ['--plain', '--ask-all', '--session', 'mine.json'];
 const WHOLE = ['mm', 'none', ...blockReplies('Lock gate hinge'), ...SHOP_REPLIES];
 const plain = (cwd: string, lines: readonly string[], ...more: readonly string[]) =>
   run(program, { args: [...PLAIN, ...more], cwd, lines });

@@ -9,7 +9,7 @@ beforeAll(async () => {
   program = await buildProgram();
 });
 
-const ARGS = ['--plain', '--session', 'mine.json'];
+const ARGS = ['--plain', '--ask-all', '--session', 'mine.json'];
 const WHOLE = [
   'mm',
   'none',

@@ -23,7 +23,7 @@ function fileOf(name: string): AnswersFile {
   if (!read.ok) throw new Error(`${name} cannot be read`);
   return read.value;
 }
-const open = (name: string): Session => opened(fileOf(name), newSession(world, [], null), world);
+const open = (name: string): Session => opened(fileOf(name), newSession(world, [], null, 'all'), world);
 const answersOf = ({ kept }: Session) => world.survey(kept).answers;
 const all = (session: Session, ...events: Parameters<typeof step>[1][]): Session =>
   events.reduce((now, event) => step(now, event, world)[0], session);

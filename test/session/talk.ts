@@ -14,7 +14,8 @@ export interface Talk {
 
 export const WORLD: World = createWorld(FAKE_CATALOG, fakeDecide);
 
-export const begun = (): Talk => ({ session: newSession(WORLD, [], null), effects: [] });
+/** Everything is asked, in the fixed order. */
+export const begun = (): Talk => ({ session: newSession(WORLD, [], null, 'all'), effects: [] });
 
 /** Replies, or events, one after the other; '' is Enter with nothing typed. */
 export function go(talk: Talk, ...turns: readonly (string | Event)[]): Talk {

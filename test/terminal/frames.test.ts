@@ -114,7 +114,7 @@ describe('what is painted', () => {
   test('no row of an earlier frame stays after any of many keys', async () => {
     const terminal = start({ catalog });
     await terminal.waitFor('Begin a new interview');
-    let ui = beginning(newSession(world, [], null), { kind: 'start' });
+    let ui = beginning(newSession(world, [], null, 'all'), { kind: 'start' });
     for (const key of keys) {
       for (const each of readKeys(key, true).keys) [ui] = press(ui, each, world);
       const rows = meant(ui, `${terminal.cwd}/kept.json`);

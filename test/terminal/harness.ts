@@ -38,6 +38,8 @@ const ERASED = '\u001b[2J';
 
 export interface StartOptions {
   readonly args?: readonly string[];
+  /** asks only what can still change the result; otherwise everything, in the fixed order */
+  readonly needed?: boolean;
   /** folder of the catalog; the demo unless said */
   readonly catalog?: string;
   /** what is started instead of the program; a shell, for instance */
@@ -96,7 +98,16 @@ export class Terminal {
   #last = performance.now();
   #pending = 0;
 
-  constructor({ args = [], catalog = DEMO, command, columns = 80, rows = 24, env = {}, cwd }: StartOptions) {
+  constructor({
+    args = [],
+    needed = false,
+    catalog = DEMO,
+    command,
+    columns = 80,
+    rows = 24,
+    env = {},
+    cwd,
+  }: StartOptions) {
     this.cwd = cwd ?? emptyFolder();
     this.#cells = new headless.Terminal({
       cols: columns,
@@ -118,6 +129,7 @@ export class Terminal {
       catalog,
       '--session',
       'kept.json',
+      ...(needed ? [] : ['--ask-all']),
       ...args,
     ];
     this.#pty = spawn(file, rest, { cols: columns, rows, cwd: this.cwd, env: { ...own, ...env } });

@@ -57,7 +57,7 @@ export const question = (number: number): RegExp => new RegExp(`question ${numbe
 /** Every question up to the review, answered; between them, to go on from the list of parts. */
 export function turnsOf(replies: Replies, world: World): readonly Turn[] {
   const turns: Turn[] = [];
-  let session = newSession(world, [], null);
+  let session = newSession(world, [], null, 'all');
   for (;;) {
     const screen = screenOf(session, world);
     if (screen.kind === 'review') return turns;

@@ -21,7 +21,7 @@ function once<Result>(work: () => Result): () => Result {
 const byLines = once((): string => {
   const cwd = emptyFolder();
   const lines = [...TURNS.map(({ line }) => line), 'export decision.json', 'quit'];
-  const args = [PROGRAM, '--catalog', catalog, '--session', 'kept.json', '--plain'];
+  const args = [PROGRAM, '--catalog', catalog, '--session', 'kept.json', '--ask-all', '--plain'];
   const { stderr } = spawnSync(process.execPath, args, {
     cwd,
     input: `${lines.join('\n')}\n`,

@@ -25,7 +25,7 @@ const TURNS = turnsOf(HINGE, world);
 
 /** What is kept after each turn of the interview; before the first, nothing. */
 function keptAfterEach(turns: readonly Turn[]): readonly Kept[] {
-  let session = newSession(world, [], null);
+  let session = newSession(world, [], null, 'all');
   const after: Kept[] = [NOTHING_KEPT];
   for (const { id, line } of turns) {
     [session] = step(session, id === 'parts' ? { type: 'accept' } : { type: 'reply', text: line }, world);

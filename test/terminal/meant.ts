@@ -58,7 +58,8 @@ export class Meant {
     const world = { ...own, decision: asks(own.decision), everyArrangement };
     const folders = [this.#folder];
     const found = readSessionFile(this.file);
-    if (found.found !== 'interview') return [world, beginning(newSession(world, folders, null), START), own];
+    if (found.found !== 'interview')
+      return [world, beginning(newSession(world, folders, null, 'all'), START), own];
     return resumes
       ? [world, beginning(resumed(found.saved, world, folders, null), null), own]
       : [world, beginning(offered(found.saved, folders, null), START), own];

@@ -119,7 +119,7 @@ test('requirement 16: the review lists every answer with its source, and each is
   const terminal = await at('motion');
   terminal.send('r');
   await terminal.waitFor('Review');
-  const screen = screenOf(newSession(world, [], null), world) as QuestionScreen;
+  const screen = screenOf(newSession(world, [], null, 'all'), world) as QuestionScreen;
   await terminal.press('\u001b[H');
   await terminal.waitFor('❯ To the result');
   await terminal.waitFor(new RegExp(`${screen.title}: millimeters +typed`));

@@ -40,7 +40,7 @@ export function demoWorld(shop: Shop): World {
 
 /** An interview on the answers of a demo shop. */
 function demoSession(shop: Shop, world: World): Session {
-  return opened({ ...answersOf(shop), text: textOf(shop) }, newSession(world, [], null), world);
+  return opened({ ...answersOf(shop), text: textOf(shop) }, newSession(world, [], null, 'all'), world);
 }
 
 export const demoUi = (shop: Shop, world: World): Ui => beginning(demoSession(shop, world), null);

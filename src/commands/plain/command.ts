@@ -24,6 +24,11 @@ const COMMANDS: Readonly<Record<string, (rest: string) => Command | null>> = {
   exit: alone({ kind: 'quit' }),
   review: alone(doing({ type: 'go', to: { at: 'review', part: null } })),
   result: alone(doing({ type: 'go', to: { at: 'result' } })),
+  ask: (rest) => {
+    const how = rest.toLowerCase();
+    if (how === 'all' || how === 'needed') return doing({ type: 'ask', asks: how });
+    return rest === '' ? doing({ type: 'ask', asks: null }) : null;
+  },
   goto: (rest) => doing({ type: 'find', text: rest }),
   save: (rest) => doing({ type: 'write', what: 'answers', file: fileOf(rest) }),
   export: (rest) => doing(exported(rest)),
@@ -87,5 +92,9 @@ export const HELP: readonly (readonly [command: string, does: string])[] = [
     'shows more of the result: show kinds, options, shop, money, trade-offs, ranges or stages; show alone is the answer',
   ],
   ['save', 'writes the answers as an answers file'],
+  [
+    'ask all',
+    'asks every question, in a fixed order; ask needed asks only what can still change the result; ask is the other way',
+  ],
   ['quit', 'leaves; everything answered is kept, and --resume goes on'],
 ];

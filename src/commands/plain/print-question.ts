@@ -1,18 +1,25 @@
 import type { Option } from '../../questions/question.ts';
+import { becauseLine, toAskWords } from '../../report/asking-words.ts';
 import type { QuestionScreen } from '../../session/screen.ts';
 import { paragraph } from './paragraph.ts';
 
 /** A question in lines: where it stands, what is asked, what can be answered, what Enter and 'not sure' take. */
 export function questionLines(screen: QuestionScreen, width: number): readonly string[] {
-  const { progress, section, part, input } = screen;
+  const { progress, section, part, input, because } = screen;
   const place = part === null ? section.title : `${part}: ${section.title.toLowerCase()}`;
   return [
-    ...paragraph(`[${progress.number}${progress.of === null ? '' : ` of ${progress.of}`}] ${place}`, width),
+    ...paragraph(`[${progressWords(progress)}] ${place}`, width),
+    ...(because === null ? [] : paragraph(becauseLine(because), width)),
     ...paragraph(screen.ask, width),
     ...(screen.hint === '' ? [] : paragraph(screen.hint, width)),
     ...('options' in input ? optionLines(input.options, width) : []),
     ...sideNotes(screen).flatMap((sentence) => paragraph(sentence, width)),
   ];
+}
+
+function progressWords({ number, of, needed }: QuestionScreen['progress']): string {
+  if (needed === null) return `${number}${of === null ? '' : ` of ${of}`}`;
+  return toAskWords(needed);
 }
 
 /** More options than this are listed in a running text, so that the question stays in sight. */

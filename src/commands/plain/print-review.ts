@@ -1,4 +1,5 @@
 import { SECTION_TITLES } from '../../questions/sections.ts';
+import { notAskedLead, notAskedReason } from '../../report/asking-words.ts';
 import type { ReviewLine } from '../../session/review.ts';
 import type { Screen } from '../../session/screen.ts';
 import { paragraph } from './paragraph.ts';
@@ -7,12 +8,23 @@ import { paragraph } from './paragraph.ts';
 export function reviewText(screen: Screen & { kind: 'review' }, width: number): readonly string[] {
   const lines: string[] = [];
   let heading = '';
+  const skipped = screen.lines.filter(({ state }) => state === 'not asked');
   for (const line of screen.lines) {
+    if (line.state === 'not asked') continue;
     const own = line.part ?? SECTION_TITLES[line.section];
     if (own !== heading) lines.push(...paragraph(own, width));
     heading = own;
     const number = line.number === null ? '' : String(line.number);
     lines.push(...paragraph(lineText(line), width, `${number.padStart(4)}  `));
+  }
+  if (screen.settled !== null && skipped.length > 0) {
+    lines.push(...paragraph(notAskedLead(screen.settled), width));
+    for (const { number, part, title, readBy } of skipped) {
+      const named = part === null ? title : `${part}: ${title}`;
+      lines.push(
+        ...paragraph(`${named}: ${notAskedReason(readBy)}`, width, `${String(number ?? '').padStart(4)}  `),
+      );
+    }
   }
   const { open } = screen;
   if (open > 0) {
@@ -27,6 +39,7 @@ const MARKS: Readonly<Record<ReviewLine['state'], string>> = {
   usual: ' (usual answer)',
   'not sure': ' (not sure)',
   open: '',
+  'not asked': '',
   ignored: ' (does not apply now; kept, but ignored)',
 };
 

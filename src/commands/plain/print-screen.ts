@@ -1,5 +1,6 @@
 import { printable } from '../../documents/printable.ts';
-import type { PartLine, Screen } from '../../session/screen.ts';
+import type { PartLine } from '../../session/part-lines.ts';
+import type { Screen } from '../../session/screen.ts';
 import { paragraph } from './paragraph.ts';
 import { optionLines, questionLines, questionPrompt } from './print-question.ts';
 import { reviewText } from './print-review.ts';
@@ -40,6 +41,7 @@ export function screenLines(screen: Screen, width: number): readonly string[] {
       );
     case 'overwrite':
       return paragraph(`${screen.file} is there already. Replace it?`, width);
+    case 'next':
     case 'done':
       return [];
   }

@@ -60,7 +60,7 @@ export function placeFrame(ui: Ui, screen: Screen, context: Context): readonly R
       return list(
         screen.part === null ? 'Review' : `Review: ${screen.part}`,
         'Enter on an answer asks its question again, and comes back here.',
-        screen.open === 0 ? 'every question is answered' : `${screen.open} open`,
+        reviewState(screen),
       );
     case 'remove':
       return list(
@@ -69,11 +69,36 @@ export function placeFrame(ui: Ui, screen: Screen, context: Context): readonly R
       );
     case 'overwrite':
       return list('The file is there already', `${screen.file} is there already. Replace it?`);
+    case 'next':
+      return nextFrame(context, below);
     case 'file':
       return fileFrame(ui, screen, context, below);
     default:
       return list('', '');
   }
+}
+
+/** Between an answer and the next question. */
+function nextFrame({ width, height, here, unsaved }: Context, below: readonly Block[]): readonly Row[] {
+  const saved = unsaved === null ? 'Your answer is saved. ' : '';
+  return stacked(
+    [
+      rowsBlock([titleRow('What to ask next', '', width)], 0),
+      rowsBlock([row('─'.repeat(width), 'quiet')], 8, 0),
+      textBlock(`${saved}What to ask next is being worked out … Esc goes back.`, width, 1, 2, 'strong'),
+      gap(9),
+      ...below,
+    ],
+    [keyLine(here, width)],
+    width,
+    height,
+  );
+}
+
+function reviewState({ open, lines }: Screen & { kind: 'review' }): string {
+  const skipped = lines.filter(({ state }) => state === 'not asked').length;
+  if (skipped > 0) return `${open} to ask, ${skipped} not asked`;
+  return open === 0 ? 'every question is answered' : `${open} open`;
 }
 
 function fileFrame(

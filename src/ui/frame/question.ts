@@ -1,3 +1,4 @@
+import { becauseLine, toAskWords } from '../../report/asking-words.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
 import { cut, graphemes, widthOf } from '../look/cells.ts';
 import type { Row } from '../look/row.ts';
@@ -14,7 +15,6 @@ export function questionFrame(ui: Ui, screen: QuestionScreen & Screen, context: 
   const { width, height, here } = context;
   const { progress, input } = screen;
   const place = screen.part === null ? screen.section.title : `${screen.part}: ${screen.section.title}`;
-  const of = progress.of === null ? '' : ` of ${progress.of}`;
   const items = shownItems(ui, context);
   const roomy = height >= ROOMY_ROWS;
   const several = input.kind === 'list' || input.kind === 'order';
@@ -37,10 +37,11 @@ export function questionFrame(ui: Ui, screen: QuestionScreen & Screen, context: 
         ];
   return stacked(
     [
-      rowsBlock([titleRow(place, `question ${progress.number}${of}, ${progress.open} open`, width)], 0),
-      rowsBlock([progressRow(progress.of === null ? 0 : progress.number / progress.of, width)], 8, 0),
+      rowsBlock([titleRow(place, progressWords(progress), width)], 0),
+      rowsBlock([progressRow(shareDone(progress), width)], 8, 0),
       textBlock(screen.ask, width, 1, 3, 'strong'),
       textBlock(hintOf(screen), width, 5, 2, 'quiet'),
+      textBlock(screen.because === null ? '' : becauseLine(screen.because), width, 4, 1, 'plain'),
       gap(9),
       ...(ui.over?.kind === 'find' ? [rowsBlock([findRow(ui, context)], 0)] : []),
       ...answer,
@@ -52,6 +53,18 @@ export function questionFrame(ui: Ui, screen: QuestionScreen & Screen, context: 
     width,
     height,
   );
+}
+
+/** How far it is: the place among all questions, or how much there is still to ask. */
+function progressWords({ number, of, open, needed }: QuestionScreen['progress']): string {
+  if (needed !== null) return `${needed.answered} answered, ${toAskWords(needed)}`;
+  return `question ${number}${of === null ? '' : ` of ${of}`}, ${open} open`;
+}
+
+function shareDone({ number, of, needed }: QuestionScreen['progress']): number {
+  if (needed === null) return of === null ? 0 : number / of;
+  const all = needed.answered + (needed.toAsk ?? 0);
+  return of === null || needed.toAsk === null || all === 0 ? 0 : needed.answered / all;
 }
 
 /** What is typed, with the place of the next character, and the unit of a number without one. */

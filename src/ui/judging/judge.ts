@@ -1,15 +1,16 @@
 import type { Answers } from '../../questions/answers.ts';
+import type { Asking } from '../../rules/asking/asking.ts';
 import type { Decision } from '../../rules/decision.ts';
-import type { Decide } from '../../session/world.ts';
+import type { Ask, Decide } from '../../session/world.ts';
 import { NotYet } from '../state/not-yet.ts';
 
 type DecideOptions = Parameters<Decide>[2];
 
-/** What is asked of whoever decides. */
+/** What is asked of whoever decides. `options` null: only which answers can still change the result. */
 export interface Job {
   readonly id: number;
   readonly answers: Answers;
-  readonly options: DecideOptions;
+  readonly options: DecideOptions | null;
 }
 
 /** A decision on its way: both sides have what it was made from, which is not sent with each of them. */
@@ -19,12 +20,15 @@ export interface SentDecision extends Omit<Decision, 'inputs'> {
 
 export type JobDone =
   | { readonly id: number; readonly decision: SentDecision }
+  | { readonly id: number; readonly asking: Asking }
   | { readonly id: number; readonly fault: string };
 
 /** Decides beside the screen, so that no key ever waits for it. */
 export interface Judge {
   /** Gives a decision that is there; throws `NotYet` where it is not, and remembers that it is wanted. */
   readonly decide: Decide;
+  /** Which answers can still change the result; 'later' where that is not there, and then it is remembered that it is wanted. */
+  readonly ask: Ask;
   /** Forgets what was wanted and is not begun: only what the screen asks for now counts. */
   readonly forget: () => void;
   /** Begins what is wanted most, if nothing is being worked out. */
@@ -37,18 +41,21 @@ const MOST_KEPT = 12;
 /** What a decision is made from. */
 type From = Pick<Decision['inputs'], 'answers' | 'catalog'>;
 
+function keepIn<Kept>(kept: Map<string, Kept>, key: string, now: Kept): void {
+  kept.delete(key);
+  kept.set(key, now);
+  const [oldest] = kept.keys();
+  if (kept.size > MOST_KEPT && oldest !== undefined) kept.delete(oldest);
+}
+
 /** `send` hands a job over; what comes of it is given to `received`. */
 export function createJudge(send: (job: Job) => void, onReady: () => void) {
   const kept = new Map<string, Decision>();
-  const wanted = new Map<string, From & { readonly options: DecideOptions }>();
+  const asked = new Map<string, Asking>();
+  const wanted = new Map<string, From & { readonly options: DecideOptions | null }>();
   let busy: { readonly id: number; readonly key: string; readonly from: From } | null = null;
   let lastId = 0;
-  const keep = (key: string, decision: Decision): void => {
-    kept.delete(key);
-    kept.set(key, decision);
-    const [oldest] = kept.keys();
-    if (kept.size > MOST_KEPT && oldest !== undefined) kept.delete(oldest);
-  };
+  const keep = (key: string, decision: Decision): void => keepIn(kept, key, decision);
   const judge: Judge = {
     decide: (answers, catalog, options) => {
       const key = JSON.stringify([answers, options]);
@@ -59,6 +66,13 @@ export function createJudge(send: (job: Job) => void, onReady: () => void) {
       }
       wanted.set(key, { answers, catalog, options });
       throw new NotYet();
+    },
+    ask: (answers, catalog) => {
+      const key = JSON.stringify(answers);
+      const found = asked.get(key);
+      if (found !== undefined) return found;
+      wanted.set(key, { answers, catalog, options: null });
+      return 'later';
     },
     forget: () => wanted.clear(),
     work: () => {
@@ -76,6 +90,11 @@ export function createJudge(send: (job: Job) => void, onReady: () => void) {
     const { key, from } = busy;
     busy = null;
     if ('fault' in answer) throw new Error(answer.fault);
+    if ('asking' in answer) {
+      keepIn(asked, key, answer.asking);
+      onReady();
+      return;
+    }
     const { decision } = answer;
     // each key in its usual place: it is written to a file in this order
     keep(key, { ...decision, inputs: { ...from, ...decision.inputs } });

@@ -69,6 +69,20 @@ export const GOING_KEYS: readonly Binding[] = [
   binding('clear', ['ctrl-u'], null, 'takes away what is typed', (here) => here.typed),
   binding('parts', ['p', 'ctrl-p'], null, 'the list of parts', lettersBut('parts')),
   binding('parts', ['ctrl-p'], null, 'the list of parts', freelyBut('parts')),
+  binding(
+    'ask',
+    ['e', 'ctrl-o'],
+    null,
+    'asks every question, or again only what can still change the result',
+    lettersBut('result'),
+  ),
+  binding(
+    'ask',
+    ['ctrl-o'],
+    null,
+    'asks every question, or again only what can still change the result',
+    freelyBut('result'),
+  ),
   binding('quit', ['q'], 'leave', 'leaves; everything answered is kept', (here) => {
     return letters(here) || here.over === 'start';
   }),

@@ -35,6 +35,7 @@ export type Action =
   | 'rename'
   | 'remove'
   | 'pick'
+  | 'ask'
   | 'quit'
   | 'repaint'
   | 'suspend'

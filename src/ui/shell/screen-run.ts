@@ -5,7 +5,7 @@ import { frame, isTooSmall, type Size } from '../frame/frame.ts';
 import type { Key } from '../keys/key.ts';
 import { type KeySource, keySource } from '../keys/key-source.ts';
 import type { Row } from '../look/row.ts';
-import { happened } from '../state/happened.ts';
+import { happened, nextAsked } from '../state/happened.ts';
 import { NotYet } from '../state/not-yet.ts';
 import { press } from '../state/press.ts';
 import { beginning, type Request, type Ui } from '../state/ui.ts';
@@ -55,7 +55,7 @@ export class ScreenRun {
   /** A first frame at once, as plain text; then what draws is loaded. */
   begin(): void {
     const { stdin, stdout, onDecision, ascii } = this.#around;
-    onDecision(() => (this.#waits ? this.#work() : this.#draw()));
+    onDecision(() => (this.#waits || this.#isBetween ? this.#work() : this.#draw()));
     stdout.on('resize', this.#onResize);
     enterTerminal('', stdin);
     this.#keys.start();
@@ -91,6 +91,8 @@ export class ScreenRun {
     const { judge, stdout, ascii } = this.#around;
     // what the waiting key needs stays wanted first
     if (!this.#waits) judge?.forget();
+    // which question comes next is wanted before what an answer did
+    if (this.#isBetween) this.#around.world.asking(this.#ui.session.kept);
     const rows = this.#rows();
     judge?.work();
     if (this.#painter === null) stdout.write(plainFrame(rows, ascii ? '>' : '❯'));
@@ -102,23 +104,35 @@ export class ScreenRun {
     if (this.#ended) return;
     const name = key.kind === 'named' ? key.name : '';
     if (isTooSmall(this.#size()) && name !== 'ctrl-c') return;
-    if (this.#waits && (name === 'ctrl-c' || name === 'escape')) {
+    const leaves = name === 'ctrl-c' || name === 'escape';
+    if (leaves && this.#waits) {
       this.#waits = false;
       this.#queue = name === 'ctrl-c' ? [key] : [];
-    } else {
-      this.#queue.push(key);
-    }
+    } else this.#queue = leaves && this.#isBetween ? [key] : [...this.#queue, key];
+    if (leaves && this.#isBetween) this.#pressed(key);
     if (!this.#waits) this.#work();
   }
 
   /** Every key in its order; one that hangs on a decision holds up those after it until that is there. */
   #work(): void {
-    while (this.#queue.length > 0 && !this.#ended) {
+    while (!this.#ended && this.#asksNext()) {
       const [key] = this.#queue;
       if (key === undefined) break;
       if (!this.#pressed(key)) break;
     }
     this.#draw();
+  }
+
+  /** Between an answer and the next question, which is still being worked out. */
+  get #isBetween(): boolean {
+    return this.#ui.session.at.at === 'next';
+  }
+
+  /** Whether keys can go on: the question that they are meant for is known. */
+  #asksNext(): boolean {
+    if (!this.#isBetween) return true;
+    this.#ui = nextAsked(this.#ui, this.#around.world);
+    return !this.#isBetween;
   }
 
   /** Whether the key is done with. */

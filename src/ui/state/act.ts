@@ -54,6 +54,8 @@ export function acted(ui: Ui, action: Exclude<Action, 'row' | 'place'>, world: W
       return happened(ui, { type: 'go', to: { at: 'parts' } }, world);
     case 'result':
       return happened(ui, { type: 'go', to: { at: 'result' } }, world);
+    case 'ask':
+      return happened(ui, { type: 'ask', asks: null }, world);
     case 'undo':
       return undone(ui, world);
     case 'add':

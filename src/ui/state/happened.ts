@@ -16,6 +16,13 @@ export function happened(ui: Ui, event: Event, world: World): Turn {
   return [placed(next, ui, world), effects.map(effectOf)];
 }
 
+/** At the question that was waited for, if it is known by now. Whether to leave is still asked. */
+export function nextAsked(ui: Ui, world: World): Ui {
+  const [next] = happened(ui, { type: 'next' }, world);
+  if (next.session.at.at === 'next') return ui;
+  return ui.over?.kind === 'leave' ? { ...next, over: ui.over } : next;
+}
+
 /** Takes back the last change of an answer, and stands where it was made. */
 export function undone(ui: Ui, world: World): Turn {
   const past = ui.history.at(-1);

@@ -1,11 +1,13 @@
 import { type ArrangementRow, arrangementRows } from '../../report/arrangement-rows.ts';
+import { notAskedReason } from '../../report/asking-words.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { allQuestions } from '../../session/all-questions.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
 import { screenOf } from '../../session/screen.ts';
-import type { Event, Session, Written } from '../../session/session.ts';
+import type { Event, Session } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
 import { ready } from './not-yet.ts';
+import { PAPER_LIST, PAPERS } from './paper-list.ts';
 import { type Over, RESULT_VIEWS, type ResultView, type Ui } from './ui.ts';
 import { VIEW_WORDS } from './view-words.ts';
 
@@ -148,7 +150,7 @@ function screenItems(screen: Screen, chosen: readonly number[]): readonly Item[]
             line.number === null
               ? { do: 'say', words: 'This answer is kept, but it does not apply now.' }
               : event({ type: 'find', text: String(line.number) }),
-            line.objection ?? '',
+            line.objection ?? (line.state === 'not asked' ? `${notAskedReason(line.readBy)}.` : ''),
             REVIEW_STATES[line.state],
           ),
         ),
@@ -173,6 +175,7 @@ const REVIEW_STATES = {
   usual: 'usual',
   'not sure': 'not sure',
   open: 'open',
+  'not asked': 'not asked',
   ignored: 'does not apply',
 } as const;
 
@@ -230,21 +233,3 @@ function resultItems({ view, session, looked, compared }: Ui, world: World): rea
 const ORDER = ['yes', 'open', 'no'];
 const passingFirst = (rows: readonly ArrangementRow[]): readonly ArrangementRow[] =>
   ORDER.flatMap((wanted) => rows.filter(({ passes }) => passes === wanted));
-
-const PAPER_LIST: readonly Written[] = [
-  'report',
-  'decision',
-  'answers',
-  'half-page',
-  'site-sheet',
-  'quote-sheets',
-];
-
-const PAPERS: Readonly<Record<Written, string>> = {
-  report: 'Write the whole report, as Markdown',
-  decision: 'Write the decision with every number, as JSON',
-  answers: 'Write the answers, as an answers file',
-  'half-page': 'Write the half page for who lends the money',
-  'site-sheet': 'Write the site sheet: what to measure, and whom to ask',
-  'quote-sheets': 'Write the quote sheets for the sellers',
-};

@@ -1,0 +1,69 @@
+import type { Answers } from '../questions/answers.ts';
+import { isAbout } from '../questions/is-about.ts';
+import type { Asking, DecidingAnswer } from '../rules/asking/asking.ts';
+import type { Subject } from './kept.ts';
+import { type Item, isOpen, type Survey } from './survey.ts';
+
+/** A question that can still change the result. */
+export interface DecidingQuestion {
+  readonly id: string;
+  readonly subject: Subject;
+  readonly touches: number;
+  readonly drops: number;
+  readonly ordersOnly: boolean;
+}
+
+/** What is worth asking now, as questions. */
+export interface AskingNow {
+  readonly outcome: Asking['outcome'];
+  /** arrangements that may win */
+  readonly left: number;
+  /** the next one first */
+  readonly questions: readonly DecidingQuestion[];
+}
+
+/** What the engine says of answers, as questions that are open. 'later' where it says nothing yet. */
+export function askingNow(survey: Survey, ask: (answers: Answers) => Asking | 'later'): AskingNow | 'later' {
+  const answers = hedged(survey);
+  const asking = ask(answers);
+  if (asking === 'later') return 'later';
+  const open = survey.items.filter(isOpen);
+  const found = new Map<Item, DecidingQuestion>();
+  for (const deciding of asking.answers) {
+    const item = itemAbout(open, deciding.answer, answers);
+    if (item !== undefined) found.set(item, joined(item, deciding, found.get(item)));
+  }
+  return { outcome: asking.outcome, left: asking.left, questions: [...found.values()] };
+}
+
+/**
+ * Answers as they are, but what has a usual value and was not asked yet is not taken for known: otherwise it could
+ * never be worth asking.
+ */
+function hedged({ answers, items }: Survey): Answers {
+  return items
+    .filter((item) => isOpen(item) && item.given === undefined && item.question.preset !== null)
+    .reduce((all, { question, subject }) => question.set(all, subject ?? 0, 'unknown'), answers);
+}
+
+/** The open question about a value; where none is, one that it is a detail of. */
+function itemAbout(open: readonly Item[], path: string, answers: Answers): Item | undefined {
+  const about = (value: string) =>
+    open.find(({ question, subject }) => isAbout(question, subject, value, answers));
+  return about(path) ?? about(path.replace(/\.[^.\]]*$/, ''));
+}
+
+/** A question that several values hang on says what the most telling of them does. */
+function joined(
+  { question, subject }: Item,
+  { touches, drops, ordersOnly }: DecidingAnswer,
+  before: DecidingQuestion | undefined,
+): DecidingQuestion {
+  return {
+    id: question.id,
+    subject,
+    touches: Math.max(touches, before?.touches ?? 0),
+    drops: Math.max(drops, before?.drops ?? 0),
+    ordersOnly: ordersOnly && (before?.ordersOnly ?? true),
+  };
+}

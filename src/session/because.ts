@@ -1,0 +1,69 @@
+import type { AskingNow } from './asking-now.ts';
+import { openBasics, worthAsking } from './next.ts';
+import type { Session } from './session.ts';
+import { type Item, isOpen, type Survey } from './survey.ts';
+import type { World } from './world.ts';
+
+/** Why a question is asked now, in numbers. */
+export type Because =
+  | {
+      readonly kind: 'narrows';
+      /** arrangements that may win and that it bears on */
+      readonly touches: number;
+      /** it moves their order only */
+      readonly ordersOnly: boolean;
+      readonly left: number;
+      /** no other question can change the result any more */
+      readonly alone: boolean;
+    }
+  /** it would not be asked: it cannot change the result any more */
+  | ({ readonly kind: 'settled' } & Settled);
+
+/** How the result stands where a question cannot change it any more. */
+export type Settled = Pick<AskingNow, 'outcome' | 'left'>;
+
+/** Null where it is asked as it comes: a basic fact, one that was answered before, or where everything is asked. */
+export function becauseOf(item: Item, session: Session, world: World): Because | null {
+  const asking = worthAsking(session, world);
+  if (asking === null || asking === 'later' || !isOpen(item) || item.objection !== null) return null;
+  const { questions, outcome, left } = asking;
+  const found = questions.find(({ id, subject }) => id === item.question.id && subject === item.subject);
+  if (found === undefined) return { kind: 'settled', outcome, left };
+  const { touches, ordersOnly } = found;
+  return { kind: 'narrows', touches, ordersOnly, left, alone: questions.length === 1 };
+}
+
+/** How far the interview is where only what is needed is asked. */
+export interface NeededProgress {
+  readonly answered: number;
+  /** basic facts that are open, or else questions that can still change the result; null: not known yet */
+  readonly toAsk: number | null;
+  readonly isBasic: boolean;
+}
+
+/** Null where every question is asked. */
+export function neededProgress(session: Session, { items }: Survey, world: World): NeededProgress | null {
+  if (session.asks === 'all') return null;
+  const answered = items.filter((item) => item.applies && !isOpen(item)).length;
+  const basics = openBasics(session, world).length;
+  if (basics > 0) return { answered, toAsk: basics, isBasic: true };
+  const asking = worthAsking(session, world);
+  if (asking === 'later') return { answered, toAsk: null, isBasic: false };
+  const toAsk = asking === null ? items.filter(isOpen).length : asking.questions.length;
+  return { answered, toAsk, isBasic: false };
+}
+
+/** Of the open questions those that are not asked, and how the result stands without them; null where all are. */
+export function notAsked(
+  session: Session,
+  world: World,
+): { readonly settled: Settled; readonly has: (item: Item) => boolean } | null {
+  const asking = worthAsking(session, world);
+  if (asking === null || asking === 'later') return null;
+  const { questions, outcome, left } = asking;
+  const asked = new Set(questions.map(({ id, subject }) => JSON.stringify([id, subject])));
+  return {
+    settled: { outcome, left },
+    has: (item) => isOpen(item) && !asked.has(JSON.stringify([item.question.id, item.subject])),
+  };
+}

@@ -1,0 +1,32 @@
+import { isBasicFact } from '../questions/basic-facts.ts';
+import { describeValue } from '../questions/describe-value.ts';
+import type { Session } from './session.ts';
+import { type Item, isOpen, type Survey } from './survey.ts';
+import { unitsOf, type World } from './world.ts';
+
+/** One part in the list of parts. */
+export interface PartLine {
+  readonly name: string;
+  readonly summary: string;
+  /** questions that are asked in any case and have no answer yet */
+  readonly open: number;
+}
+
+export function partLines(session: Session, survey: Survey, world: World): readonly PartLine[] {
+  const context = { ...world.setting, units: unitsOf(session.kept) };
+  const isAsked = (item: Item): boolean =>
+    isOpen(item) && (session.asks === 'all' || isBasicFact(item.question) || item.objection !== null);
+  return survey.answers.parts.map(({ name }, index) => {
+    const own = survey.items.filter((item) => item.subject === index);
+    const summary = own
+      .filter(
+        ({ question, applies, given }) => SUMMARY.has(question.id) && applies && given?.from === 'typed',
+      )
+      .map(({ question, given }) =>
+        given?.from === 'typed' ? describeValue(question.field, given.value, context) : '',
+      );
+    return { name, summary: summary.join(', '), open: own.filter(isAsked).length };
+  });
+}
+
+const SUMMARY = new Set(['shape', 'size', 'diameter', 'length', 'material', 'approaches']);
