@@ -8,6 +8,7 @@ describe('screens', () => {
       {
         "accepted": null,
         "ask": "Do you measure in millimeters or in inches?",
+        "because": null,
         "current": {
           "from": "usual",
           "values": [
@@ -37,6 +38,7 @@ describe('screens', () => {
         "notSure": "taken as millimeters",
         "part": null,
         "progress": {
+          "needed": null,
           "number": 1,
           "of": null,
           "open": 35,
@@ -65,6 +67,7 @@ describe('screens', () => {
           "words": "brass",
         },
         "ask": "How heavy is Hinge before it is cut?",
+        "because": null,
         "current": {
           "from": "usual",
           "values": [
@@ -90,6 +93,7 @@ describe('screens', () => {
         "notSure": "worked out from size and material, as if it were solid",
         "part": "Hinge",
         "progress": {
+          "needed": null,
           "number": 7,
           "of": 65,
           "open": 59,
@@ -225,6 +229,16 @@ describe('screens', () => {
           "number": 5,
           "objection": null,
           "part": "Lock gate hinge",
+          "readBy": [
+            "swing",
+            "faceplate",
+            "tilt-swing",
+            "travel-x",
+            "travel-y",
+            "reach-high",
+            "index-clear",
+            "payload",
+          ],
           "section": "parts",
           "state": "typed",
           "title": "Size",
@@ -234,6 +248,14 @@ describe('screens', () => {
           "number": 7,
           "objection": null,
           "part": "Lock gate hinge",
+          "readBy": [
+            "payload",
+            "tilt-moment",
+            "brake-rotary",
+            "brake-tilt",
+            "inertia",
+            "table-load",
+          ],
           "section": "parts",
           "state": "usual",
           "title": "Mass",
@@ -243,6 +265,9 @@ describe('screens', () => {
           "number": 14,
           "objection": null,
           "part": "Lock gate hinge",
+          "readBy": [
+            "index-accuracy",
+          ],
           "section": "parts",
           "state": "not sure",
           "title": "Tolerance",
@@ -252,6 +277,10 @@ describe('screens', () => {
           "number": 58,
           "objection": null,
           "part": null,
+          "readBy": [
+            "budget",
+            "price",
+          ],
           "section": "money",
           "state": "typed",
           "title": "Budget",
