@@ -1,0 +1,196 @@
+import { describe, expect, test } from 'vitest';
+import { becauseLine } from '../../src/report/asking-words.ts';
+import { allQuestions } from '../../src/session/all-questions.ts';
+import { readSaved, savedOf } from '../../src/session/saved.ts';
+import { type Screen, screenOf } from '../../src/session/screen.ts';
+import type { Event, Session } from '../../src/session/session.ts';
+import { newSession, resumed } from '../../src/session/start.ts';
+import { step } from '../../src/session/step.ts';
+import { type Ask, createWorld, type World } from '../../src/session/world.ts';
+import { fakeAsk } from './fake-asking.ts';
+import { FAKE_CATALOG, fakeDecide } from './fake-engine.ts';
+
+const worldWith = (ask: Ask): World => createWorld(FAKE_CATALOG, fakeDecide, ask);
+const WORLD = worldWith(fakeAsk);
+
+const go = (start: Session, world: World, ...turns: readonly (string | Event)[]): Session =>
+  turns.reduce<Session>((session, turn) => {
+    const event: Event =
+      typeof turn !== 'string' ? turn : turn === '' ? { type: 'accept' } : { type: 'reply', text: turn };
+    return step(session, event, world)[0];
+  }, start);
+
+const begun = (world = WORLD): Session => newSession(world, [], null);
+const at = ({ at: place }: Session): string => (place.at === 'question' ? place.id : place.at);
+const screen = (session: Session): Screen => screenOf(session, WORLD);
+const because = (session: Session): string | null => {
+  const now = screen(session);
+  return now.kind === 'question' && now.because !== null ? becauseLine(now.because) : null;
+};
+
+const PART = ['Hinge', 'block', '90 x 60 x 55', 'wrought aluminum', 'top, sides', 'no', 'positional', 'no'];
+const BASICS = ['mm', 'none', ...PART, 'fixture', 'go on', '2', '70', ''];
+const settled = (): Session => go(begun(), WORLD, ...BASICS);
+const back = { type: 'back' } as const;
+const find = (text: string): Event => ({ type: 'find', text });
+
+describe('where only what is needed is asked', () => {
+  test('basic facts come first, in their order, with the list of parts after those of the parts', () => {
+    const seen: string[] = [];
+    let session = begun();
+    for (const reply of BASICS) {
+      seen.push(at(session));
+      session = go(session, WORLD, reply);
+      expect(session.note?.kind, seen.at(-1)).not.toBe('error');
+    }
+    expect(seen).toEqual([
+      ...['units', 'own-mill', 'name', 'shape', 'size', 'material', 'approaches', 'bottom', 'motion', 'must'],
+      ...['held-by', 'parts', 'vises-wanted', 'shop-rate', 'matters'],
+    ]);
+  });
+
+  test('then what the engine names, in its order, and the screen says why', () => {
+    const first = settled();
+    expect(at(first)).toBe('ceiling');
+    expect(because(first)).toBe(
+      'Asked now because it may drop 14 of the 31 arrangements that may still win.',
+    );
+    const second = go(first, WORLD, '3600');
+    expect(at(second)).toBe('tolerance');
+    expect(because(second)).toBe('Asked now because this alone can still change the result.');
+    expect(at(go(second, WORLD, '0.05'))).toBe('review');
+  });
+
+  test('nothing is asked any more once the result stands', () => {
+    const done = go(settled(), WORLD, '5000');
+    expect(at(done)).toBe('review');
+    const now = screen(done);
+    if (now.kind !== 'review') throw new Error('no review');
+    expect(now.open).toBe(0);
+    expect(now.settled).toEqual({ outcome: 'recommended', left: 1 });
+    const tolerance = now.lines.find(({ title }) => title === 'Tolerance');
+    expect(tolerance).toMatchObject({ state: 'not asked', readBy: ['index-accuracy'] });
+    expect(now.lines.find(({ title }) => title === 'Size')?.state).toBe('typed');
+    const listed = allQuestions(done, WORLD).find(({ title }) => title === 'Tolerance');
+    expect(listed?.state).toBe('not asked');
+  });
+
+  test('what is left open is not asked again', () => {
+    expect(at(go(settled(), WORLD, 'not sure'))).toBe('tolerance');
+    expect(at(go(settled(), WORLD, 'not sure', 'not sure'))).toBe('review');
+  });
+
+  test('what would not be asked can be answered all the same, and its screen says that it changes nothing', () => {
+    const there = go(settled(), WORLD, '5000', find('tolerance'));
+    expect(at(there)).toBe('tolerance');
+    expect(because(there)).toContain('it cannot change the result any more, because the same arrangement');
+    const answered = go(there, WORLD, '0.07');
+    expect(at(answered)).toBe('review');
+    expect(answered.kept.parts[0]?.tolerance).toEqual({ from: 'typed', value: 0.07 });
+  });
+
+  test('open is the next question that matters, and without one any that is open', () => {
+    expect(at(go(settled(), WORLD, { type: 'go', to: { at: 'review', part: null } }, find('open')))).toBe(
+      'ceiling',
+    );
+    expect(at(go(settled(), WORLD, '5000', find('open')))).toBe('mass');
+  });
+
+  test('without a size there is no basis: what is open is asked in the fixed order', () => {
+    const unsized = BASICS.with(4, 'not sure');
+    const session = go(begun(), WORLD, ...unsized);
+    expect(at(session)).toBe('mass');
+    expect(because(session)).toBeNull();
+    expect(at(go(session, WORLD, ''))).toBe('depth-top');
+  });
+
+  test('an answer that contradicts another is asked again before anything else', () => {
+    const session = go(settled(), WORLD, find('shortest'), '100', find('longest'), '150', find('shortest'));
+    expect(at(go(session, WORLD, '200'))).toBe('longest-tool');
+  });
+});
+
+describe('back', () => {
+  test('leads the way that was gone, and forward again to where it was', () => {
+    const there = go(settled(), WORLD, '3600');
+    const seen: string[] = [];
+    let session = there;
+    for (let turn = 0; turn < 30 && at(session) !== 'units'; turn += 1) {
+      session = go(session, WORLD, back);
+      seen.push(at(session));
+    }
+    expect(seen.slice(0, 6)).toEqual(['ceiling', 'matters', 'shop-rate', 'vises-wanted', 'parts', 'held-by']);
+    expect(session.kept).toEqual(there.kept);
+    expect(at(go(session, WORLD, ''))).toBe('tolerance');
+    expect(go(session, WORLD, back).note).toEqual({ kind: 'said', words: 'This is the first question.' });
+  });
+
+  test('after going on with a saved interview leads through what was answered, in the fixed order', () => {
+    const read = readSaved(JSON.stringify(savedOf(go(settled(), WORLD, '3600'))));
+    if (!read.ok) throw new Error(read.why);
+    const session = resumed(read.saved, WORLD, [], null);
+    expect(at(session)).toBe('tolerance');
+    expect(at(go(session, WORLD, back))).toBe('matters');
+    expect(at(go(session, WORLD, back, back, back))).toBe('vises-wanted');
+  });
+});
+
+describe('parts', () => {
+  test('another one is asked for its basic facts, then its list comes again', () => {
+    const first = go(begun(), WORLD, ...BASICS.slice(0, 11));
+    expect(at(first)).toBe('parts');
+    const second = go(first, WORLD, { type: 'add-part' }, 'Cover', ...PART.slice(1), 'vise');
+    expect(at(second)).toBe('parts');
+    expect(at(go(second, WORLD, 'go on'))).toBe('vises-wanted');
+  });
+
+  test('one that is taken out takes its questions out of the way back', () => {
+    const two = go(begun(), WORLD, ...BASICS.slice(0, 11), { type: 'add-part' }, 'Cover', 'block');
+    const gone = go(two, WORLD, { type: 'remove-part', part: 0 }, 'yes');
+    expect(gone.trail.filter((place) => place.at === 'question' && place.subject === 0)).toEqual([
+      { at: 'question', id: 'name', subject: 0 },
+      { at: 'question', id: 'shape', subject: 0 },
+    ]);
+  });
+});
+
+describe('the switch', () => {
+  const ask = (asks: 'all' | 'needed' | null): Event => ({ type: 'ask', asks });
+
+  test('asks everything in the fixed order from where it stands, and only what is needed again', () => {
+    const all = go(settled(), WORLD, ask('all'));
+    expect(at(all)).toBe('ceiling');
+    expect(at(go(all, WORLD, '5000'))).toBe('doorway-width');
+    expect(at(go(all, WORLD, '5000', ask(null), '2 m'))).toBe('review');
+  });
+
+  test('is saved; a file that does not say it asks what is needed', () => {
+    const saved = savedOf(go(settled(), WORLD, ask('all')));
+    expect(readSaved(JSON.stringify(saved))).toMatchObject({ ok: true, saved: { asks: 'all' } });
+    const { asks: _, ...old } = saved;
+    expect(readSaved(JSON.stringify(old))).toMatchObject({ ok: true, saved: { asks: 'needed' } });
+  });
+
+  test('saves at once, unless nothing is answered yet', () => {
+    expect(step(settled(), ask('all'), WORLD)[1]).toEqual([{ kind: 'save' }]);
+    expect(step(begun(), ask('all'), WORLD)[1]).toEqual([]);
+  });
+});
+
+describe('while it is being worked out what to ask next', () => {
+  test('it waits there with the answer kept, and goes on once it is known', () => {
+    let known = false;
+    const world = worldWith((...from) => (known ? fakeAsk(...from) : 'later'));
+    const [waits, effects] = step(go(begun(world), world, ...BASICS.slice(0, -1)), { type: 'accept' }, world);
+    expect(at(waits)).toBe('next');
+    expect(effects).toEqual([{ kind: 'save' }]);
+    expect(waits.kept.shop.matters).toBeDefined();
+    expect(at(go(waits, world, { type: 'next' }))).toBe('next');
+    expect(at(go(waits, world, back))).toBe('matters');
+    known = true;
+    const next = go(waits, world, { type: 'next' });
+    expect(at(next)).toBe('ceiling');
+    // what the answer brought about is still said
+    expect(next.note).toMatchObject({ kind: 'accepted', id: 'matters' });
+  });
+});
