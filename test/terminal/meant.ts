@@ -5,8 +5,8 @@ import { readCatalog } from '../../src/catalog/read.ts';
 import { perform } from '../../src/commands/plain/perform.ts';
 import { readSessionFile } from '../../src/commands/session-file.ts';
 import { jsonReport, markdownReport, paperInFile } from '../../src/report/index.ts';
+import { askingOf } from '../../src/rules/asking/asking.ts';
 import { decide } from '../../src/rules/decide.ts';
-import type { Decision } from '../../src/rules/decision.ts';
 import { givenAt, type Kept, type Subject } from '../../src/session/kept.ts';
 import { newSession, offered, resumed } from '../../src/session/start.ts';
 import { createWorld, type World } from '../../src/session/world.ts';
@@ -44,25 +44,27 @@ export class Meant {
   }
 
   #begun(resumes: boolean): readonly [World, Ui, World] {
-    const own = createWorld(this.#catalog, decide);
+    const own = createWorld(this.#catalog, decide, askingOf);
     // each decision is worked out once for the same answers, so it is waited for once
-    const asks = (work: (kept: Kept) => Decision | null) => {
+    const asks = <Result>(work: (kept: Kept) => Result) => {
       const seen = new WeakSet<Kept>();
-      return (kept: Kept): Decision | null => {
+      return (kept: Kept): Result => {
         if (!seen.has(kept)) this.#asked = true;
         seen.add(kept);
         return work(kept);
       };
     };
     const everyArrangement = asks(own.everyArrangement);
-    const world = { ...own, decision: asks(own.decision), everyArrangement };
+    const world = { ...own, decision: asks(own.decision), everyArrangement, asking: asks(own.asking) };
     const folders = [this.#folder];
     const found = readSessionFile(this.file);
     if (found.found !== 'interview')
       return [world, beginning(newSession(world, folders, null, 'all'), START), own];
+    // as the program is started
+    const saved = { ...found.saved, asks: 'all' } as const;
     return resumes
-      ? [world, beginning(resumed(found.saved, world, folders, null), null), own]
-      : [world, beginning(offered(found.saved, folders, null), START), own];
+      ? [world, beginning(resumed(saved, world, folders, null), null), own]
+      : [world, beginning(offered(saved, folders, null), START), own];
   }
 
   get file(): string {
