@@ -9,7 +9,7 @@ import { settled, smallCatalog } from './interview.ts';
 import { Meant } from './meant.ts';
 import { oneOf, randomKeys } from './random-keys.ts';
 
-const SEED = Number(process.env.FIVESIDES_SEED ?? 20_261_125);
+const SEED = Number(process.env.FIVESIDES_SEED ?? 20_261_127);
 const KEYS = 5000;
 const BURST = 25;
 const LONGEST = 240_000;
