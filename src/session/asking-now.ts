@@ -5,7 +5,7 @@ import type { Subject } from './kept.ts';
 import { type Item, isOpen, type Survey } from './survey.ts';
 
 /** A question that can still change the result. */
-export interface DecidingQuestion {
+interface DecidingQuestion {
   readonly id: string;
   readonly subject: Subject;
   readonly touches: number;
