@@ -46,7 +46,7 @@ const STANDS_FOR_ONE: ReadonlySet<string> = new Set([
  * Where nobody answers these, nothing is held against them, and the result says so: a limit that is named afterwards
  * may drop what had passed, and what vises or hours are worth may turn who is recommended.
  */
-export const SAYS_NOTHING: ReadonlySet<string> = new Set([
+const SAYS_NOTHING: ReadonlySet<string> = new Set([
   'shop.floorRating',
   'shop.power.kVA',
   'shop.air.flow',
