@@ -11,16 +11,19 @@ type BecauseNumbers =
     }
   | ({ readonly kind: 'settled' } & SettledNumbers);
 
-/** How the result stands where a question cannot change it any more. */
+/** How the result stands without the questions that are not asked. */
 interface SettledNumbers {
   readonly outcome: 'recommended' | 'none' | 'open';
-  readonly left: number;
+  /** they cannot change it any more; otherwise nothing hangs on them so far */
+  readonly isProven: boolean;
 }
 
 /** Example: 14 of 31 → 'Asked now because it may drop 14 of the 31 arrangements that may still win.' */
 export function becauseLine(because: BecauseNumbers): string {
   if (because.kind === 'settled') {
-    return `It would not be asked by itself: it cannot change the result any more, because ${settledClause(because)}.`;
+    return because.isProven
+      ? `It would not be asked by itself: it cannot change the result any more, since ${provenClause(because)}.`
+      : `It would not be asked by itself as things stand: ${SO_FAR}.`;
   }
   const { touches, ordersOnly, left, alone } = because;
   if (alone) return 'Asked now because this alone can still change the result.';
@@ -40,27 +43,30 @@ export function toAskWords({
   readonly toAsk: number | null;
   readonly isBasic: boolean;
 }): string {
-  if (toAsk === null) return 'being worked out';
-  if (isBasic) return `${toAsk} basic ${toAsk === 1 ? 'fact' : 'facts'} to go`;
+  if (toAsk === null) return isBasic ? 'basic facts first' : 'what to ask is being worked out';
+  // which of them apply hangs on those that are answered first
+  if (isBasic) return toAsk === 1 ? '1 basic fact to go' : `up to ${toAsk} basic facts to go`;
   return toAsk === 0 ? 'nothing more to ask' : `about ${toAsk} to go`;
 }
 
 /** What stands over questions that are not asked. */
 export const notAskedLead = (settled: SettledNumbers): string =>
-  `Not asked, because they cannot change the result any more: ${settledClause(settled)}. Each can be answered all the same.`;
+  settled.isProven
+    ? `Not asked, since they cannot change the result any more: ${provenClause(settled)}. Each can be answered all the same.`
+    : `Not asked as things stand: ${SO_FAR}. Each can be answered all the same.`;
 
-/** Of one question, by what reads it. Example: 'cannot change the result any more: doorway is settled without it' */
-export function notAskedReason(readBy: readonly string[]): string {
+/** Of one question. Example: 'cannot change the result any more, whatever it means for doorway' */
+export function notAskedReason(readBy: readonly string[], { isProven }: SettledNumbers): string {
+  if (!isProven) return SO_FAR;
   const names = readerNames(readBy);
   if (names.length === 0) return 'cannot change the result any more';
   const list = names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-  return `cannot change the result any more: ${list} ${names.length === 1 ? 'is' : 'are'} settled without it`;
+  return `cannot change the result any more, whatever it means for ${list}`;
 }
 
-function settledClause({ outcome, left }: SettledNumbers): string {
-  if (outcome === 'none') return 'no arrangement passes, whatever it is';
-  if (outcome === 'recommended') return 'the same arrangement is recommended, whatever it is';
-  return left === 1
-    ? 'the one arrangement that may still win does not hang on it'
-    : `none of the ${left} arrangements that may still win hangs on it`;
-}
+const SO_FAR = 'what is open hangs on other answers first';
+
+const provenClause = ({ outcome }: SettledNumbers): string =>
+  outcome === 'none'
+    ? 'no arrangement passes, whatever the answer'
+    : 'the recommendation is the same, whatever the answer';

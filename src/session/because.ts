@@ -16,19 +16,28 @@ export type Because =
       /** no other question can change the result any more */
       readonly alone: boolean;
     }
-  /** it would not be asked: it cannot change the result any more */
+  /** it would not be asked */
   | ({ readonly kind: 'settled' } & Settled);
 
-/** How the result stands where a question cannot change it any more. */
-export type Settled = Pick<AskingNow, 'outcome' | 'left'>;
+/** How the result stands without the questions that are not asked. */
+export interface Settled {
+  readonly outcome: AskingNow['outcome'];
+  /** they cannot change it any more; otherwise nothing hangs on them so far, and other answers may alter that */
+  readonly isProven: boolean;
+}
+
+const settledBy = ({ outcome, questions }: AskingNow): Settled => ({
+  outcome,
+  isProven: outcome !== 'open' && questions.length === 0,
+});
 
 /** Null where it is asked as it comes: a basic fact, one that was answered before, or where everything is asked. */
 export function becauseOf(item: Item, session: Session, world: World): Because | null {
   const asking = worthAsking(session, world);
   if (asking === null || asking === 'later' || !isOpen(item) || item.objection !== null) return null;
-  const { questions, outcome, left } = asking;
+  const { questions, left } = asking;
   const found = questions.find(({ id, subject }) => id === item.question.id && subject === item.subject);
-  if (found === undefined) return { kind: 'settled', outcome, left };
+  if (found === undefined) return { kind: 'settled', ...settledBy(asking) };
   const { touches, ordersOnly } = found;
   return { kind: 'narrows', touches, ordersOnly, left, alone: questions.length === 1 };
 }
@@ -36,7 +45,7 @@ export function becauseOf(item: Item, session: Session, world: World): Because |
 /** How far the interview is where only what is needed is asked. */
 export interface NeededProgress {
   readonly answered: number;
-  /** basic facts that are open, or else questions that can still change the result; null: not known yet */
+  /** basic facts that are open, or else questions that can still change the result; null: nobody knows yet */
   readonly toAsk: number | null;
   readonly isBasic: boolean;
 }
@@ -46,6 +55,7 @@ export function neededProgress(session: Session, { items }: Survey, world: World
   if (session.asks === 'all') return null;
   const answered = items.filter((item) => item.applies && !isOpen(item)).length;
   const basics = openBasics(session, world).length;
+  if (session.kept.parts.length === 0) return { answered, toAsk: null, isBasic: true };
   if (basics > 0) return { answered, toAsk: basics, isBasic: true };
   const asking = worthAsking(session, world);
   if (asking === 'later') return { answered, toAsk: null, isBasic: false };
@@ -60,10 +70,10 @@ export function notAsked(
 ): { readonly settled: Settled; readonly has: (item: Item) => boolean } | null {
   const asking = worthAsking(session, world);
   if (asking === null || asking === 'later') return null;
-  const { questions, outcome, left } = asking;
+  const { questions } = asking;
   const asked = new Set(questions.map(({ id, subject }) => JSON.stringify([id, subject])));
   return {
-    settled: { outcome, left },
+    settled: settledBy(asking),
     has: (item) => isOpen(item) && !asked.has(JSON.stringify([item.question.id, item.subject])),
   };
 }

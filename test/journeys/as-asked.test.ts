@@ -21,7 +21,7 @@ function expectProven(shop: AskedShop, session: Session, questions: number): voi
   const screen = screenOf(session, world);
   if (screen.kind !== 'review') throw new Error(`no review, but ${screen.kind}`);
   expect(screen.open).toBe(0);
-  expect(screen.settled?.outcome).toBe('recommended');
+  expect(screen.settled).toEqual({ outcome: 'recommended', isProven: true });
   const skipped = screen.lines.filter(({ state }) => state === 'not asked').length;
   expect(questions + skipped).toBe(screen.lines.filter(({ state }) => state !== 'ignored').length);
 }
@@ -55,7 +55,7 @@ describe('a shop that is answered only as far as it is asked ends with what all 
     });
     expectProven(shop, session, questions);
     expect(printed).toContain('Asked now because it may drop');
-    expect(printed).toContain('Not asked, because they cannot change the result any more: the same');
+    expect(printed).toContain('Not asked, since they cannot change the result any more: the');
   });
 
   test('on the screen', { timeout: LONGEST }, () => {

@@ -67,12 +67,37 @@ describe('where only what is needed is asked', () => {
     const now = screen(done);
     if (now.kind !== 'review') throw new Error('no review');
     expect(now.open).toBe(0);
-    expect(now.settled).toEqual({ outcome: 'recommended', left: 1 });
+    expect(now.settled).toEqual({ outcome: 'recommended', isProven: true });
     const tolerance = now.lines.find(({ title }) => title === 'Tolerance');
     expect(tolerance).toMatchObject({ state: 'not asked', readBy: ['index-accuracy'] });
     expect(now.lines.find(({ title }) => title === 'Size')?.state).toBe('typed');
     const listed = allQuestions(done, WORLD).find(({ title }) => title === 'Tolerance');
     expect(listed?.state).toBe('not asked');
+  });
+
+  test('while something is still asked, nothing is said to be settled for good', () => {
+    const now = screen(go(settled(), WORLD, { type: 'go', to: { at: 'review', part: null } }));
+    if (now.kind !== 'review') throw new Error('no review');
+    expect(now.settled).toEqual({ outcome: 'open', isProven: false });
+    expect(now.open).toBe(2);
+    const there = go(settled(), WORLD, find('floor'));
+    expect(because(there)).toBe(
+      'It would not be asked by itself as things stand: what is open hangs on other answers first.',
+    );
+  });
+
+  test('how far it is: basic facts that are open, then what can still change the result', () => {
+    const needed = (session: Session) => {
+      const now = screen(session);
+      return now.kind === 'question' ? now.progress.needed : undefined;
+    };
+    expect(needed(begun())).toEqual({ answered: 0, toAsk: null, isBasic: true });
+    expect(needed(go(begun(), WORLD, ...BASICS.slice(0, 3)))).toEqual({
+      answered: 3,
+      toAsk: 14,
+      isBasic: true,
+    });
+    expect(needed(settled())).toEqual({ answered: 14, toAsk: 2, isBasic: false });
   });
 
   test('what is left open is not asked again', () => {
@@ -83,7 +108,9 @@ describe('where only what is needed is asked', () => {
   test('what would not be asked can be answered all the same, and its screen says that it changes nothing', () => {
     const there = go(settled(), WORLD, '5000', find('tolerance'));
     expect(at(there)).toBe('tolerance');
-    expect(because(there)).toContain('it cannot change the result any more, because the same arrangement');
+    expect(because(there)).toContain(
+      'it cannot change the result any more, since the recommendation is the same',
+    );
     const answered = go(there, WORLD, '0.07');
     expect(at(answered)).toBe('review');
     expect(answered.kept.parts[0]?.tolerance).toEqual({ from: 'typed', value: 0.07 });

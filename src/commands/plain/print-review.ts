@@ -21,15 +21,17 @@ export function reviewText(screen: Screen & { kind: 'review' }, width: number): 
     lines.push(...paragraph(notAskedLead(screen.settled), width));
     for (const { number, part, title, readBy } of skipped) {
       const named = part === null ? title : `${part}: ${title}`;
-      lines.push(
-        ...paragraph(`${named}: ${notAskedReason(readBy)}`, width, `${String(number ?? '').padStart(4)}  `),
-      );
+      const why = screen.settled.isProven ? `: ${notAskedReason(readBy, screen.settled)}` : '';
+      lines.push(...paragraph(`${named}${why}`, width, `${String(number ?? '').padStart(4)}  `));
     }
   }
   const { open } = screen;
   if (open > 0) {
-    const words = open === 1 ? '1 question has' : `${open} questions have`;
-    lines.push(...paragraph(`${words} no answer yet; "goto open" goes to the first.`, width));
+    const words =
+      screen.settled === null
+        ? `${open === 1 ? '1 question has' : `${open} questions have`} no answer yet; "goto open" goes to the first.`
+        : `${open === 1 ? '1 question' : `${open} questions`} can still change the result; "goto open" goes to the next.`;
+    lines.push(...paragraph(words, width));
   }
   return lines;
 }

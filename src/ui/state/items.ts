@@ -2,6 +2,8 @@ import { type ArrangementRow, arrangementRows } from '../../report/arrangement-r
 import { notAskedReason } from '../../report/asking-words.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { allQuestions } from '../../session/all-questions.ts';
+import type { Settled } from '../../session/because.ts';
+import type { ReviewLine } from '../../session/review.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
 import { screenOf } from '../../session/screen.ts';
 import type { Event, Session } from '../../session/session.ts';
@@ -150,7 +152,7 @@ function screenItems(screen: Screen, chosen: readonly number[]): readonly Item[]
             line.number === null
               ? { do: 'say', words: 'This answer is kept, but it does not apply now.' }
               : event({ type: 'find', text: String(line.number) }),
-            line.objection ?? (line.state === 'not asked' ? `${notAskedReason(line.readBy)}.` : ''),
+            line.objection ?? notAskedWords(line, screen.settled),
             REVIEW_STATES[line.state],
           ),
         ),
@@ -168,6 +170,11 @@ function screenItems(screen: Screen, chosen: readonly number[]): readonly Item[]
     default:
       return null;
   }
+}
+
+function notAskedWords({ state, readBy }: ReviewLine, settled: Settled | null): string {
+  if (state !== 'not asked' || settled === null) return '';
+  return `Not asked: ${notAskedReason(readBy, settled)}.`;
 }
 
 const REVIEW_STATES = {

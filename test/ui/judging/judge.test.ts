@@ -83,6 +83,23 @@ describe('a judge', () => {
     expect(ask('D3')).toEqual(decidedOn('D3'));
   });
 
+  test('works out what is worth asking as a job of its own, and gives it afterwards', () => {
+    const { judge, sent, received, onReady, want } = judging();
+    const ask = (name: string) => judge.ask(answersOf(name), FAKE_CATALOG);
+    const asking = { outcome: 'open', left: 3, answers: [] } as const;
+    want('A');
+    expect(ask('A')).toBe('later');
+    judge.work();
+    expect(sent.map(({ options }) => options)).toEqual([OPTIONS]);
+    received({ id: 1, decision: decisionOf('A') });
+    judge.work();
+    expect(sent.map(({ options }) => options)).toEqual([OPTIONS, null]);
+    received({ id: 2, asking });
+    expect(onReady).toHaveBeenCalledTimes(2);
+    expect(ask('A')).toEqual(asking);
+    expect(ask('B')).toBe('later');
+  });
+
   test('passes a fault on, and goes on afterwards', () => {
     const { judge, want, received, sent } = judging();
     want('A');

@@ -1,0 +1,48 @@
+import { describe, expect, test } from 'vitest';
+import { becauseLine, notAskedLead, notAskedReason, toAskWords } from '../../src/report/asking-words.ts';
+
+const NARROWS = { kind: 'narrows', touches: 14, ordersOnly: false, left: 31, alone: false } as const;
+
+describe('why a question is asked now', () => {
+  test.each([
+    [NARROWS, 'Asked now because it may drop 14 of the 31 arrangements that may still win.'],
+    [
+      { ...NARROWS, touches: 31 },
+      'Asked now because it may drop any of the 31 arrangements that may still win.',
+    ],
+    [
+      { ...NARROWS, ordersOnly: true },
+      'Asked now because it may change which of the 31 that may still win comes first.',
+    ],
+    [
+      { ...NARROWS, touches: 1, left: 1 },
+      'Asked now because the one arrangement that may still win hangs on it.',
+    ],
+    [{ ...NARROWS, touches: 0 }, 'Asked now because it can still change the result.'],
+    [{ ...NARROWS, alone: true }, 'Asked now because this alone can still change the result.'],
+  ])('%o', (because, words) => {
+    expect(becauseLine(because)).toBe(words);
+  });
+});
+
+test('what is not asked is said to be proven only where it is', () => {
+  const proven = { outcome: 'none', isProven: true } as const;
+  const open = { outcome: 'open', isProven: false } as const;
+  expect(notAskedLead(proven)).toContain('cannot change the result any more: no arrangement passes');
+  expect(notAskedLead(open)).not.toContain('any more');
+  expect(notAskedReason(['swing', 'doorway'], proven)).toBe(
+    'cannot change the result any more, whatever it means for swing and doorway',
+  );
+  expect(notAskedReason(['swing'], open)).toBe('what is open hangs on other answers first');
+  expect(becauseLine({ kind: 'settled', ...open })).toContain('as things stand');
+});
+
+test.each([
+  [{ toAsk: 1, isBasic: true }, '1 basic fact to go'],
+  [{ toAsk: 5, isBasic: false }, 'about 5 to go'],
+  [{ toAsk: 0, isBasic: false }, 'nothing more to ask'],
+  [{ toAsk: null, isBasic: true }, 'basic facts first'],
+  [{ toAsk: null, isBasic: false }, 'what to ask is being worked out'],
+])('how far it is: %o', (needed, words) => {
+  expect(toAskWords(needed)).toBe(words);
+});
