@@ -6,7 +6,17 @@ import { readKeys } from '../../src/ui/keys/read-keys.ts';
 import { press } from '../../src/ui/state/press.ts';
 import { beginning, type Ui } from '../../src/ui/state/ui.ts';
 import { KEY, start, type Terminal } from './harness.ts';
-import { answered, begun, HINGE, settled, smallCatalog, turnsOf, undecided, until } from './interview.ts';
+import {
+  answered,
+  begun,
+  decided,
+  HINGE,
+  settled,
+  smallCatalog,
+  turnsOf,
+  undecided,
+  until,
+} from './interview.ts';
 
 const catalog = smallCatalog();
 const world = undecided(catalog);
@@ -98,6 +108,7 @@ test('requirement 3: with another size there is one title and one line of keys, 
 });
 
 describe('what is painted', () => {
+  const world = decided(catalog);
   /** The frame as it is meant to be, without a terminal. */
   const meant = (ui: Ui, sessionFile: string): readonly string[] => {
     const drawing = { world, ascii: false, color: true, sessionFile, unsaved: null };

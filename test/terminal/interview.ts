@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Catalog } from '../../src/catalog/catalog.ts';
 import { readCatalog } from '../../src/catalog/read.ts';
+import { decide } from '../../src/rules/decide.ts';
 import type { Kept } from '../../src/session/kept.ts';
 import { type QuestionScreen, screenOf } from '../../src/session/screen.ts';
 import { newSession } from '../../src/session/start.ts';
@@ -21,12 +23,18 @@ export const smallCatalog = (): string =>
   );
 
 /** A catalog, and nobody who decides: for as long as no part has a size. */
-export function undecided(folder: string): World {
-  const catalog = readCatalog([folder]);
-  if (!catalog.ok) throw new Error(`${folder} cannot be read`);
-  return createWorld(catalog.value, () => {
+export const undecided = (folder: string): World =>
+  createWorld(catalogIn(folder), () => {
     throw new Error('nothing is decided here');
   });
+
+/** A catalog, and the rules. */
+export const decided = (folder: string): World => createWorld(catalogIn(folder), decide);
+
+function catalogIn(folder: string): Catalog {
+  const catalog = readCatalog([folder]);
+  if (!catalog.ok) throw new Error(`${folder} cannot be read`);
+  return catalog.value;
 }
 
 /** What is typed line by line as the answer, by the id of the question; a choice is a number. Others are left open. */
