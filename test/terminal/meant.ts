@@ -55,7 +55,13 @@ export class Meant {
       };
     };
     const everyArrangement = asks(own.everyArrangement);
-    const world = { ...own, decision: asks(own.decision), everyArrangement, asking: asks(own.asking) };
+    const world = {
+      ...own,
+      decision: asks(own.decision),
+      decisionWithRanges: asks(own.decisionWithRanges),
+      everyArrangement,
+      asking: asks(own.asking),
+    };
     const folders = [this.#folder];
     const found = readSessionFile(this.file);
     if (found.found !== 'interview')
