@@ -44,7 +44,7 @@ const STANDS_FOR_ONE: ReadonlySet<string> = new Set([
 
 /**
  * Where nobody answers these, nothing is held against them, and the result says so: a limit that is named afterwards
- * may drop what had passed, and what vises or hours are worth may turn who is recommended.
+ * may drop what had passed, and what vises or hours are worth may turn who is recommended. Naming them is no narrowing.
  */
 const SAYS_NOTHING: ReadonlySet<string> = new Set([
   'shop.floorRating',
@@ -117,10 +117,9 @@ const inside = (value: number, { low, high }: { low: number; high: number }): nu
   Math.min(high, Math.max(low, value));
 
 /**
- * Draws what is known before and after. `open`: share of the answers that are not known to the last before;
- * `named`: whether an answer that says nothing while it is open may be named.
+ * Draws what is known before and after. `open`: share of the answers that are not known to the last before.
  */
-export function narrowing(known: Answers, next: () => number, open: number, named: boolean): Narrowing {
+export function narrowing(known: Answers, next: () => number, open: number): Narrowing {
   const truth = leavesOf(known, [], '').reduce<unknown>(
     (tree, { path, key, value }) => put(tree, path, inside(value, NOT_SURE[key])),
     known,
@@ -131,7 +130,7 @@ export function narrowing(known: Answers, next: () => number, open: number, name
     if (next() >= open) continue;
     const least = STANDS_FOR_ONE.has(key) ? 1 : 0;
     const from = least + Math.floor(next() * (3 - least));
-    const to = from === 0 && SAYS_NOTHING.has(key) && !named ? 0 : from + Math.floor(next() * (4 - from));
+    const to = from === 0 && SAYS_NOTHING.has(key) ? 0 : from + Math.floor(next() * (4 - from));
     const spread = [0.02, 0.2, 1][Math.floor(next() * 3)] ?? 0.2;
     const shares = [next(), next(), next(), next()] as const;
     const shown = (level: Level | undefined): unknown =>

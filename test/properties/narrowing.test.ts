@@ -89,7 +89,7 @@ describe('knowing an answer better', () => {
     fc.assert(
       fc.property(drawn, ({ shop, seed, open }) => {
         const { answers, catalog } = knownShop(shop);
-        const { before, after, changed } = narrowing(answers, uniform(seed), open, true);
+        const { before, after, changed } = narrowing(answers, uniform(seed), open);
         const wide = standingOf(before, catalog);
         const settings = settingsOf(wide);
         const first = verdictsOn(wide, settings);
@@ -117,7 +117,7 @@ describe('knowing an answer better', () => {
     fc.assert(
       fc.property(drawn, ({ shop, seed, open }) => {
         const { answers, catalog } = knownShop(shop);
-        const { before, after, changed } = narrowing(answers, uniform(seed), open, false);
+        const { before, after, changed } = narrowing(answers, uniform(seed), open);
         const wide = standingOf(before, catalog);
         const narrow = standingOf(after, catalog);
         const now = new Map(narrow.judged.map(({ id, passes }) => [id, passes]));
