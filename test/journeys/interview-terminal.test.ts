@@ -24,7 +24,10 @@ afterEach(() => {
 const LONGEST_MS = 20_000;
 
 /** The program in a real terminal of 80 x 24: what it wrote, byte for byte, and how it ended. */
-function inTerminal(env: Readonly<Record<string, string>> = {}, args: readonly string[] = ['--plain']) {
+function inTerminal(
+  env: Readonly<Record<string, string>> = {},
+  args: readonly string[] = ['--plain', '--ask-all'],
+) {
   const cwd = emptyFolder();
   const { CI: _, ...own } = process.env;
   const terminal = spawn(process.execPath, [program, ...args, '--session', 'mine.json'], {

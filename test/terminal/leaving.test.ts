@@ -7,7 +7,15 @@ import { appOf, UNDER_BASH } from './under-bash.ts';
 
 const catalog = smallCatalog();
 const LEFT = '\u001b[?1049l';
-const ARGS = [process.execPath, PROGRAM, '--catalog', catalog, '--session', 'kept.json'] as const;
+const ARGS = [
+  process.execPath,
+  PROGRAM,
+  '--catalog',
+  catalog,
+  '--session',
+  'kept.json',
+  '--ask-all',
+] as const;
 
 /** The program under a shell that says afterwards how it ended, and what the terminal is like. */
 function inShell(more: readonly string[] = [], options: Omit<StartOptions, 'command'> = {}): Terminal {
