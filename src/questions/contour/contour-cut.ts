@@ -20,7 +20,7 @@ export const contourCut = aboutPart<Choice<CutSize>>({
       { value: 'heavy', label: 'heavy', about: 'roughing' },
     ],
   },
-  unsure: { as: 'each-kind' },
+  unsure: { as: 'computed', words: 'light, medium and heavy are each considered' },
   applies: mayMove,
   get: (part) => (typeof part.contourCut === 'string' ? part.contourCut : 'unknown'),
   set: (part, contourCut) => ({ ...part, contourCut }),

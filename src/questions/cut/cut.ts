@@ -42,7 +42,7 @@ export const cut = aboutPart<CutAnswer>({
       },
     ],
   },
-  unsure: { as: 'each-kind' },
+  unsure: { as: 'computed', words: 'light, medium and heavy are each considered' },
   applies: needsTilt,
   get: (part) => (typeof part.cut === 'string' ? part.cut : 'detailed'),
   set: (part, size) => {

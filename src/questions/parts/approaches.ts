@@ -48,7 +48,10 @@ export const approaches = aboutPart<readonly string[] | 'unknown'>({
   why: 'It decides which kind of rotary is needed, how far it has to tilt, and what has to be reached.',
   readBy: ['tilt-range', 'rotary-class', 'travel-x', 'travel-y', 'reach-high', 'reach-low', 'coverage'],
   field: { kind: 'list', options: () => OPTIONS },
-  unsure: { as: 'each-kind' },
+  unsure: {
+    as: 'computed',
+    words: 'every direction is considered, each alone and all together; only the top alone is not',
+  },
   get: (part) => (part.approaches === 'unknown' ? 'unknown' : [...new Set(part.approaches.map(kindOf))]),
   set: (part, kinds) => ({
     ...part,
