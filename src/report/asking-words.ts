@@ -46,14 +46,15 @@ export function toAskWords({
   if (toAsk === null) return isBasic ? 'basic facts first' : 'what to ask is being worked out';
   // which of them apply hangs on those that are answered first
   if (isBasic) return toAsk === 1 ? '1 basic fact to go' : `up to ${toAsk} basic facts to go`;
-  return toAsk === 0 ? 'nothing more to ask' : `about ${toAsk} to go`;
+  if (toAsk === 0) return 'nothing more to ask';
+  return toAsk === 1 ? '1 to go' : `about ${toAsk} to go`;
 }
 
 /** What stands over questions that are not asked. */
 export const notAskedLead = (settled: SettledNumbers): string =>
   settled.isProven
     ? `Not asked, since they cannot change the result any more: ${provenClause(settled)}. Each can be answered all the same.`
-    : `Not asked as things stand: ${SO_FAR}. Each can be answered all the same.`;
+    : `Not asked as things stand: nothing that is open hangs on them. Each can be answered all the same.`;
 
 /** Of one question. Example: 'cannot change the result any more, whatever it means for doorway' */
 export function notAskedReason(readBy: readonly string[], { isProven }: SettledNumbers): string {
@@ -64,7 +65,7 @@ export function notAskedReason(readBy: readonly string[], { isProven }: SettledN
   return `cannot change the result any more, whatever it means for ${list}`;
 }
 
-const SO_FAR = 'what is open hangs on other answers first';
+const SO_FAR = 'nothing that is open hangs on it';
 
 const provenClause = ({ outcome }: SettledNumbers): string =>
   outcome === 'none'

@@ -33,8 +33,16 @@ export function askingNow(survey: Survey, ask: (answers: Answers) => Asking | 'l
     const item = itemAbout(open, deciding.answer, answers);
     if (item !== undefined) found.set(item, joined(item, deciding, found.get(item)));
   }
+  for (const item of open.filter((each) => !found.has(each) && reads(each, asking.openChecks)))
+    found.set(item, { ...LAST_OF_ALL, id: item.question.id, subject: item.subject });
   return { outcome: asking.outcome, left: asking.left, questions: [...found.values()] };
 }
+
+/** What an open check reads besides what it hangs on most: it comes when that stays open. */
+const LAST_OF_ALL = { touches: 0, drops: 0, ordersOnly: true } as const;
+
+const reads = ({ question }: Item, checks: readonly string[]): boolean =>
+  question.readBy.some((id) => checks.includes(id));
 
 /**
  * Answers as they are, but what has a usual value and was not asked yet is not taken for known: otherwise it could

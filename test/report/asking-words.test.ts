@@ -33,13 +33,14 @@ test('what is not asked is said to be proven only where it is', () => {
   expect(notAskedReason(['swing', 'doorway'], proven)).toBe(
     'cannot change the result any more, whatever it means for swing and doorway',
   );
-  expect(notAskedReason(['swing'], open)).toBe('what is open hangs on other answers first');
+  expect(notAskedReason(['swing'], open)).toBe('nothing that is open hangs on it');
   expect(becauseLine({ kind: 'settled', ...open })).toContain('as things stand');
 });
 
 test.each([
   [{ toAsk: 1, isBasic: true }, '1 basic fact to go'],
   [{ toAsk: 5, isBasic: false }, 'about 5 to go'],
+  [{ toAsk: 1, isBasic: false }, '1 to go'],
   [{ toAsk: 0, isBasic: false }, 'nothing more to ask'],
   [{ toAsk: null, isBasic: true }, 'basic facts first'],
   [{ toAsk: null, isBasic: false }, 'what to ask is being worked out'],

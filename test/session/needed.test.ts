@@ -82,8 +82,19 @@ describe('where only what is needed is asked', () => {
     expect(now.open).toBe(2);
     const there = go(settled(), WORLD, find('floor'));
     expect(because(there)).toBe(
-      'It would not be asked by itself as things stand: what is open hangs on other answers first.',
+      'It would not be asked by itself as things stand: nothing that is open hangs on it.',
     );
+  });
+
+  test('where what an open check hangs on most stays open, what else it reads is asked', () => {
+    const world = worldWith((answers, catalog) => {
+      const found = fakeAsk(answers, catalog);
+      return found === 'later' ? found : { ...found, openChecks: ['doorway'] };
+    });
+    const open = go(begun(world), world, ...BASICS, '3600', '0.05');
+    expect(at(open)).toBe('doorway-width');
+    expect(at(go(open, world, 'not sure'))).toBe('doorway-height');
+    expect(at(go(open, world, 'not sure', 'not sure'))).toBe('review');
   });
 
   test('how far it is: basic facts that are open, then what can still change the result', () => {

@@ -1,5 +1,7 @@
 import type { Catalog } from '../../catalog/catalog.ts';
 import type { Answers } from '../../questions/answers.ts';
+import type { CheckId } from '../checks/ids.ts';
+import type { Unknown } from '../decision.ts';
 import { type Standing, standingOf } from '../standing.ts';
 import { unknownsOf } from '../weighing/unknowns.ts';
 import { narrowings } from './narrowing.ts';
@@ -23,6 +25,11 @@ export interface Asking {
   readonly left: number;
   /** what is expected to narrow the field most comes first; none: no answer can change the result */
   readonly answers: readonly DecidingAnswer[];
+  /**
+   * Checks that are open where one of these may win. An open check names what it hangs on most: where that stays open,
+   * another answer that it reads may decide it.
+   */
+  readonly openChecks: readonly CheckId[];
 }
 
 /**
@@ -32,7 +39,9 @@ export interface Asking {
 export function askingOf(answers: Answers, catalog: Catalog): Asking {
   const standing = standingOf(answers, catalog);
   const { outcome, ranking } = standing;
-  const deciding = new Set(openTo(standing, answers));
+  const unknowns = unknownsIn(standing, answers);
+  const deciding = new Set(unknowns.filter(({ ask }) => ask === 'you').map(({ answer }) => answer));
+  const open = unknowns.filter(({ decides }) => decides).flatMap(({ checks }) => checks);
   const known = narrowings(standing).filter(({ answer }) => deciding.delete(answer));
   const rest = [...deciding].map((answer) => ({ answer, touches: 0, drops: 0 }));
   const asked = [...known, ...rest];
@@ -40,17 +49,16 @@ export function askingOf(answers: Answers, catalog: Catalog): Asking {
     outcome,
     left: ranking.contenders.length,
     answers: asked.map((each) => ({ ...each, ordersOnly: each.drops <= HARDLY * each.touches })),
+    openChecks: [...new Set(open)],
   };
 }
 
 /** A chance to be dropped that is none: what only orders the field counts as much. */
 const HARDLY = 0.02;
 
-/** Paths that somebody can still say something about, of the arrangements that may win. */
-function openTo({ ranking, judged, outcome, world }: Standing, { matters }: Answers): readonly string[] {
+/** What is not known of the arrangements that may win. */
+function unknownsIn({ ranking, judged, outcome, world }: Standing, { matters }: Answers): readonly Unknown[] {
   const contenders = new Set(ranking.contenders);
   const reading = judged.filter(({ id }) => contenders.has(id));
-  return unknownsOf(reading, contenders, outcome === 'open', world, matters)
-    .filter(({ ask }) => ask === 'you')
-    .map(({ answer }) => answer);
+  return unknownsOf(reading, contenders, outcome === 'open', world, matters);
 }
