@@ -40,7 +40,7 @@ export function take(session: Session, item: Item, given: Given, world: World): 
 }
 
 /** Names that differ in capitals or in the width of letters only would be taken for each other. */
-const sameName = (a: string, b: string): boolean =>
+export const sameName = (a: string, b: string): boolean =>
   a.normalize('NFKC').toLowerCase() === b.normalize('NFKC').toLowerCase();
 
 /** Why a value cannot stand beside the other answers: in short, or because another part has the name. */

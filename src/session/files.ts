@@ -2,7 +2,7 @@ import { NOTHING_KEPT } from './kept.ts';
 import { comeBack } from './move.ts';
 import { type Effect, type Place, refused, type Session, type Step, type Written } from './session.ts';
 import { goOnFrom } from './start.ts';
-import { REVIEW } from './walk.ts';
+import { REVIEW, TRIAL } from './walk.ts';
 import type { World } from './world.ts';
 
 /** Where files go unless another name is typed: in the current folder. */
@@ -13,12 +13,15 @@ export const USUAL_FILE: Readonly<Record<Written, string>> = {
   'half-page': 'fivesides-half-page.md',
   'site-sheet': 'fivesides-site-sheet.md',
   'quote-sheets': 'fivesides-quote-sheets.md',
+  variants: 'fivesides-variants.md',
 };
 
 const FINISH: readonly Effect[] = [{ kind: 'finish' }];
 
 /** At the end: a file name or Enter writes the report, no leaves it; either way the interview is finished. */
 export function replyAtResult(session: Session, text: string): Step {
+  // while something is tried, this is not the end
+  if (session.trial !== null && /^(|n|no)$/i.test(text.trim())) return [comeBack(session, TRIAL), []];
   if (/^(n|no)$/i.test(text.trim())) return [{ ...session, at: { at: 'done' } }, FINISH];
   return replyAtFile(session, 'report', /^(y|yes)$/i.test(text.trim()) ? '' : text);
 }
@@ -33,6 +36,7 @@ const ENDINGS: Readonly<Record<Written, { readonly ending: RegExp; readonly word
   'half-page': MARKDOWN_OR_TEXT,
   'site-sheet': MARKDOWN_OR_TEXT,
   'quote-sheets': MARKDOWN_OR_TEXT,
+  variants: MARKDOWN_OR_TEXT,
 };
 
 export function replyAtFile(session: Session, what: Written, text: string): Step {
@@ -70,6 +74,7 @@ const WRITTEN_WORDS: Readonly<Record<Written, string>> = {
   'half-page': 'half page is',
   'site-sheet': 'site sheet is',
   'quote-sheets': 'quote sheets are',
+  variants: 'variants are',
 };
 
 /** A file is written: on from where its name was asked. At the result that is the end. */
@@ -78,7 +83,7 @@ export function written(session: Session, what: Written, file: string): Step {
     kind: 'said',
     words: `The ${WRITTEN_WORDS[what]} in ${file}.`,
   } as const;
-  if (session.at.at === 'result' && what === 'report')
+  if (session.at.at === 'result' && what === 'report' && session.trial === null)
     return [{ ...session, note, at: { at: 'done' } }, FINISH];
   const next = session.at.at === 'file' ? comeBack(session, REVIEW) : session;
   return [{ ...next, note }, []];
@@ -89,7 +94,8 @@ export function replyAtResume(session: Session, text: string, world: World): Ste
   const answer = text.trim().toLowerCase();
   if (/^(1|r|resume|y|yes)$/.test(answer)) return [goOnFrom(session, REVIEW, world), []];
   if (/^(2|n|new|no)$/.test(answer)) {
-    return [goOnFrom({ ...session, kept: NOTHING_KEPT, detours: [], trail: [] }, REVIEW, world), []];
+    const blank = { ...session, kept: NOTHING_KEPT, detours: [], trail: [], trial: null, variants: [] };
+    return [goOnFrom(blank, REVIEW, world), []];
   }
   return refused(session, text, 'Type resume to go on with the saved interview, or new to begin another.');
 }

@@ -24,7 +24,8 @@ export function opened({ answers, shownIn, text }: OpenedFile, session: Session,
     parts: answers.parts.map((_, index) => givenOf('part', answers, index)),
     base: { text, parts: answers.parts.map((_, index) => index) },
   };
-  return goOnFrom({ ...session, kept, detours: [], trail: [], note: null }, REVIEW, world);
+  const tried = { trial: null, variants: [] };
+  return goOnFrom({ ...session, kept, detours: [], trail: [], note: null, ...tried }, REVIEW, world);
 }
 
 function givenOf(of: 'shop' | 'part', answers: Answers, index: number): GivenAnswers {

@@ -1,6 +1,8 @@
 import { isUsable } from './base.ts';
 import type { Base, Given, GivenAnswers, Kept } from './kept.ts';
-import type { Asks, Place, Session } from './session.ts';
+import type { Asks, Place, Session, Variant } from './session.ts';
+import { withoutTrial } from './trial.ts';
+import { MOST_VARIANTS } from './variants.ts';
 
 const SESSION_FORMAT = 'fivesides-session/1';
 
@@ -15,6 +17,10 @@ export interface Saved {
   readonly answers: Kept;
   /** a file that does not say asks what is needed */
   readonly asks: Asks;
+  /** what is tried, and of which variant that is a look; left out: nothing is tried */
+  readonly trial?: { readonly kept: Kept; readonly of: string | null };
+  /** left out: there is none */
+  readonly variants?: readonly Variant[];
 }
 
 /** From one format to the next. A file of an old format goes through all that follow. */
@@ -33,9 +39,18 @@ export type SavedReading =
   | { readonly ok: false; readonly why: string };
 
 /** The session as it is saved: everything that was answered, and where it stood. */
-export function savedOf({ kept, at, detours, catalogs, asks }: Session): Saved {
-  const position = detours[0]?.from ?? at;
-  return { format: SESSION_FORMAT, catalogs, position, asks, answers: kept };
+export function savedOf(session: Session): Saved {
+  const { kept, at, detours } = withoutTrial(session);
+  const { catalogs, trial, variants, asks } = session;
+  return {
+    format: SESSION_FORMAT,
+    catalogs,
+    position: detours[0]?.from ?? at,
+    asks,
+    answers: kept,
+    ...(trial === null ? {} : { trial: { kept: session.kept, of: trial.of } }),
+    ...(variants.length === 0 ? {} : { variants }),
+  };
 }
 
 /**
@@ -60,6 +75,24 @@ export function readSaved(text: string, migrations: readonly Migration[] = MIGRA
   if (!Array.isArray(catalogs) || !catalogs.every((folder) => typeof folder === 'string')) {
     return no('its "catalogs" are no list of folders');
   }
+  const kept = keptIn(answers);
+  if (!kept.ok) return kept;
+  const more = triedIn(current);
+  if (more === null) return no('what was tried in it is damaged');
+  const saved: Saved = {
+    format: SESSION_FORMAT,
+    catalogs,
+    position: positionOf(position),
+    asks: asks === 'all' ? 'all' : 'needed',
+    answers: kept.kept,
+    ...more,
+  };
+  return { ok: true, saved };
+}
+
+type KeptReading = { readonly ok: true; readonly kept: Kept } | { readonly ok: false; readonly why: string };
+
+function keptIn(answers: unknown): KeptReading {
   if (!isRecord(answers) || !isGivenAnswers(answers.shop) || !Array.isArray(answers.parts)) {
     return no('its "answers" are damaged');
   }
@@ -67,16 +100,28 @@ export function readSaved(text: string, migrations: readonly Migration[] = MIGRA
   if (!parts.every(isGivenAnswers)) return no('its "answers" are damaged');
   const based = baseOf(answers.base, parts.length);
   if (based === null) return no('the answers file that it goes on from is damaged');
-  const kept: Kept = { shop: answers.shop, parts, ...based };
+  return { ok: true, kept: { shop: answers.shop, parts, ...based } };
+}
+
+/** What is tried, and the variants; nothing in a file from before there were any; null where they are damaged. */
+function triedIn({
+  trial,
+  variants,
+}: Readonly<Record<string, unknown>>): Pick<Saved, 'trial' | 'variants'> | null {
+  const tried = trial === undefined ? undefined : keptIn(isRecord(trial) ? trial.kept : null);
+  const list: readonly unknown[] | null =
+    variants === undefined ? [] : Array.isArray(variants) && variants.length <= MOST_VARIANTS ? variants : null;
+  if (tried?.ok === false || list === null) return null;
+  const read: Variant[] = [];
+  for (const each of list) {
+    const kept = keptIn(isRecord(each) ? each.kept : null);
+    if (!isRecord(each) || typeof each.name !== 'string' || !kept.ok) return null;
+    read.push({ name: each.name, kept: kept.kept });
+  }
+  const of = isRecord(trial) && typeof trial.of === 'string' ? trial.of : null;
   return {
-    ok: true,
-    saved: {
-      format: SESSION_FORMAT,
-      catalogs,
-      position: positionOf(position),
-      asks: asks === 'all' ? 'all' : 'needed',
-      answers: kept,
-    },
+    ...(tried === undefined ? {} : { trial: { kept: tried.kept, of } }),
+    ...(variants === undefined ? {} : { variants: read }),
   };
 }
 
@@ -104,7 +149,7 @@ function migrated(
   return current;
 }
 
-const no = (why: string): SavedReading => ({ ok: false, why });
+const no = (why: string): { readonly ok: false; readonly why: string } => ({ ok: false, why });
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);

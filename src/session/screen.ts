@@ -19,6 +19,7 @@ import { givenWords, type ReviewLine, reviewLines } from './review.ts';
 import type { Place, Session, Written } from './session.ts';
 import { type Item, isOpen, type Survey } from './survey.ts';
 import { itemAt, samePlace, walkOf } from './walk.ts';
+import { type TrialScreen, trialScreen } from './trial-screens.ts';
 import { unitsOf, type World } from './world.ts';
 
 /** What a question takes, for a shell to offer. */
@@ -83,6 +84,7 @@ export type Screen = (
   | { readonly kind: 'overwrite'; readonly what: Written; readonly file: string }
   /** which question comes next is being worked out */
   | { readonly kind: 'next' }
+  | TrialScreen
   | { readonly kind: 'done' }
 ) &
   Feedback;
@@ -151,6 +153,10 @@ function bodyOf(at: Place, session: Session, survey: Survey, world: World) {
       return { kind: at.at, what: at.what, file: USUAL_FILE[at.what] };
     case 'overwrite':
       return { kind: at.at, what: at.what, file: at.file };
+    case 'trial':
+    case 'naming':
+    case 'variants':
+      return trialScreen(at.at, session, world);
     case 'next':
     case 'done':
       return { kind: at.at };

@@ -17,10 +17,23 @@ export type Place =
   | { readonly at: 'file'; readonly what: Written }
   /** the file is there already */
   | { readonly at: 'overwrite'; readonly what: Written; readonly file: string }
+  /** other answers are tried: what they change */
+  | { readonly at: 'trial' }
+  /** a name for what is tried, under which it stays */
+  | { readonly at: 'naming' }
+  /** the variants beside the answers of the interview */
+  | { readonly at: 'variants' }
   | { readonly at: 'done' };
 
 /** What can be written to a file of the user's choice. */
-export type Written = 'answers' | 'report' | 'decision' | 'half-page' | 'site-sheet' | 'quote-sheets';
+export type Written =
+  | 'answers'
+  | 'report'
+  | 'decision'
+  | 'half-page'
+  | 'site-sheet'
+  | 'quote-sheets'
+  | 'variants';
 
 /** What the last event brought about, for the shell to say. */
 type Note =
@@ -48,8 +61,22 @@ export interface Detour {
 /** Whether only what can still change the result is asked, or every question in a fixed order. */
 export type Asks = 'needed' | 'all';
 
-/** The conversation as data. `kept`, the place and how it asks are saved; the rest is about the last event, or the way here. */
+/** Other answers that were given a name, to be held against those of the interview. */
+export interface Variant {
+  readonly name: string;
+  readonly kept: Kept;
+}
+
+/** Other answers are tried; those of the interview wait until they are kept or dropped. */
+export interface Trial {
+  readonly before: Pick<Session, 'kept' | 'at' | 'detours' | 'trail'>;
+  /** the variant that is looked at; null: none */
+  readonly of: string | null;
+}
+
+/** The conversation as data. Answers, what is tried, the place and how it asks are saved; the rest is about the last event, or the way here. */
 export interface Session {
+  /** while something is tried, with what is tried */
   readonly kept: Kept;
   readonly at: Place;
   /** innermost last */
@@ -60,6 +87,10 @@ export interface Session {
   readonly asks: Asks;
   /** what was gone on from, each place once, in the order in which that was done first */
   readonly trail: readonly Place[];
+  /** null: nothing is tried */
+  readonly trial: Trial | null;
+  /** at most three, each with another name */
+  readonly variants: readonly Variant[];
 }
 
 export type Event =
@@ -81,6 +112,18 @@ export type Event =
   | { readonly type: 'edit-part'; readonly part: number }
   | { readonly type: 'remove-part'; readonly part: number }
   | { readonly type: 'rename-part'; readonly part: number }
+  /** tries another answer to a question, by its place or by words of its title */
+  | { readonly type: 'try'; readonly to: Place }
+  | { readonly type: 'try-find'; readonly text: string }
+  /** what is tried becomes the answers of the interview, or is forgotten */
+  | { readonly type: 'keep' }
+  | { readonly type: 'drop' }
+  /** puts what is tried aside as a variant; asks for a name unless one is given */
+  | { readonly type: 'name'; readonly name: string | null }
+  /** a variant by its number, its name, or the beginning of that */
+  | { readonly type: 'look'; readonly variant: string }
+  | { readonly type: 'keep-variant'; readonly variant: string }
+  | { readonly type: 'remove-variant'; readonly variant: string }
   /** asks where, unless a file is named */
   | {
       readonly type: 'write';

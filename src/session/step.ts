@@ -9,7 +9,17 @@ import { addPart, copyPart, goOn, renamePart, replyAtParts, replyAtRemove, witho
 import { replyAtReview } from './review.ts';
 import { type Event, type Place, refused, type Session, type Step, type Written } from './session.ts';
 import { switched } from './switched.ts';
-import { itemAt, PARTS, REVIEW, samePlace } from './walk.ts';
+import { dropTrial, keepTrial, OPEN, replyAtTrial, settled, tryAt, tryFound, withoutTrial } from './trial.ts';
+import {
+  keepVariant,
+  lookAt,
+  NO_VARIANT,
+  nameTrial,
+  removeVariant,
+  replyAtNaming,
+  replyAtVariants,
+} from './variants.ts';
+import { itemAt, PARTS, RESULT, REVIEW, samePlace, TRIAL } from './walk.ts';
 import type { World } from './world.ts';
 
 /**
@@ -20,7 +30,7 @@ export function step(session: Session, event: Event, world: World): Step {
   // what the last answer brought about is still to be said where the next question was waited for
   const fresh = event.type === 'next' ? session : { ...session, note: null };
   const [next, effects] = turn(fresh, event, world);
-  return [withoutEmptyPart(next), effects];
+  return [settled(withoutEmptyPart(next)), effects];
 }
 
 function turn(session: Session, event: Event, world: World): Step {
@@ -53,6 +63,22 @@ function turn(session: Session, event: Event, world: World): Step {
       return [detour(session, { at: 'remove', part: event.part }), []];
     case 'rename-part':
       return renamePart(session, event.part);
+    case 'try':
+      return tryAt(session, event.to, world);
+    case 'try-find':
+      return tryFound(session, event.text, world);
+    case 'keep':
+      return keepTrial(session);
+    case 'drop':
+      return dropTrial(session);
+    case 'name':
+      return nameTrial(session, event.name);
+    case 'look':
+      return lookAt(session, event.variant);
+    case 'keep-variant':
+      return keepVariant(session, event.variant);
+    case 'remove-variant':
+      return removeVariant(session, event.variant);
     case 'write':
       return write(session, event.what, event.file, world);
     case 'written':
@@ -78,6 +104,7 @@ function turn(session: Session, event: Event, world: World): Step {
 /** Asks where a file should go, unless that is said already. */
 function write(session: Session, what: Written, file: string | null, world: World): Step {
   if (what !== 'answers' && world.decision(session.kept) === null) return refused(session, '', NO_SIZE);
+  if (what === 'variants' && session.variants.length === 0) return refused(session, '', NO_VARIANT);
   if (what === 'answers' && !session.kept.parts.some(isAnswered)) return refused(session, '', NO_PART);
   return file === null ? [detour(session, { at: 'file', what }), []] : replyAtFile(session, what, file);
 }
@@ -111,6 +138,12 @@ function replied(session: Session, text: string, world: World): Step {
       return replyAtOverwrite(session, at, text);
     case 'next':
       return [waitedFor(session, world), []];
+    case 'trial':
+      return replyAtTrial(session, text, world);
+    case 'naming':
+      return replyAtNaming(session, text);
+    case 'variants':
+      return replyAtVariants(session, text);
     case 'done':
       return [session, []];
   }
@@ -136,6 +169,12 @@ function accepted(session: Session, world: World): Step {
       return replyAtFile(session, at.what, '');
     case 'next':
       return [waitedFor(session, world), []];
+    case 'trial':
+      return replyAtTrial(session, '', world);
+    case 'naming':
+      return replyAtNaming(session, '');
+    case 'variants':
+      return [comeBack(session, RESULT), []];
     default:
       return refused(session, '', 'Type yes or no.');
   }
@@ -156,17 +195,28 @@ function back(session: Session, world: World): Session {
   const { at, detours } = session;
   const start = detours.at(-1);
   if (start !== undefined && samePlace(start.to, at)) return comeBack(session, PARTS);
+  if (at.at === 'trial') return leftTrial(session);
   const before = placeBefore(session, world);
   if (before !== null) return arrive(session, before);
   if (at.at === 'question' || at.at === 'resume') {
     return { ...session, note: { kind: 'said', words: 'This is the first question.' } };
   }
-  return comeBack(session, at.at === 'result' ? REVIEW : PARTS);
+  if (at.at === 'result') return comeBack(session, session.trial === null ? REVIEW : TRIAL);
+  return comeBack(session, at.at === 'variants' ? RESULT : PARTS);
+}
+
+/** A variant that is only looked at is left as it is; what is tried has to be kept or dropped. */
+function leftTrial(session: Session): Session {
+  const { trial, variants, kept } = session;
+  const looked = variants.find(({ name }) => name === trial?.of);
+  if (looked !== undefined && JSON.stringify(looked.kept) === JSON.stringify(kept)) return withoutTrial(session);
+  return { ...session, note: { kind: 'said', words: OPEN } };
 }
 
 /** To a place on request. From an open question to another one it simply goes; otherwise it comes back afterwards. */
 function went(session: Session, to: Place, world: World): Step {
   if (to.at === 'result' && world.decision(session.kept) === null) return refused(session, '', NO_SIZE);
+  if (to.at === 'variants' && session.variants.length === 0) return refused(session, '', NO_VARIANT);
   const item = itemAt(to, session.kept, world);
   if (to.at === 'question' && item === undefined)
     return refused(session, '', 'That question does not apply now.');

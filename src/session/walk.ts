@@ -7,6 +7,9 @@ export const PARTS: Place = { at: 'parts' };
 export const REVIEW: Place = { at: 'review', part: null };
 /** Which question comes next is being worked out. */
 export const NEXT: Place = { at: 'next' };
+export const RESULT: Place = { at: 'result' };
+export const TRIAL: Place = { at: 'trial' };
+export const VARIANTS: Place = { at: 'variants' };
 
 export const placeOf = ({ question, subject }: Item): Place => ({
   at: 'question',

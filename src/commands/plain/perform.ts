@@ -6,6 +6,7 @@ import type { Paper } from '../../report/exports/papers.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { savedOf } from '../../session/saved.ts';
 import type { Effect, Event, Session, Written } from '../../session/session.ts';
+import { type Beside, variantsBeside } from '../../session/trial-screens.ts';
 import { unitsOf, type World } from '../../session/world.ts';
 import { writeSessionFile } from '../session-file.ts';
 
@@ -17,6 +18,8 @@ export interface Disk {
   readonly json: (decision: Decision) => string;
   /** one paper of the report: as text where the name of the file says so */
   readonly paper: (decision: Decision, paper: Paper, file: string) => string;
+  /** the variants side by side: as text where the name of the file says so */
+  readonly variants: (beside: Beside, file: string) => string;
   readonly sessionFile: string;
   readonly cwd: string;
   readonly warn: (sentence: string) => void;
