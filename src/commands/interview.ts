@@ -10,6 +10,7 @@ import { decide } from '../rules/decide.ts';
 import type { Saved } from '../session/saved.ts';
 import type { Session } from '../session/session.ts';
 import { newSession, offered, resumed } from '../session/start.ts';
+import { withoutTrial } from '../session/trial.ts';
 import { createWorld, type Decide, type World } from '../session/world.ts';
 import { ready } from '../ui/state/not-yet.ts';
 import { demoCatalog } from './demo-catalog.ts';
@@ -102,12 +103,14 @@ export async function interview(
   const catalog = engine.readCatalog(folders);
   if (!catalog.ok) return refuse(...catalog.problems.map(describeProblem));
   const begin = (world: World): Session => sessionFor(options, saved, world, folders);
-  const { left, world } = await (mode === 'screen' ? onScreen : lineByLine)(begin, catalog.value, {
+  const { left: leftAt, world } = await (mode === 'screen' ? onScreen : lineByLine)(begin, catalog.value, {
     options,
     around,
     engine,
     sessionFile,
   });
+  // what is tried is kept in the file, and no answer yet
+  const left: Left = { ...leftAt, session: withoutTrial(leftAt.session) };
   if (mode === 'screen') sayAnswer(left, world, around, options.ascii === true);
   return farewell(left, world, { sessionFile, named: options.session ?? null }, around.stdout);
 }

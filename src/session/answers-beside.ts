@@ -35,7 +35,7 @@ export function answersBeside(all: readonly Kept[], world: World): readonly Answ
       const words = items.map((each) => (each === undefined ? 'not there' : 'there'));
       return [{ part: null, title: `Part ${part ?? ''}`, words }];
     }
-    const same = new Set(items.map((each) => JSON.stringify(valueOf(each?.item)))).size === 1;
+    const same = new Set(items.map((each) => JSON.stringify(answerIn(each?.item)))).size === 1;
     if (same) return [];
     const words = items.map((each) => (each === undefined ? NOT_ASKED : wordsOf(each.item, context)));
     return [{ part, title: item.question.title, words }];
@@ -59,7 +59,7 @@ function itemsBySubject(kept: Kept, byPlace: boolean, world: World): ReadonlyMap
 }
 
 /** What counts as the answer; null where it is not asked, or nothing stands for it. */
-function valueOf(item: Item | undefined): unknown {
+function answerIn(item: Item | undefined): unknown {
   if (item === undefined || !item.applies) return null;
   const { given, question } = item;
   if (given === undefined) return question.preset?.value ?? null;

@@ -110,7 +110,11 @@ function triedIn({
 }: Readonly<Record<string, unknown>>): Pick<Saved, 'trial' | 'variants'> | null {
   const tried = trial === undefined ? undefined : keptIn(isRecord(trial) ? trial.kept : null);
   const list: readonly unknown[] | null =
-    variants === undefined ? [] : Array.isArray(variants) && variants.length <= MOST_VARIANTS ? variants : null;
+    variants === undefined
+      ? []
+      : Array.isArray(variants) && variants.length <= MOST_VARIANTS
+        ? variants
+        : null;
   if (tried?.ok === false || list === null) return null;
   const read: Variant[] = [];
   for (const each of list) {

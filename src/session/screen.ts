@@ -18,8 +18,8 @@ import { PART_ACTIONS } from './parts.ts';
 import { givenWords, type ReviewLine, reviewLines } from './review.ts';
 import type { Place, Session, Written } from './session.ts';
 import { type Item, isOpen, type Survey } from './survey.ts';
-import { itemAt, samePlace, walkOf } from './walk.ts';
 import { type TrialScreen, trialScreen } from './trial-screens.ts';
+import { itemAt, samePlace, walkOf } from './walk.ts';
 import { unitsOf, type World } from './world.ts';
 
 /** What a question takes, for a shell to offer. */

@@ -139,7 +139,7 @@ function replied(session: Session, text: string, world: World): Step {
     case 'next':
       return [waitedFor(session, world), []];
     case 'trial':
-      return replyAtTrial(session, text, world);
+      return repliedAtTrial(session, text, world);
     case 'naming':
       return replyAtNaming(session, text);
     case 'variants':
@@ -147,6 +147,15 @@ function replied(session: Session, text: string, world: World): Step {
     case 'done':
       return [session, []];
   }
+}
+
+/** `name Smaller budget`, `remove`; all else is about what is tried. */
+function repliedAtTrial(session: Session, text: string, world: World): Step {
+  const [, name] = /^\s*name\b\s*(.*)$/is.exec(text) ?? [];
+  if (name !== undefined) return nameTrial(session, name.trim() === '' ? null : name);
+  const of = session.trial?.of ?? null;
+  if (of !== null && /^\s*remove\s*$/i.test(text)) return removeVariant(session, of);
+  return replyAtTrial(session, text, world);
 }
 
 /** Enter with nothing typed. */
@@ -209,7 +218,8 @@ function back(session: Session, world: World): Session {
 function leftTrial(session: Session): Session {
   const { trial, variants, kept } = session;
   const looked = variants.find(({ name }) => name === trial?.of);
-  if (looked !== undefined && JSON.stringify(looked.kept) === JSON.stringify(kept)) return withoutTrial(session);
+  if (looked !== undefined && JSON.stringify(looked.kept) === JSON.stringify(kept))
+    return withoutTrial(session);
   return { ...session, note: { kind: 'said', words: OPEN } };
 }
 

@@ -36,7 +36,13 @@ const TRIED = 'What is tried';
 /** The answers of the interview, then what is tried; null where one of them leads to no result. Takes deciding. */
 export function triedBeside(session: Session, world: World): Beside | null {
   const name = session.trial?.of ?? TRIED;
-  return beside([{ name: PRESENT, kept: presentOf(session) }, { name, kept: session.kept }], world);
+  return beside(
+    [
+      { name: PRESENT, kept: presentOf(session) },
+      { name, kept: session.kept },
+    ],
+    world,
+  );
 }
 
 /** The answers of the interview, then each variant; null where one of them leads to no result. Takes deciding. */

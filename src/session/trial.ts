@@ -48,7 +48,9 @@ export function keepTrial(session: Session): Step {
   const { before } = trial;
   // places may name parts that are gone
   const isThere = kept.parts.length === before.kept.parts.length;
-  const back = isThere ? { at: before.at, detours: before.detours, trail: before.trail } : { at: RESULT, detours: [], trail: [] };
+  const back = isThere
+    ? { at: before.at, detours: before.detours, trail: before.trail }
+    : { at: RESULT, detours: [], trail: [] };
   const now: Session = {
     ...session,
     ...back,

@@ -52,6 +52,7 @@ describe('a shop that is answered only as far as it is asked ends with what all 
       perform: () => [],
       resultText: () => '',
       viewText: () => '',
+      trialText: () => '',
     });
     expectProven(shop, session, questions);
     expect(printed).toContain('Asked now because it may drop');

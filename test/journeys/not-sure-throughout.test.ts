@@ -67,6 +67,7 @@ describe('an interview in which nobody is sure of anything', () => {
         return decision === null ? '' : textReport(decision, { width: 80, ascii: false });
       },
       viewText: () => '',
+      trialText: () => '',
     });
     expect(left.ending).toEqual({ how: 'finished' });
     const decision = here.decision(left.session.kept);

@@ -9,6 +9,7 @@ import { type Left, SIGNAL_CODES } from './farewell.ts';
 import { type Disk, perform } from './perform.ts';
 import { columnsOf } from './say.ts';
 import { plainShell } from './shell.ts';
+import { trialText } from './trial-text.ts';
 import { type EndingSignal, typedLines } from './typed-lines.ts';
 
 export interface PlainAround {
@@ -46,6 +47,7 @@ export async function askLineByLine(session: Session, world: World, around: Plai
         if (decision === null) return NO_SIZE;
         return TEXT_VIEWS[view](decision, { width: width(), ascii }).join('\n');
       },
+      trialText: (now) => trialText(now, world, { width: width(), ascii }),
     });
   } finally {
     lines.close();

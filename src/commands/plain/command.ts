@@ -29,6 +29,14 @@ const COMMANDS: Readonly<Record<string, (rest: string) => Command | null>> = {
     if (how === 'all' || how === 'needed') return doing({ type: 'ask', asks: how });
     return rest === '' ? doing({ type: 'ask', asks: null }) : null;
   },
+  what: (rest) => {
+    const [, which] = /^if\b\s*(.*)$/is.exec(rest) ?? [];
+    return which === undefined ? null : doing({ type: 'try-find', text: which });
+  },
+  variants: (rest) => {
+    const go: Event = { type: 'go', to: { at: 'variants' } };
+    return rest === '' ? doing(go) : doing(go, { type: 'reply', text: rest });
+  },
   goto: (rest) => doing({ type: 'find', text: rest }),
   save: (rest) => doing({ type: 'write', what: 'answers', file: fileOf(rest) }),
   export: (rest) => doing(exported(rest)),
@@ -46,6 +54,9 @@ const COMMANDS: Readonly<Record<string, (rest: string) => Command | null>> = {
 function exported(rest: string): Event {
   const [first = '', ...more] = rest.split(/\s+/);
   const paper = PAPERS.find((each) => each === first.toLowerCase());
+  if (first.toLowerCase() === 'variants') {
+    return { type: 'write', what: 'variants', file: fileOf(more.join(' ')) };
+  }
   if (paper !== undefined) return { type: 'write', what: paper, file: fileOf(more.join(' ')) };
   return { type: 'write', what: /\.json$/i.test(rest) ? 'decision' : 'report', file: fileOf(rest) };
 }
@@ -91,6 +102,11 @@ export const HELP: readonly (readonly [command: string, does: string])[] = [
     'show money',
     'shows more of the result: show kinds, options, shop, money, trade-offs, ranges or stages; show alone is the answer',
   ],
+  [
+    'what if budget',
+    'at the result: tries another answer to that question, and says what it changes; then keep, drop, or name and a name',
+  ],
+  ['variants', 'what was tried and given a name, beside the answers; export variants writes that'],
   ['save', 'writes the answers as an answers file'],
   [
     'ask all',

@@ -3,10 +3,11 @@ import { resolve } from 'node:path';
 import { type Writing, writeFileText } from '../../documents/write-file.ts';
 import { answersToFile } from '../../questions/write-answers.ts';
 import type { Paper } from '../../report/exports/papers.ts';
+import { variantsInFile } from '../../report/exports/variants.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { savedOf } from '../../session/saved.ts';
 import type { Effect, Event, Session, Written } from '../../session/session.ts';
-import { type Beside, variantsBeside } from '../../session/trial-screens.ts';
+import { variantsBeside } from '../../session/trial-screens.ts';
 import { unitsOf, type World } from '../../session/world.ts';
 import { writeSessionFile } from '../session-file.ts';
 
@@ -18,8 +19,6 @@ export interface Disk {
   readonly json: (decision: Decision) => string;
   /** one paper of the report: as text where the name of the file says so */
   readonly paper: (decision: Decision, paper: Paper, file: string) => string;
-  /** the variants side by side: as text where the name of the file says so */
-  readonly variants: (beside: Beside, file: string) => string;
   readonly sessionFile: string;
   readonly cwd: string;
   readonly warn: (sentence: string) => void;
@@ -44,6 +43,11 @@ export function perform(effect: Wanted, session: Session, world: World, disk: Di
 function textOf(what: Written, file: string, session: Session, world: World, disk: Disk): string {
   if (what === 'answers') {
     return answersToFile(world.survey(session.kept).answers, { units: unitsOf(session.kept) }).text;
+  }
+  if (what === 'variants') {
+    const beside = variantsBeside(session, world);
+    if (beside === null) throw new Error('variants were to be written, and one of them has no decision');
+    return variantsInFile(beside, file);
   }
   // only the whole of it says how far each answer may move
   const whole = what === 'report' || what === 'decision';

@@ -41,6 +41,15 @@ export function screenLines(screen: Screen, width: number): readonly string[] {
       );
     case 'overwrite':
       return paragraph(`${screen.file} is there already. Replace it?`, width);
+    case 'trial':
+      return paragraph(trialText(screen), width);
+    case 'naming':
+      return paragraph(namingText(screen), width);
+    case 'variants':
+      return paragraph(
+        'Type look, keep or remove and its number or its name, such as: look 1. "export variants" writes the table.',
+        width,
+      );
     case 'next':
     case 'done':
       return [];
@@ -63,10 +72,26 @@ export function promptOf(screen: Screen): string {
       return screen.part === null
         ? 'A number to change, or Enter for the result > '
         : 'A number to change, or Enter > ';
+    case 'trial':
+      return 'keep, drop, name, or another answer > ';
+    case 'naming':
+      return 'Name > ';
+    case 'variants':
+      return 'look, keep or remove, or Enter > ';
     default:
       return 'File > ';
   }
 }
+
+const trialText = ({ of }: Screen & { kind: 'trial' }): string =>
+  of === null
+    ? 'Nothing of this is an answer of the interview yet. Type keep, drop, or name and a name, under which it stays ' +
+      'beside them; "what if" and words of an answer change one more; "result" shows all of it.'
+    : `This is ${of}. Type keep to go on with it, "back" to leave it as it is, remove to take it out; "what if" and words ` +
+      'of an answer change one more, and name takes that over; "result" shows all of it.';
+
+const namingText = ({ of }: Screen & { kind: 'naming' }): string =>
+  `What is it called beside the answers of the interview?${of === null ? '' : ` Enter: ${of}.`}`;
 
 function resumeText({ parts, answered }: Screen & { kind: 'resume' }): string {
   const about = parts.length === 0 ? '' : ` about ${parts.join(', ')}`;

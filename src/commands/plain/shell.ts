@@ -29,6 +29,8 @@ export interface Surroundings {
   readonly resultText: (session: Session) => string;
   /** A view of the result in words. */
   readonly viewText: (session: Session, view: TextView) => string;
+  /** What is tried against the answers of the interview, or the variants beside them; empty where it stands at neither. */
+  readonly trialText: (session: Session) => string;
 }
 
 /** Asks, line by line, until the interview is finished or left. Only ever adds lines. */
@@ -97,7 +99,8 @@ async function show(
   const screen = screenOf(session, world);
   const width = around.width();
   say(feedbackLines(screen, width), around);
-  const live = liveOf(session, world);
+  // what is tried tells that in full
+  const live = screen.kind === 'trial' ? null : liveOf(session, world);
   if (live !== null) say(paragraph(liveLine(live), width), around);
   // What was typed while this was worked out is read now, and so told from what answers the prompt. The first turn
   // ends the one that is running, the second has looked for input.
@@ -107,10 +110,15 @@ async function show(
   if (!isSame || screen.error === null) {
     around.print('\n');
     if (screen.kind === 'result' && !isSame) say(lineByLine(around.resultText(session)), around);
+    if (TRIED.has(screen.kind) && screen.error === null) say(lineByLine(around.trialText(session)), around);
+    else if (session.trial !== null && screen.kind !== 'naming') say(paragraph(IS_TRIED, width), around);
     say(screenLines(screen, width), around);
   }
   around.print(promptOf(screen));
 }
+
+const TRIED = new Set(['trial', 'variants']);
+const IS_TRIED = 'What if: this is tried, and no answer of the interview.';
 
 const say = (lines: readonly string[], around: Surroundings): void => {
   for (const line of lines) around.print(`${readAloud(line)}\n`);
@@ -125,5 +133,5 @@ const lineByLine = (text: string): readonly string[] => [...text.trimEnd().split
 /** Whether free text is asked for, so that a line that begins like a command may be no command. */
 function takesText(session: Session, world: World): boolean {
   const screen = screenOf(session, world);
-  return screen.kind === 'question' && screen.input.kind === 'text';
+  return screen.kind === 'naming' || (screen.kind === 'question' && screen.input.kind === 'text');
 }

@@ -8,6 +8,7 @@ export const PAPER_LIST: readonly Written[] = [
   'half-page',
   'site-sheet',
   'quote-sheets',
+  'variants',
 ];
 
 /** What a row of the list says. */
@@ -18,4 +19,5 @@ export const PAPERS: Readonly<Record<Written, string>> = {
   'half-page': 'Write the half page for who lends the money',
   'site-sheet': 'Write the site sheet: what to measure, and whom to ask',
   'quote-sheets': 'Write the quote sheets for the sellers',
+  variants: 'Write the variants, side by side',
 };

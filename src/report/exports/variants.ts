@@ -1,0 +1,30 @@
+import type { Block } from '../blocks/block.ts';
+import { sideBySide } from '../sections/side-by-side.ts';
+import { variantsTitle, whatIf } from '../sections/what-if.ts';
+import { type Beside, sideBySideOf, triedDecision } from '../side-by-side.ts';
+import { markdownOf } from './markdown.ts';
+import { type TextLook, textLines } from './text-blocks.ts';
+
+/** What is tried against the answers of the interview, for a screen: two columns, the interview first. */
+export function whatIfLines(beside: Beside, look: TextLook): readonly string[] {
+  const whole = triedDecision(beside);
+  return whole === undefined ? [] : textLines(whatIf(whole), whole, look);
+}
+
+/** Variants side by side, for a screen. */
+export function sideBySideLines(beside: Beside, look: TextLook): readonly string[] {
+  const whole = sideBySideOf(beside);
+  return whole === undefined ? [] : textLines(sideBySide(whole), whole, look);
+}
+
+const TEXT_WIDTH = 80;
+
+/** Variants side by side as a paper: text where the name of the file ends in .txt, else Markdown. Ends with one line break. */
+export function variantsInFile(beside: Beside, file: string): string {
+  const whole = sideBySideOf(beside);
+  if (whole === undefined) return '';
+  const blocks: readonly Block[] = [...variantsTitle(), ...sideBySide(whole)];
+  return /\.txt$/i.test(file)
+    ? `${textLines(blocks, whole, { width: TEXT_WIDTH, ascii: false }).join('\n').trimEnd()}\n`
+    : markdownOf(blocks, whole);
+}
