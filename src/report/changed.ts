@@ -21,7 +21,7 @@ export interface Changed {
   readonly passing: { readonly before: Passing; readonly after: Passing };
   /** did not pass, and do now, or may; the best by coverage, then by price, first */
   readonly letThrough: readonly ArrangementChange[];
-  /** passed, or might have, and do not now; those that passed for certain first */
+  /** passed, or might have, and do not now; what was recommended first, then those that passed for certain */
   readonly dropped: readonly ArrangementChange[];
   /** passed for certain, and only may now; and the other way round */
   readonly nowOpen: number;
@@ -40,7 +40,12 @@ export function changedBetween(before: Decision, after: Decision): Changed {
     .map(({ id }) => ({ id, by: then.get(id)?.dropped ?? null }));
   const dropped = before.arrangements
     .filter((each) => each.passes !== 'no' && (now.get(each.id)?.passes ?? 'no') === 'no')
-    .toSorted((a, b) => Number(a.passes === 'open') - Number(b.passes === 'open') || better(a, b))
+    .toSorted(
+      (a, b) =>
+        Number(b.id === before.recommended) - Number(a.id === before.recommended) ||
+        Number(a.passes === 'open') - Number(b.passes === 'open') ||
+        better(a, b),
+    )
     .map(({ id }) => ({ id, by: now.get(id)?.dropped ?? null }));
   const turned = (from: Arrangement['passes'], to: Arrangement['passes']): number =>
     after.arrangements.filter((each) => each.passes === to && then.get(each.id)?.passes === from).length;

@@ -9,15 +9,17 @@ import { addPart, copyPart, goOn, renamePart, replyAtParts, replyAtRemove, witho
 import { replyAtReview } from './review.ts';
 import { type Event, type Place, refused, type Session, type Step, type Written } from './session.ts';
 import { switched } from './switched.ts';
-import { dropTrial, keepTrial, OPEN, replyAtTrial, settled, tryAt, tryFound, withoutTrial } from './trial.ts';
+import { dropTrial, keepTrial, replyAtTrial, settled, tryAt, tryFound } from './trial.ts';
 import {
   keepVariant,
+  leftTrial,
   lookAt,
   NO_VARIANT,
   nameTrial,
   removeVariant,
   replyAtNaming,
   replyAtVariants,
+  replyWhileTried,
 } from './variants.ts';
 import { itemAt, PARTS, RESULT, REVIEW, samePlace, TRIAL } from './walk.ts';
 import type { World } from './world.ts';
@@ -139,7 +141,7 @@ function replied(session: Session, text: string, world: World): Step {
     case 'next':
       return [waitedFor(session, world), []];
     case 'trial':
-      return repliedAtTrial(session, text, world);
+      return replyWhileTried(session, text, world);
     case 'naming':
       return replyAtNaming(session, text);
     case 'variants':
@@ -147,15 +149,6 @@ function replied(session: Session, text: string, world: World): Step {
     case 'done':
       return [session, []];
   }
-}
-
-/** `name Smaller budget`, `remove`; all else is about what is tried. */
-function repliedAtTrial(session: Session, text: string, world: World): Step {
-  const [, name] = /^\s*name\b\s*(.*)$/is.exec(text) ?? [];
-  if (name !== undefined) return nameTrial(session, name.trim() === '' ? null : name);
-  const of = session.trial?.of ?? null;
-  if (of !== null && /^\s*remove\s*$/i.test(text)) return removeVariant(session, of);
-  return replyAtTrial(session, text, world);
 }
 
 /** Enter with nothing typed. */
@@ -214,15 +207,6 @@ function back(session: Session, world: World): Session {
   return comeBack(session, at.at === 'variants' ? RESULT : PARTS);
 }
 
-/** A variant that is only looked at is left as it is; what is tried has to be kept or dropped. */
-function leftTrial(session: Session): Session {
-  const { trial, variants, kept } = session;
-  const looked = variants.find(({ name }) => name === trial?.of);
-  if (looked !== undefined && JSON.stringify(looked.kept) === JSON.stringify(kept))
-    return withoutTrial(session);
-  return { ...session, note: { kind: 'said', words: OPEN } };
-}
-
 /** To a place on request. From an open question to another one it simply goes; otherwise it comes back afterwards. */
 function went(session: Session, to: Place, world: World): Step {
   if (to.at === 'result' && world.decision(session.kept) === null) return refused(session, '', NO_SIZE);
@@ -230,7 +214,12 @@ function went(session: Session, to: Place, world: World): Step {
   const item = itemAt(to, session.kept, world);
   if (to.at === 'question' && item === undefined)
     return refused(session, '', 'That question does not apply now.');
-  if (item !== undefined && item.given === undefined && session.detours.length === 0)
+  if (
+    item !== undefined &&
+    item.given === undefined &&
+    session.detours.length === 0 &&
+    session.trial === null
+  )
     return [arrive(session, to), []];
   return [detour(session, to), []];
 }

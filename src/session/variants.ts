@@ -1,8 +1,9 @@
 import { sameName } from './answer.ts';
 import { comeBack, detour } from './move.ts';
 import { refused, type Session, type Step, type Variant } from './session.ts';
-import { dropTrial, keepTrial, withoutTrial } from './trial.ts';
+import { dropTrial, keepTrial, OPEN, replyAtTrial, withoutTrial } from './trial.ts';
 import { RESULT, TRIAL, VARIANTS } from './walk.ts';
+import type { World } from './world.ts';
 
 export const MOST_VARIANTS = 3;
 const LONGEST_NAME = 24;
@@ -114,4 +115,22 @@ export function replyAtVariants(session: Session, text: string): Step {
     default:
       return lookAt(session, word === '' ? text : which);
   }
+}
+
+/** `name Smaller budget`, `remove`; all else is about what is tried. */
+export function replyWhileTried(session: Session, text: string, world: World): Step {
+  const [, name] = /^\s*name\b\s*(.*)$/is.exec(text) ?? [];
+  if (name !== undefined) return nameTrial(session, name.trim() === '' ? null : name);
+  const of = session.trial?.of ?? null;
+  if (of !== null && /^\s*remove\s*$/i.test(text)) return removeVariant(session, of);
+  return replyAtTrial(session, text, world);
+}
+
+/** A variant that is only looked at is left as it is; what is tried has to be kept or dropped. */
+export function leftTrial(session: Session): Session {
+  const { trial, variants, kept } = session;
+  const looked = variants.find(({ name }) => name === trial?.of);
+  if (looked !== undefined && JSON.stringify(looked.kept) === JSON.stringify(kept))
+    return withoutTrial(session);
+  return { ...session, note: { kind: 'said', words: OPEN } };
 }

@@ -44,10 +44,25 @@ export function everyQuestion(ui: Ui, world: World): readonly Named[] {
 
 export const typed = (ui: Ui, text: string): Ui => ({ ...ui, field: { text, caret: text.length } });
 
+const LONG_NAME = 'Half the budget, at most';
+
+/** Another budget is tried, from the result. */
+function triedFrom(ui: Ui, world: World): Ui {
+  const result = goneTo(ui, { at: 'result' }, world);
+  const [asked] = happened(
+    result,
+    { type: 'try', to: { at: 'question', id: 'budget', subject: null } },
+    world,
+  );
+  return happened(asked, { type: 'reply', text: '90000' }, world)[0];
+}
+
 /** What is no question: places, and what lies over them. */
 export function everyPlace(ui: Ui, world: World): readonly Named[] {
   const diameter = goneTo(ui, { at: 'question', id: 'diameter', subject: 0 }, world);
   const review = setTo(ui, { at: 'review', part: null }, world);
+  const tried = triedFrom(ui, world);
+  const named = happened(tried, { type: 'name', name: LONG_NAME }, world)[0];
   const file = 'a-report-with-a-rather-long-name-that-nobody-would-type-by-hand-but-somebody-does.md';
   return [
     ['start', over(ui, { kind: 'start' }, world)],
@@ -73,6 +88,15 @@ export function everyPlace(ui: Ui, world: World): readonly Named[] {
     ['help at the result', over(setTo(ui, { at: 'result' }, world), { kind: 'help' }, world)],
     ['half a size', typed(diameter, 'about so')],
     ['a long text', typed(diameter, '123456789 '.repeat(40))],
+    ['what is tried', tried],
+    ['what is tried, scrolled', { ...tried, scroll: 100 }],
+    ['another answer to try', over(goneTo(ui, { at: 'result' }, world), { kind: 'try' }, world)],
+    ['a question of what is tried', goneTo(tried, { at: 'question', id: 'diameter', subject: 0 }, world)],
+    ['the result of what is tried', goneTo(tried, { at: 'result' }, world)],
+    ['a name for it', typed(happened(tried, { type: 'name', name: null }, world)[0], 'Cheap')],
+    ['a name that is none', happened(tried, { type: 'name', name: '7' }, world)[0]],
+    ['variants', named],
+    ['a variant', happened(named, { type: 'look', variant: '1' }, world)[0]],
     ['leaving', over(diameter, { kind: 'leave', under: null }, world)],
     ['told', { ...review, said: 'That question does not apply now; other answers decide whether it does.' }],
   ];

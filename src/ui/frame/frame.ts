@@ -6,11 +6,12 @@ import { asciiRow } from '../look/signs.ts';
 import { situationOf } from '../state/situation.ts';
 import type { Ui } from '../state/ui.ts';
 import { type Context, LEAST_COLUMNS, LEAST_ROWS } from './context.ts';
-import { jumpFrame, openFrame, placeFrame, startFrame } from './lists.ts';
+import { jumpFrame, openFrame, placeFrame, startFrame, tryFrame } from './lists.ts';
 import { questionFrame } from './question.ts';
 import { resultFrame } from './results.ts';
 import { scrolledFrame } from './scrolled.ts';
 import { helpRows, whyRows } from './texts.ts';
+import { namingFrame, trialFrame } from './trials.ts';
 import { allWritten } from './written.ts';
 
 export interface Size {
@@ -66,10 +67,13 @@ function bodyOf(leaving: Ui, context: Context): readonly Row[] {
     const shown = ui.session.at.at === 'resume' ? { ...behind, over: 'start' as const } : behind;
     return scrolledFrame(ui, 'Help', helpRows(shown, context.width), context);
   }
+  if (ui.over?.kind === 'try') return tryFrame(ui, context);
   if (ui.over?.kind === 'jump') return jumpFrame(ui, context);
   if (ui.over?.kind === 'open') return openFrame(ui, context);
   const screen = writtenScreen(screenOf(ui.session, context.world), context.ascii);
   if (ui.over?.kind === 'start' || screen.kind === 'resume') return startFrame(ui, screen, context);
+  if (screen.kind === 'trial' || screen.kind === 'variants') return trialFrame(ui, screen, context);
+  if (screen.kind === 'naming') return namingFrame(ui, screen, context);
   if (screen.kind !== 'question') return placeFrame(ui, screen, context);
   if (ui.over?.kind === 'why')
     return scrolledFrame(ui, 'Why this is asked', whyRows(screen, context.width), context);

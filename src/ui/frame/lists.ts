@@ -189,6 +189,20 @@ export function jumpFrame(ui: Ui, context: Context): readonly Row[] {
   );
 }
 
+/** The same, to try another answer to one. */
+export const tryFrame = (ui: Ui, context: Context): readonly Row[] =>
+  listFrame(
+    ui,
+    {
+      title: 'What if: which answer?',
+      right: count((shownItems(ui, context) ?? []).length, 'question'),
+      lead: 'Type words of its title or of the part. The answers of the interview stay as they are until you keep what is tried.',
+      below: said(ui, context),
+      typed: typedRow('What if ', ui, context),
+    },
+    context,
+  );
+
 const said = (ui: Ui, { width, ascii }: Context): readonly Block[] => [
   textBlock(written(ui.said ?? '', ascii), width, 3, 2, 'strong'),
 ];

@@ -37,7 +37,10 @@ export function questionFrame(ui: Ui, screen: QuestionScreen & Screen, context: 
         ];
   return stacked(
     [
-      rowsBlock([titleRow(place, progressWords(progress), width)], 0),
+      rowsBlock(
+        [titleRow(ui.session.trial === null ? place : `What if: ${place}`, progressWords(progress), width)],
+        0,
+      ),
       rowsBlock([progressRow(shareDone(progress), width)], 8, 0),
       textBlock(screen.ask, width, 1, 3, 'strong'),
       textBlock(hintOf(screen), width, 5, 2, 'quiet'),

@@ -12,6 +12,7 @@ import { listFrame } from './lists.ts';
 import { findRow } from './question.ts';
 import { scrolledFrame } from './scrolled.ts';
 import { type Block, textBlock } from './stack.ts';
+import { toldRows } from './told.ts';
 import { tonedRow } from './toned.ts';
 import { written } from './written.ts';
 
@@ -42,8 +43,13 @@ export function resultFrame(ui: Ui, context: Context): readonly Row[] {
       context,
     );
   }
-  return scrolledFrame(ui, title, bodyRows(ui, context), context);
+  const rows = [...toldRows(ui, context), ...bodyRows(ui, context)];
+  return scrolledFrame(ui, whatIfTitle(ui, title), rows, context);
 }
+
+/** Whoever looks at the result of what is tried sees that it is none yet. */
+const whatIfTitle = ({ session }: Ui, title: string): string =>
+  session.trial === null ? title : `What if: ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 
 function bodyRows(ui: Ui, { world, width, ascii }: Context): readonly Row[] {
   const { kept } = ui.session;

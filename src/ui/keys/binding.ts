@@ -28,8 +28,11 @@ export const result = (here: Situation): boolean => letters(here) && here.at ===
 export const listing = (view: ResultView, looking: boolean) => (here: Situation) =>
   listed(here) && here.at === 'result' && here.view === view && here.looking === looking;
 export const onParts = (here: Situation): boolean => letters(here) && here.at === 'parts';
+export const onTrial = (here: Situation): boolean => letters(here) && here.at === 'trial';
+export const onVariants = (here: Situation): boolean => letters(here) && here.at === 'variants';
 export const overlaid = ({ over }: Situation): boolean => over === 'help' || over === 'why';
-export const reading = (here: Situation): boolean => !listed(here) && (overlaid(here) || result(here));
+export const reading = (here: Situation): boolean =>
+  !listed(here) && (overlaid(here) || result(here) || onTrial(here) || onVariants(here));
 export const moving = (here: Situation): boolean => listed(here) || reading(here);
 export const lettersBut = (at: Place['at']) => (here: Situation) =>
   letters(here) && working(here) && here.at !== at;

@@ -3,12 +3,13 @@ import { GOING_KEYS } from './going-keys.ts';
 import type { Key } from './key.ts';
 import { MOVING_KEYS } from './moving-keys.ts';
 import type { Action, Situation } from './situation.ts';
+import { TRIAL_KEYS, TRY_KEYS } from './trial-keys.ts';
 
 /**
  * Every key, in the order in which the last line shows them. Where two fit, the first takes the key; of an action
  * with several keys the others stay.
  */
-const KEYMAP: readonly Binding[] = [...MOVING_KEYS, ...GOING_KEYS];
+const KEYMAP: readonly Binding[] = [...TRIAL_KEYS, ...MOVING_KEYS, ...TRY_KEYS, ...GOING_KEYS];
 
 const nameOf = (key: Key): string | null =>
   key.kind === 'named' ? key.name : key.kind === 'text' ? key.text : null;
@@ -60,12 +61,12 @@ const labelOf = (key: string): string =>
   NAMES[key] ?? (key.startsWith('ctrl-') ? `Ctrl-${key.slice(5).toUpperCase()}` : key);
 
 const FIRST_DIGIT = '1';
-const ALL_DIGITS = '1-9';
+const digits = (keys: readonly string[]): string => `${FIRST_DIGIT}-${keys.at(-1)}`;
 
 const shortLabel = ({ action, keys }: Binding): string => {
   const [first = ''] = keys;
   if (action === 'down') return '↑↓';
-  if (first === FIRST_DIGIT) return ALL_DIGITS;
+  if (first === FIRST_DIGIT) return digits(keys);
   return labelOf(first).replace('Ctrl-', '^');
 };
 
@@ -76,7 +77,8 @@ export const shownKeys = (here: Situation): readonly (readonly [key: string, doe
 /** Every key that does something here, and what it does. */
 export const helpHere = (here: Situation): readonly (readonly [keys: string, does: string])[] => [
   ...actionsHere(here).map(
-    ({ keys, help }) => [keys[0] === FIRST_DIGIT ? ALL_DIGITS : keys.map(labelOf).join(', '), help] as const,
+    ({ keys, help }) =>
+      [keys[0] === FIRST_DIGIT ? digits(keys) : keys.map(labelOf).join(', '), help] as const,
   ),
   ...(here.typing
     ? [['While typing', '←, →, Home, End, Backspace and Delete work on what is typed'] as const]

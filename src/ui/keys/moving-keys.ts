@@ -16,6 +16,9 @@ import {
   working,
 } from './binding.ts';
 
+/** Places that are read, where there is nothing for Enter to take. */
+const READ: ReadonlySet<string> = new Set(['result', 'trial', 'variants']);
+
 /** Keys that move, choose, take and go back; where two fit, the first takes the key. */
 export const MOVING_KEYS: readonly Binding[] = [
   binding('up', ['up'], null, 'one row up', moving),
@@ -43,17 +46,26 @@ export const MOVING_KEYS: readonly Binding[] = [
   binding('take', ['enter'], 'go there', 'goes to the question that is highlighted', (here) => {
     return listed(here) && here.over === 'jump';
   }),
+  binding(
+    'take',
+    ['enter'],
+    'try it',
+    'asks the question that is highlighted, to try another answer',
+    (here) => {
+      return listed(here) && here.over === 'try';
+    },
+  ),
   binding('take', ['enter'], 'look', 'shows what fails, and by how much', listing('why-not', false)),
   binding('take', ['enter'], 'compare', 'into the comparison, or out of it', listing('compare', true)),
   binding('take', ['enter'], 'write', 'asks where to write it', listing('papers', false)),
   binding('take', ['enter'], 'open', 'opens the view that is highlighted', listing('views', false)),
   binding('take', ['enter'], 'take', 'takes what is highlighted, typed or shown', (here) => {
     if (here.over === 'find') return listed(here);
-    return here.over === 'start' || here.over === 'open' || (free(here) && here.at !== 'result');
+    return here.over === 'start' || here.over === 'open' || (free(here) && !READ.has(here.at));
   }),
   binding('close', ['escape', 'enter', 'q', '?', 'left', 'shift-tab'], 'close', 'closes this', overlaid),
   binding('close', ['escape', 'shift-tab'], 'close', 'closes this', ({ over }) => {
-    return over === 'jump' || over === 'find' || over === 'open';
+    return over === 'jump' || over === 'try' || over === 'find' || over === 'open';
   }),
   binding('clear', ['escape'], 'clear', 'takes away what is typed', (here) => free(here) && here.typed),
   binding(

@@ -36,6 +36,15 @@ export type Action =
   | 'remove'
   | 'pick'
   | 'ask'
+  | 'what-if'
+  | 'keep'
+  | 'drop'
+  | 'name'
+  | 'variants'
+  /** the digit says which */
+  | 'look'
+  | 'take-out'
+  | 'write-variants'
   | 'quit'
   | 'repaint'
   | 'suspend'
@@ -56,4 +65,8 @@ export interface Situation {
   readonly view: ResultView;
   /** something is looked at inside a view */
   readonly looking: boolean;
+  /** other answers are tried, and those are of a variant */
+  readonly tries: boolean;
+  readonly ofVariant: boolean;
+  readonly variants: number;
 }

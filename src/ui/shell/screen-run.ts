@@ -9,6 +9,7 @@ import { happened, nextAsked } from '../state/happened.ts';
 import { NotYet } from '../state/not-yet.ts';
 import { press } from '../state/press.ts';
 import { beginning, type Request, type Ui } from '../state/ui.ts';
+import { decideFor } from './decide-for.ts';
 import { type Watch, watchProcess } from './process-events.ts';
 import type { ScreenEnding, ScreenLeft, Surroundings } from './run.ts';
 import { enterTerminal, leaveTerminal } from './terminal.ts';
@@ -140,8 +141,7 @@ export class ScreenRun {
     try {
       const [next, requests] = press(this.#ui, key, this.#around.world);
       // a decision may have been forgotten since; with it nothing of what is asked for has to wait
-      if (requests.some(writesResult)) this.#around.world.decision(next.session.kept);
-      if (requests.some(writesWhole)) this.#around.world.decisionWithRanges(next.session.kept);
+      decideFor(requests, next.session, this.#around.world);
       this.#ui = next;
       this.#waits = false;
       this.#queue = this.#queue.slice(1);
@@ -235,13 +235,3 @@ export class ScreenRun {
     leaveTerminal(this.#around.stdin);
   }
 }
-
-/** Whether it writes what was decided: a paper, the decision itself. */
-const writesResult = (request: Request): boolean =>
-  request.kind === 'effect' && request.effect.kind === 'write' && request.effect.what !== 'answers';
-
-/** Whether it writes all of it, with how far each answer may move. */
-const writesWhole = (request: Request): boolean =>
-  request.kind === 'effect' &&
-  request.effect.kind === 'write' &&
-  (request.effect.what === 'report' || request.effect.what === 'decision');

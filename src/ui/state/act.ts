@@ -1,3 +1,4 @@
+import { withoutTrial } from '../../session/trial.ts';
 import { REVIEW } from '../../session/walk.ts';
 import type { World } from '../../session/world.ts';
 import type { Action } from '../keys/situation.ts';
@@ -10,7 +11,7 @@ import { MOST_COMPARED, type Over, RESULT_VIEWS, type Turn, type Ui } from './ui
 const PAGE = 10;
 
 /** Does what a key asks for. */
-export function acted(ui: Ui, action: Exclude<Action, 'row' | 'place'>, world: World): Turn {
+export function acted(ui: Ui, action: Exclude<Action, 'row' | 'place' | 'look'>, world: World): Turn {
   const over = (to: Over | null): Turn => [placed({ ...ui, over: to }, ui, world), []];
   switch (action) {
     case 'up':
@@ -66,6 +67,19 @@ export function acted(ui: Ui, action: Exclude<Action, 'row' | 'place'>, world: W
       return onPart(ui, action, world);
     case 'pick':
       return [{ ...ui, looked: 'others', mark: 0, scroll: 0, compared: comparedNow(ui, world) }, []];
+    case 'what-if':
+      return over({ kind: 'try' });
+    case 'keep':
+    case 'drop':
+      return happened(ui, { type: action }, world);
+    case 'name':
+      return happened(ui, { type: 'name', name: null }, world);
+    case 'variants':
+      return happened(ui, { type: 'go', to: { at: 'variants' } }, world);
+    case 'take-out':
+      return happened(ui, { type: 'remove-variant', variant: ui.session.trial?.of ?? '' }, world);
+    case 'write-variants':
+      return happened(ui, { type: 'write', what: 'variants', file: null }, world);
     case 'quit':
       return left(ui, world);
     case 'suspend':
@@ -187,6 +201,11 @@ function onPart(ui: Ui, action: 'copy' | 'rename' | 'remove', world: World): Tur
 
 /** At the result it is the end; elsewhere the interview is left unfinished. */
 function left(ui: Ui, world: World): Turn {
+  if (ui.session.trial !== null) {
+    const { at, kept } = withoutTrial(ui.session);
+    if (at.at === 'result') world.decision(kept);
+    return [ui, [{ kind: 'leave', how: 'quit' }]];
+  }
   if (ui.session.at.at === 'result') {
     // the exit code is its outcome: it is waited for
     world.decision(ui.session.kept);

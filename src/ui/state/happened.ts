@@ -9,12 +9,16 @@ import { effectOf, MOST_UNDONE, type Turn, type Ui } from './ui.ts';
 /** What an event of the session makes of the screen. */
 export function happened(ui: Ui, event: Event, world: World): Turn {
   const [session, effects] = step(ui.session, event, world);
-  const changed = JSON.stringify(session.kept) !== JSON.stringify(ui.session.kept);
+  const changed = stateOf(session) !== stateOf(ui.session);
   const history = changed ? [...ui.history, ui.session].slice(-MOST_UNDONE) : ui.history;
   const closes = !samePlace(session.at, ui.session.at) || session.note?.kind !== 'error';
   const next: Ui = { ...ui, session, history, over: closes ? null : ui.over };
   return [placed(next, ui, world), effects.map(effectOf)];
 }
+
+/** What can be taken back: a change of an answer, of what is tried, of the variants. */
+const stateOf = ({ kept, trial, variants }: Session): string =>
+  JSON.stringify([kept, trial === null, variants]);
 
 /** At the question that was waited for, if it is known by now. Whether to leave is still asked. */
 export function nextAsked(ui: Ui, world: World): Ui {

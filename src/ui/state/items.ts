@@ -47,6 +47,7 @@ const replying = (text: string): Act => event({ type: 'reply', text });
 /** Lists as they were worked out last, by what they are made of: they are asked for several times between two keys. */
 const known = {
   jump: new WeakMap<Session, { readonly world: World; readonly items: readonly Item[] }>(),
+  tries: new WeakMap<readonly Item[], readonly Item[]>(),
   screen: new WeakMap<
     Screen,
     { readonly chosen: readonly number[]; readonly items: readonly Item[] | null }
@@ -59,6 +60,7 @@ export function itemsOf(ui: Ui, world: World): readonly Item[] | null {
   const { over, session, field } = ui;
   if (over?.kind === 'start') return startItems(session);
   if (over?.kind === 'jump') return matching(jumpItems(session, world), field.text);
+  if (over?.kind === 'try') return matching(tryItems(jumpItems(session, world)), field.text);
   if (over !== null && over.kind !== 'find' && over.kind !== 'leave') return null;
   const items =
     session.at.at === 'result' ? resultItems(ui, world) : screenList(screenOf(session, world), ui.chosen);
@@ -89,6 +91,19 @@ function startItems({ at }: Session): readonly Item[] {
     ),
     item('open', 'Go on from an answers file', { do: 'over', over: { kind: 'open', error: null } }),
   ];
+}
+
+/** The same questions, each to be answered otherwise for once. */
+function tryItems(items: readonly Item[]): readonly Item[] {
+  const found = known.tries.get(items);
+  if (found !== undefined) return found;
+  const tries = items.map((each) =>
+    each.act.do === 'event' && each.act.event.type === 'go'
+      ? { ...each, act: event({ type: 'try', to: each.act.event.to }) }
+      : each,
+  );
+  known.tries.set(items, tries);
+  return tries;
 }
 
 function jumpItems(session: Session, world: World): readonly Item[] {

@@ -3,6 +3,7 @@ import type { Key } from '../keys/key.ts';
 import { actionOf } from '../keys/keymap.ts';
 import { edited } from '../keys/text-field.ts';
 import { acted, numbered } from './act.ts';
+import { happened } from './happened.ts';
 import { situationOf } from './situation.ts';
 import type { Turn, Ui } from './ui.ts';
 
@@ -22,11 +23,14 @@ export function press(ui: Ui, key: Key, world: World): Turn {
   if (action === 'row' || action === 'place') {
     return [numbered(fresh, action, key.kind === 'text' ? Number(key.text) : 1, world), []];
   }
+  if (action === 'look') {
+    return happened(fresh, { type: 'look', variant: key.kind === 'text' ? key.text : '' }, world);
+  }
   if (action !== null) return acted(fresh, action, world);
   if (situation.typing) {
     const field = edited(fresh.field, key);
     if (field === null) return [fresh, []];
-    const filters = fresh.over?.kind === 'jump' || fresh.over?.kind === 'find';
+    const filters = fresh.over?.kind === 'jump' || fresh.over?.kind === 'try' || fresh.over?.kind === 'find';
     return [{ ...fresh, field, mark: filters ? 0 : fresh.mark }, []];
   }
   return [fresh, []];

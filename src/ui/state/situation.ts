@@ -8,8 +8,9 @@ import type { Ui } from './ui.ts';
 export function situationOf(ui: Ui, world: World): Situation {
   const { session, over } = ui;
   const input = inputOf(ui, world);
-  const typesOver = over?.kind === 'jump' || over?.kind === 'find' || over?.kind === 'open';
-  const typesHere = over === null && (session.at.at === 'file' || input === 'quantity' || input === 'text');
+  const typesOver = over !== null && TYPED_OVER.has(over.kind);
+  const names = session.at.at === 'file' || session.at.at === 'naming';
+  const typesHere = over === null && (names || input === 'quantity' || input === 'text');
   return {
     at: session.at.at,
     over: over?.kind ?? null,
@@ -19,8 +20,13 @@ export function situationOf(ui: Ui, world: World): Situation {
     rows: itemsOf(ui, world)?.length ?? 0,
     view: ui.view,
     looking: ui.looked !== null,
+    tries: session.trial !== null,
+    ofVariant: session.trial !== null && session.trial.of !== null,
+    variants: session.variants.length,
   };
 }
+
+const TYPED_OVER: ReadonlySet<string> = new Set(['jump', 'try', 'find', 'open']);
 
 /** How the question is answered; null where none is asked. */
 function inputOf({ session }: Ui, world: World): Situation['input'] {

@@ -26,8 +26,9 @@ export type Over =
   | { readonly kind: 'open'; readonly error: string | null }
   | { readonly kind: 'help' }
   | { readonly kind: 'why' }
-  /** the list of all questions */
+  /** the list of all questions: to go to one, or to try another answer to it */
   | { readonly kind: 'jump' }
+  | { readonly kind: 'try' }
   /** the list of the screen, filtered by what is typed */
   | { readonly kind: 'find' }
   /** Ctrl-C was pressed once, over this */

@@ -4,6 +4,7 @@ import { GOING_KEYS } from '../../../src/ui/keys/going-keys.ts';
 import { type Key, type NamedKey, named } from '../../../src/ui/keys/key.ts';
 import { actionOf, helpHere, shownKeys } from '../../../src/ui/keys/keymap.ts';
 import { MOVING_KEYS } from '../../../src/ui/keys/moving-keys.ts';
+import { TRIAL_KEYS, TRY_KEYS } from '../../../src/ui/keys/trial-keys.ts';
 import { press } from '../../../src/ui/state/press.ts';
 import { situationOf } from '../../../src/ui/state/situation.ts';
 import type { Ui } from '../../../src/ui/state/ui.ts';
@@ -18,7 +19,9 @@ const SCREENS: readonly Named[] = [
   ...everyPlace(ui, world).filter(([, { over }]) => over?.kind !== 'leave'),
   ...everyView(ui, world),
 ];
-const BOUND = new Set([...MOVING_KEYS, ...GOING_KEYS].flatMap(({ keys }) => keys));
+const BOUND = new Set(
+  [...TRIAL_KEYS, ...MOVING_KEYS, ...TRY_KEYS, ...GOING_KEYS].flatMap(({ keys }) => keys),
+);
 const keyOf = (name: string): Key =>
   name.length === 1 ? { kind: 'text', text: name } : named(name as NamedKey);
 
@@ -37,8 +40,8 @@ const LABELS: Readonly<Record<string, string>> = {
   Space: ' ',
 };
 const keysOfLabel = (label: string): readonly string[] =>
-  label === '1-9'
-    ? [...'123456789']
+  /^1-\d$/.test(label)
+    ? [...'123456789'].slice(0, Number(label.at(-1)))
     : label === '↑↓'
       ? ['up', 'down']
       : [
