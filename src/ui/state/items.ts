@@ -10,6 +10,7 @@ import type { Event, Session } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
 import { ready } from './not-yet.ts';
 import { PAPER_LIST, PAPERS } from './paper-list.ts';
+import { tryItems } from './try-items.ts';
 import { type Over, RESULT_VIEWS, type ResultView, type Ui } from './ui.ts';
 import { VIEW_WORDS } from './view-words.ts';
 
@@ -47,7 +48,6 @@ const replying = (text: string): Act => event({ type: 'reply', text });
 /** Lists as they were worked out last, by what they are made of: they are asked for several times between two keys. */
 const known = {
   jump: new WeakMap<Session, { readonly world: World; readonly items: readonly Item[] }>(),
-  tries: new WeakMap<readonly Item[], readonly Item[]>(),
   screen: new WeakMap<
     Screen,
     { readonly chosen: readonly number[]; readonly items: readonly Item[] | null }
@@ -91,19 +91,6 @@ function startItems({ at }: Session): readonly Item[] {
     ),
     item('open', 'Go on from an answers file', { do: 'over', over: { kind: 'open', error: null } }),
   ];
-}
-
-/** The same questions, each to be answered otherwise for once. */
-function tryItems(items: readonly Item[]): readonly Item[] {
-  const found = known.tries.get(items);
-  if (found !== undefined) return found;
-  const tries = items.map((each) =>
-    each.act.do === 'event' && each.act.event.type === 'go'
-      ? { ...each, act: event({ type: 'try', to: each.act.event.to }) }
-      : each,
-  );
-  known.tries.set(items, tries);
-  return tries;
 }
 
 function jumpItems(session: Session, world: World): readonly Item[] {
