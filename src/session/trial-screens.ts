@@ -20,7 +20,7 @@ export function trialScreen(kind: TrialScreen['kind'], session: Session, world: 
 }
 
 /** Answers that are held against others: what they are called, and what they lead to. */
-export interface Column {
+interface Column {
   readonly name: string;
   readonly decision: Decision;
 }

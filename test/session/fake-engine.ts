@@ -9,7 +9,7 @@ import type { Decide } from '../../src/session/world.ts';
  * Stands in for the engine where the conversation is tested, not the rules: an arrangement is left while no part
  * surely swings wider than its rotary, and the cheapest one left is recommended.
  */
-export const fakeDecide: Decide = (answers, catalog, { shownIn }) => {
+export const fakeDecide: Decide = (answers, catalog, { shownIn, all: everyOne }) => {
   const all = catalog.machines.flatMap((machine) => catalog.rotaries.map((rotary) => ({ machine, rotary })));
   const left = all.filter(({ rotary }) =>
     answers.parts.every((part) => widest(part).low <= Number(rotary.swing)),
@@ -29,9 +29,7 @@ export const fakeDecide: Decide = (answers, catalog, { shownIn }) => {
     outcome: winner === undefined ? 'none' : answers.parts.some((part) => part.must) ? 'open' : 'recommended',
     recommended: winner === undefined ? null : idOf(winner),
     contenders: [],
-    arrangements: left.map(
-      (each) => ({ id: idOf(each), machine: each.machine.id, rotary: each.rotary.id }) as Arrangement,
-    ),
+    arrangements: (everyOne === true ? all : left).map((each) => arrangementOf(each, left.includes(each))),
     count: all.length,
     stages: [
       {
@@ -44,6 +42,27 @@ export const fakeDecide: Decide = (answers, catalog, { shownIn }) => {
     unknowns,
   };
   return decision as unknown as Decision;
+};
+
+const arrangementOf = (each: { machine: Machine; rotary: Rotary }, passes: boolean): Arrangement => {
+  const some = {
+    id: idOf(each),
+    machine: each.machine.id,
+    rotary: each.rotary.id,
+    passes: passes ? 'yes' : 'no',
+    dropped: passes ? null : { stage: 'envelope', check: 'swing' },
+    measures: {
+      coverage: 1,
+      viseStations: 2,
+      price: 1000 * Number(each.rotary.swing),
+      payback: 4,
+      netPresentValue: -100,
+      floorArea: 5,
+      swapHours: 3,
+      margin: 0.1,
+    },
+  };
+  return some as unknown as Arrangement;
 };
 
 const idOf = ({ machine, rotary }: { machine: Machine; rotary: Rotary }) =>

@@ -92,7 +92,6 @@ export function everyPlace(ui: Ui, world: World): readonly Named[] {
     ['what is tried, scrolled', { ...tried, scroll: 100 }],
     ['another answer to try', over(goneTo(ui, { at: 'result' }, world), { kind: 'try' }, world)],
     ['a question of what is tried', goneTo(tried, { at: 'question', id: 'diameter', subject: 0 }, world)],
-    ['the result of what is tried', goneTo(tried, { at: 'result' }, world)],
     ['a name for it', typed(happened(tried, { type: 'name', name: null }, world)[0], 'Cheap')],
     ['a name that is none', happened(tried, { type: 'name', name: '7' }, world)[0]],
     ['variants', named],
@@ -105,6 +104,7 @@ export function everyPlace(ui: Ui, world: World): readonly Named[] {
 /** The result in every view, and what is looked at inside. */
 export function everyView(ui: Ui, world: World): readonly Named[] {
   const at = goneTo(ui, { at: 'result' }, world);
+  const tried = triedFrom(ui, world);
   const [miss = ''] =
     world
       .everyArrangement(ui.session.kept)
@@ -112,6 +112,9 @@ export function everyView(ui: Ui, world: World): readonly Named[] {
       .map(({ id }) => id) ?? [];
   return [
     ...RESULT_VIEWS.map((view): Named => [view, { ...at, view }]),
+    ['what is tried of it', tried],
+    ['the result of what is tried', goneTo(tried, { at: 'result' }, world)],
+    ['its variants', happened(tried, { type: 'name', name: LONG_NAME }, world)[0]],
     ['overview, scrolled', { ...at, scroll: 25 }],
     ['why, scrolled to its end', { ...at, view: 'why', scroll: 10_000 }],
     ['why not this one', { ...at, view: 'why-not', looked: miss }],

@@ -41,7 +41,7 @@ const measureTitle = (measure: (typeof SHOWN)[number]): string =>
   measure === 'netPresentValue' ? 'Net present value' : MEASURE_WORDS[measure].title;
 
 /** The arrangement by its name, or why there is none. */
-export function answerOf(whole: SideBySide, index: number): readonly Inline[] {
+function answerOf(whole: SideBySide, index: number): readonly Inline[] {
   const decision = whole.columns[index]?.decision;
   const path = ['columns', index, 'decision', 'recommended'];
   if (decision?.recommended != null) return arrangementName(whole, decision.recommended, path);
