@@ -1,13 +1,10 @@
 import type { Catalog } from '../catalog/catalog.ts';
-import type { Answers, Part } from '../questions/answers.ts';
+import type { Answers } from '../questions/answers.ts';
 import { type Candidate, candidatesOf } from './arranging/candidates.ts';
 import { type Family, familiesOf } from './arranging/family.ts';
 import type { World } from './arranging/setting.ts';
-import { partCases } from './facts/part-facts.ts';
-import { shopCase } from './facts/shop-facts.ts';
-import type { PartCase, ShopCase } from './judging/case.ts';
-import { SHOP_SIDES } from './judging/judge-family.ts';
-import { forgetShop, freshMemo, type Memo } from './judging/memo.ts';
+import type { ShopCase } from './judging/case.ts';
+import { atHand } from './kept-work.ts';
 import { unbeaten } from './weighing/dominance.ts';
 import { type Judged, judgeCandidate } from './weighing/judged.ts';
 import { type Ranking, rankBy } from './weighing/rank.ts';
@@ -36,7 +33,7 @@ export interface Standing {
  * for the same catalog is used again as far as the same answers went into it; the result never hangs on that.
  */
 export function standingOf(answers: Answers, catalog: Catalog, among?: ReadonlySet<string>): Standing {
-  const { shop, world, casesOf } = keptFor(answers, catalog);
+  const { shop, world, casesOf } = atHand(answers, catalog);
   const { fiveAxis, threeAxis } = familiesOf(answers.parts, shop, casesOf);
   const judged = candidatesIn(catalog)
     .filter(({ id }) => among?.has(id) ?? true)
@@ -55,57 +52,4 @@ function candidatesIn(catalog: Catalog): readonly Candidate[] {
   const known = candidates.get(catalog) ?? candidatesOf(catalog);
   candidates.set(catalog, known);
   return known;
-}
-
-/** What stays worked out between two decisions on one catalog. */
-interface Kept {
-  /** what went into it: tools, loading and assumptions, which any check may read */
-  readonly base: string;
-  readonly memo: Memo;
-  /** what went into what the checks of the shop found */
-  site: string;
-  /** the kinds of a part, by all that was answered about it but its year */
-  readonly parts: Map<string, readonly PartCase[]>;
-}
-
-interface AtHand {
-  readonly shop: ShopCase;
-  readonly world: World;
-  readonly casesOf: (part: Part) => readonly PartCase[];
-}
-
-/** The last base of each catalog: another one begins anew. */
-const kept = new WeakMap<Catalog, Kept>();
-
-/** More parts than these, counting each change of an answer, and the oldest work only takes room. */
-const MOST_PARTS = 400;
-
-function keptFor(answers: Answers, catalog: Catalog): AtHand {
-  const { parts: _parts, matters: _matters, ...rest } = answers;
-  const { assume, tools, work } = rest;
-  const base = JSON.stringify([assume, tools, work.loading]);
-  const site = JSON.stringify(rest);
-  const before = kept.get(catalog);
-  const now: Kept =
-    before !== undefined && before.base === base && before.parts.size <= MOST_PARTS
-      ? before
-      : { base, memo: freshMemo(SHOP_SIDES), site, parts: new Map() };
-  if (now.site !== site) forgetShop(now.memo);
-  now.site = site;
-  // these hang on the cases of one decision
-  now.memo.oriented.clear();
-  kept.set(catalog, now);
-  const shop = shopCase(answers);
-  return { shop, world: { shop, memo: now.memo }, casesOf: (part) => casesIn(now, part, shop) };
-}
-
-/** The same cases for the same answers, under names that no other answers have. */
-function casesIn({ parts }: Kept, part: Part, shop: ShopCase): readonly PartCase[] {
-  const { yearly: _yearly, must: _must, ...judgedOn } = part;
-  const content = JSON.stringify(judgedOn);
-  const known = parts.get(content);
-  if (known !== undefined) return known;
-  const made = partCases(part, shop).map((each) => ({ ...each, key: `${parts.size}/${each.key}` }));
-  parts.set(content, made);
-  return made;
 }

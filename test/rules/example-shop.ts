@@ -11,7 +11,6 @@ import { shopCase } from '../../src/rules/facts/shop-facts.ts';
 import { acrossKinds } from '../../src/rules/judging/across-kinds.ts';
 import type { Case } from '../../src/rules/judging/case.ts';
 import type { Check } from '../../src/rules/judging/check.ts';
-import { SHOP_SIDES } from '../../src/rules/judging/judge-family.ts';
 import { freshMemo } from '../../src/rules/judging/memo.ts';
 import { judge, nothingNeeded, type Outcome } from '../../src/rules/judging/outcome.ts';
 import { known } from '../../src/rules/judging/value.ts';
@@ -251,7 +250,7 @@ export function exampleWorld(given: ExampleGiven): ExampleWorld {
   };
   const candidate = candidateOf(given);
   const shop = shopCase(answers);
-  const world = { shop, memo: freshMemo(SHOP_SIDES) };
+  const world = { shop, memo: freshMemo() };
   const raised = given.raised ?? 0;
   const heightened = given.heightened ?? 0;
   const setting = {

@@ -8,6 +8,8 @@ import { type WorkOnRotary, workOnRotary } from '../money/work-on-rotary.ts';
 /** One family of the parts mix as the engine carries it: its kinds, and the hours that it weighs. */
 export interface Family {
   readonly name: string;
+  /** as kept work counts it */
+  readonly slot: number;
   readonly must: boolean;
   readonly hours: Value;
   readonly onRotary: WorkOnRotary;
@@ -20,16 +22,21 @@ export function familiesOf(
   shop: ShopCase,
   casesOf: (part: Part) => readonly PartCase[] = (part) => partCases(part, shop),
 ): { readonly fiveAxis: readonly Family[]; readonly threeAxis: readonly Family[] } {
-  const all = parts.map((part) => ({
-    part,
-    family: {
-      name: part.name,
-      must: part.must,
-      hours: hoursNow(part),
-      onRotary: workOnRotary(part),
-      cases: isFiveAxis(part) ? casesOf(part) : [],
-    },
-  }));
+  const all = parts.map((part) => {
+    const cases = isFiveAxis(part) ? casesOf(part) : [];
+    const [first] = cases;
+    return {
+      part,
+      family: {
+        name: part.name,
+        slot: first?.slot ?? 0,
+        must: part.must,
+        hours: hoursNow(part),
+        onRotary: workOnRotary(part),
+        cases,
+      },
+    };
+  });
   return {
     fiveAxis: all.filter(({ part }) => isFiveAxis(part)).map(({ family }) => family),
     threeAxis: all.filter(({ part }) => !isFiveAxis(part)).map(({ family }) => family),

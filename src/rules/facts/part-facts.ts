@@ -25,6 +25,7 @@ function partCase(part: Part, kinds: Kinds, shop: ShopCase, root: string, index:
   const cut = cutFacts(part.cut, part.material, shop.largestCutter, `${root}.cut`, `${root}.material`);
   return {
     key: `${part.name}#${index}`,
+    slot: 0,
     name: part.name,
     shape: isUpright(kinds) ? 'round' : 'block',
     motion: kinds.motion,

@@ -27,6 +27,8 @@ export type ApproachCase =
 /** One family with every choice among kinds made: an unknown kind gives several of these. */
 export interface PartCase {
   readonly key: string;
+  /** of its family among those of the decision, as kept work counts them */
+  readonly slot: number;
   readonly name: string;
   readonly shape: 'block' | 'round';
   readonly motion: Motion;

@@ -6,7 +6,7 @@ import type { Verdict } from '../decision.ts';
 import { acrossKinds } from './across-kinds.ts';
 import type { Case, Room } from './case.ts';
 import type { Check } from './check.ts';
-import { keyOf, once } from './memo.ts';
+import { keyOf, keyWith, once } from './memo.ts';
 import { judge, nothingNeeded, type Outcome, worse } from './outcome.ts';
 import type { Side } from './side.ts';
 
@@ -54,6 +54,7 @@ export const OWN_CHECKS = aboutArrangement.filter((check) => !comesLate(check));
 export const LATE_CHECKS = aboutArrangement.filter(comesLate);
 /** Of its own checks, those that additions, plates or place can change. */
 export const OWN_SETTING_CHECKS = OWN_CHECKS.filter(dependsOnSetting);
+export const OWN_FIXED_CHECKS = OWN_CHECKS.filter((check) => !dependsOnSetting(check));
 
 /**
  * The checks that apply to a family, judged on every kind that its answers leave open; with `whole` so that
@@ -68,16 +69,44 @@ export function judgeFamily(
 ): readonly Outcome[] {
   const cases = oriented(ground).flatMap((each) => family.cases.map((part) => withPart(each, part)));
   const judgedBy = (check: Check) => (of: Case) =>
-    check.applies(of) ? judgedOnce(world, check, of) : nothingNeeded(check, of);
+    check.applies(of) ? asOf(judgedOnce(world, check, of), of) : nothingNeeded(check, of);
   return checks
     .filter((check) => cases.some((of) => check.applies(of)))
     .map((check) => acrossKinds(cases, judgedBy(check), whole));
 }
 
+/** What the verdict of a family can hang on, but for the place on the table. */
+const VERDICT_ROOMS: readonly Room[] = [
+  'part',
+  'rotary',
+  'mounting',
+  'machine',
+  'additions',
+  'plates',
+  'turn',
+];
+
 /** The worst verdict of these checks on a family; stops where nothing can be worse. */
 export function familyVerdict(world: World, ground: Case, family: Family, checks: readonly Check[]): Verdict {
+  const { still, placed } = apart(checks);
+  const { memo } = world;
+  const key = keyWith(family.slot, VERDICT_ROOMS, ground.keys);
+  const worst = once(memo, memo.verdicts, still, key, family.slot, () =>
+    worstFor(world, ground, family, still, 'holds'),
+  );
+  return worst === 'fails' ? worst : worstFor(world, ground, family, placed, worst);
+}
+
+function worstFor(
+  world: World,
+  ground: Case,
+  family: Family,
+  checks: readonly Check[],
+  soFar: Verdict,
+): Verdict {
+  if (checks.length === 0) return soFar;
   const cases = oriented(ground).flatMap((each) => family.cases.map((part) => withPart(each, part)));
-  let worst: Verdict = 'holds';
+  let worst = soFar;
   for (const check of checks) {
     if (!cases.some((of) => check.applies(of))) continue;
     const judged = (of: Case): Outcome =>
@@ -89,21 +118,52 @@ export function familyVerdict(world: World, ground: Case, family: Family, checks
   return worst;
 }
 
-/** The checks about the arrangement itself. */
-export const judgeOwn = (world: World, ground: Case, checks: readonly Check[]): readonly Outcome[] =>
-  checks.filter((check) => check.applies(ground)).map((check) => judgedOnce(world, check, ground));
-
-/** A check is judged once for each combination of what it is about. */
-function judgedOnce({ memo }: World, check: Check, of: Case): Outcome {
-  const kept = isOfShop(check) ? memo.ofShop.outcomes : memo.outcomes;
-  return once(kept, check, keyOf(ROOMS.get(check) ?? [], of.keys), () => judge(check, of));
+/** Those that no place changes, and the others; the same lists for the same checks. */
+function apart(checks: readonly Check[]): Apart {
+  const known = APART.get(checks);
+  if (known !== undefined) return known;
+  const hangsOnPlace = (check: Check): boolean => ROOMS.get(check)?.includes('place') ?? false;
+  const made = {
+    still: checks.filter((check) => !hangsOnPlace(check)),
+    placed: checks.filter(hangsOnPlace),
+  };
+  APART.set(checks, made);
+  return made;
 }
 
-/** Only these read the building, the means of lifting and the money. */
-const isOfShop = ({ stage }: Check): boolean => stage === 'shop';
+interface Apart {
+  readonly still: readonly Check[];
+  readonly placed: readonly Check[];
+}
 
-/** What the checks of the shop compare. */
-export const SHOP_SIDES: ReadonlySet<Side> = new Set(CHECKS.filter(isOfShop).flatMap(sidesOf));
+const APART = new WeakMap<readonly Check[], Apart>();
+
+/** The checks about the arrangement itself. */
+export const judgeOwn = (world: World, ground: Case, checks: readonly Check[]): readonly Outcome[] =>
+  checks
+    .filter((check) => check.applies(ground))
+    .map((check) => asOf(judgedOnce(world, check, ground), ground));
+
+/** The worst verdict of those; stops where nothing can be worse. */
+export function ownVerdict(world: World, ground: Case, checks: readonly Check[]): Verdict {
+  let worst: Verdict = 'holds';
+  for (const check of checks) {
+    if (!check.applies(ground)) continue;
+    const { advisory, verdict } = judgedOnce(world, check, ground);
+    if (!advisory) worst = worse(worst, verdict);
+    if (worst === 'fails') return worst;
+  }
+  return worst;
+}
+
+/** A check is judged once for each combination of what it is about, until something that it read changes. */
+function judgedOnce({ memo }: World, check: Check, of: Case): Outcome {
+  const key = keyOf(ROOMS.get(check) ?? [], of.keys);
+  return once(memo, memo.outcomes, check, key, of.part?.slot ?? 0, () => judge(check, of));
+}
+
+/** What was found on the same values before, as it is found on this case: its reasons are looked up there. */
+const asOf = (outcome: Outcome, of: Case): Outcome => (outcome.of === of ? outcome : { ...outcome, of });
 
 /** The worst of them; what is open only for the seller to say enters no verdict. */
 export const worstOf = (outcomes: readonly Outcome[]): Verdict =>

@@ -1,24 +1,32 @@
 import type { BoxTerms } from '../sides/boxes/box-terms.ts';
+import type { Verdict } from '../decision.ts';
 import type { Case, Room } from './case.ts';
 import type { Check } from './check.ts';
 import type { Outcome } from './outcome.ts';
+import { changedSince, freshReads, type Reads } from './reads.ts';
 import type { Side, SideValue } from './side.ts';
 
 /** Where a case stands in each room, as a number; NaN: nothing of it is kept (places, prices and swaps rarely recur). */
 export type Keys = Readonly<Record<Room, number>>;
 
-/** What has been worked out already, for the same tools, loading and assumptions. */
+/** What was found, what it was found from, and the decision since when it is known to be so. */
+interface Entry<Found> {
+  readonly found: Found;
+  readonly part: number;
+  readonly shop: number;
+  asOf: number;
+}
+
+type Kept<Of, Found> = Map<Of, Map<number, Entry<Found>>>;
+
+/** What has been worked out already. It is used again as long as nothing that went into it has changed. */
 export interface Memo {
-  readonly sides: Map<Side, Map<number, SideValue>>;
-  readonly outcomes: Map<Check, Map<number, Outcome>>;
-  /** the same of the checks of the shop, which hang on the building and the money besides */
-  readonly ofShop: {
-    /** sides that read them */
-    readonly reads: ReadonlySet<Side>;
-    readonly sides: Map<Side, Map<number, SideValue>>;
-    readonly outcomes: Map<Check, Map<number, Outcome>>;
-  };
-  readonly boxes: Map<'boxes', Map<number, readonly BoxTerms[]>>;
+  readonly reads: Reads;
+  readonly sides: Kept<Side, SideValue>;
+  readonly outcomes: Kept<Check, Outcome>;
+  /** of a family, the worst verdict of these checks */
+  readonly verdicts: Kept<readonly Check[], Verdict>;
+  readonly boxes: Kept<'boxes', readonly BoxTerms[]>;
   readonly oriented: Map<Case, readonly Case[]>;
   readonly ids: Readonly<Record<Room, Map<string, number>>>;
 }
@@ -39,20 +47,18 @@ const RADIX: Readonly<Record<Room, number>> = {
 
 const ROOMS = Object.keys(RADIX) as Room[];
 
-export const freshMemo = (ofShop: ReadonlySet<Side>): Memo => ({
+export const freshMemo = (): Memo => ({
+  reads: freshReads(),
   sides: new Map(),
   outcomes: new Map(),
-  ofShop: { reads: ofShop, sides: new Map(), outcomes: new Map() },
+  verdicts: new Map(),
   boxes: new Map(),
   oriented: new Map(),
   ids: Object.fromEntries(ROOMS.map((room) => [room, new Map()])) as unknown as Memo['ids'],
 });
 
-/** The building or the money changed: what the checks of the shop found is forgotten, the rest stays. */
-export function forgetShop({ ofShop }: Memo): void {
-  ofShop.sides.clear();
-  ofShop.outcomes.clear();
-}
+/** A room has no number left for another name: what is new in it is kept no more. */
+export const isFull = ({ ids }: Memo): boolean => ROOMS.some((room) => ids[room].size > RADIX[room]);
 
 /** A small number for a name in its room, the same for the same name; NaN where there are too many. */
 export function idOf({ ids }: Memo, room: Room, name: string): number {
@@ -70,11 +76,23 @@ export function keyOf(rooms: readonly Room[], keys: Keys): number {
   return key;
 }
 
-/** What was found before under this key, else what is made now; it is kept where there is a key. */
+/** The same with another number for the part: that of a family. */
+export function keyWith(part: number, rooms: readonly Room[], keys: Keys): number {
+  let key = 0;
+  for (const room of rooms) key = key * RADIX[room] + (room === 'part' ? part : keys[room]);
+  return key;
+}
+
+/**
+ * What was found before under this key, if nothing that it was found from has changed, else what is made now; it is kept
+ * where there is a key. `slot`: of the family that the key is about.
+ */
 export function once<Of, Found>(
-  kept: Map<Of, Map<number, Found>>,
+  { reads }: Memo,
+  kept: Kept<Of, Found>,
   of: Of,
   key: number,
+  slot: number,
   make: () => Found,
 ): Found {
   if (Number.isNaN(key)) return make();
@@ -83,9 +101,26 @@ export function once<Of, Found>(
     known = new Map();
     kept.set(of, known);
   }
-  const found = known.get(key);
-  if (found !== undefined) return found;
-  const made = make();
-  known.set(key, made);
-  return made;
+  const entry = known.get(key);
+  if (entry !== undefined && isStill(entry, slot, reads)) {
+    reads.part |= entry.part;
+    reads.shop |= entry.shop;
+    return entry.found;
+  }
+  const { part, shop } = reads;
+  reads.part = 0;
+  reads.shop = 0;
+  const found = make();
+  known.set(key, { found, part: reads.part, shop: reads.shop, asOf: reads.now });
+  reads.part |= part;
+  reads.shop |= shop;
+  return found;
+}
+
+function isStill(entry: Entry<unknown>, slot: number, reads: Reads): boolean {
+  if (entry.asOf === reads.now) return true;
+  if (changedSince(entry.shop, reads.shopChanged, entry.asOf)) return false;
+  if (changedSince(entry.part, reads.partChanged[slot], entry.asOf)) return false;
+  entry.asOf = reads.now;
+  return true;
 }

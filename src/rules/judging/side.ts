@@ -46,9 +46,10 @@ export interface EvaluatedTerm extends Interval {
 /** The side's ends on this case. No terms at all: nothing is needed, so −∞ (greatest) or +∞ (least). */
 export function evaluateSide(side: Side, of: Case): SideValue {
   if (side.of === null) return evaluateFresh(side, of);
-  const { sides, ofShop } = of.memo;
-  const kept = ofShop.reads.has(side) ? ofShop.sides : sides;
-  return once(kept, side, keyOf(side.of, of.keys), () => evaluateFresh(side, of));
+  const { memo, part } = of;
+  return once(memo, memo.sides, side, keyOf(side.of, of.keys), part?.slot ?? 0, () =>
+    evaluateFresh(side, of),
+  );
 }
 
 function evaluateFresh(side: Side, of: Case): SideValue {

@@ -14,8 +14,10 @@ import { undercutBoxTerms } from './undercut.ts';
 /** Every box of the part on this class of rotary; none where the rotary reaches none of its sides. */
 export function boxesOf(of: Case): readonly BoxTerms[] {
   if (of.part === null) return [];
-  const { part } = of;
-  return once(of.memo.boxes, 'boxes', keyOf(['part', 'rotary'], of.keys), () => freshBoxes(of, part));
+  const { part, memo } = of;
+  return once(memo, memo.boxes, 'boxes', keyOf(['part', 'rotary'], of.keys), part.slot, () =>
+    freshBoxes(of, part),
+  );
 }
 
 function freshBoxes(of: Case, part: PartCase): readonly BoxTerms[] {
