@@ -2,7 +2,7 @@ import type { Catalog } from '../../src/catalog/catalog.ts';
 import type { Answers } from '../../src/questions/answers.ts';
 import { blankAnswers, blankPart } from '../../src/questions/blank-answers.ts';
 import type { Unknown } from '../../src/rules/decision.ts';
-import { type Standing, standingOf } from '../../src/rules/standing.ts';
+import { runningOf, type Standing } from '../../src/rules/standing.ts';
 import { unknownsOf } from '../../src/rules/weighing/unknowns.ts';
 import { type Asked, answeredWith, applies, everyQuestion, isAbout, isBasic } from './asked.ts';
 
@@ -38,7 +38,7 @@ const FEW = 3;
  * that can still change the result is not known, what the order says.
  */
 export function interviewed(truth: Answers, catalog: Catalog, order: Order): Interview {
-  const whole = standingOf(truth, catalog);
+  const whole = runningOf(truth, catalog);
   const questions = everyQuestion(truth.parts.length);
   const asked = new Set<Asked>();
   let answers: Answers = {
@@ -50,7 +50,7 @@ export function interviewed(truth: Answers, catalog: Catalog, order: Order): Int
     asked.add(question);
   };
   for (const question of questions) if (isBasic(question) && applies(question, answers)) ask(question);
-  let standing = standingOf(answers, catalog);
+  let standing = runningOf(answers, catalog);
   let untilThree: number | null = null;
   for (;;) {
     if (untilThree === null && standing.ranking.contenders.length <= FEW) untilThree = asked.size;
@@ -65,7 +65,7 @@ export function interviewed(truth: Answers, catalog: Catalog, order: Order): Int
     if (next === undefined) break;
     ask(next);
     // what surely fails goes on failing as answers become known
-    standing = standingOf(answers, catalog, new Set(standing.running.map(({ id }) => id)));
+    standing = runningOf(answers, catalog, new Set(standing.running.map(({ id }) => id)));
   }
   const isRight =
     standing.outcome === whole.outcome &&

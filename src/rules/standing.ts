@@ -2,11 +2,14 @@ import type { Catalog } from '../catalog/catalog.ts';
 import type { Answers } from '../questions/answers.ts';
 import { type Candidate, candidatesOf } from './arranging/candidates.ts';
 import { type Family, familiesOf } from './arranging/family.ts';
+import { keptSetUp } from './arranging/kept-set-up.ts';
 import type { World } from './arranging/setting.ts';
+import { setUpBest } from './arranging/setting-search.ts';
+import { surelyFails } from './arranging/surely-fails.ts';
 import type { ShopCase } from './judging/case.ts';
 import { atHand } from './kept-work.ts';
 import { unbeaten } from './weighing/dominance.ts';
-import { type Judged, judgeCandidate } from './weighing/judged.ts';
+import { failsAsSetUp, type Judged, judgeSetUp } from './weighing/judged.ts';
 import { type Ranking, rankBy } from './weighing/rank.ts';
 import { rankedOf } from './weighing/ranked-of.ts';
 import type { Ranked } from './weighing/scores.ts';
@@ -27,18 +30,38 @@ export interface Standing {
   readonly outcome: 'recommended' | 'none' | 'open';
 }
 
+/** How arrangements stand on these answers, each of them judged. */
+export function standingOf(answers: Answers, catalog: Catalog): Standing {
+  return standing(answers, catalog, (world, families, owned) =>
+    candidatesIn(catalog).map((candidate) => judgeSetUp(world, setUpBest(world, candidate, families), owned)),
+  );
+}
+
 /**
- * How arrangements stand on these answers. `among`: only these are judged, by their ids. That is sound where every
- * other one surely fails: on the same answers with more of them unknown it did so for every value. What was worked out
- * for the same catalog is used again as far as the same answers went into it; the result never hangs on that.
+ * The same in a hurry: what surely fails is not judged to the end and is left out, and the cases of outcomes may be those
+ * of earlier answers, good for everything but reasons. `among`: only these are looked at, by their ids. That is sound
+ * where every other one surely fails: on the same answers with more of them unknown it did so for every value. What was
+ * worked out for the same catalog is used again as far as nothing that it read has changed; the result never hangs on
+ * that.
  */
-export function standingOf(answers: Answers, catalog: Catalog, among?: ReadonlySet<string>): Standing {
+export function runningOf(answers: Answers, catalog: Catalog, among?: ReadonlySet<string>): Standing {
+  return standing(answers, catalog, (world, families, owned) =>
+    candidatesIn(catalog).flatMap((candidate): readonly Judged[] => {
+      if (among?.has(candidate.id) === false || surelyFails(world, candidate, families)) return [];
+      const setUp = keptSetUp(world, candidate, families);
+      return failsAsSetUp(world, setUp) ? [] : [judgeSetUp(world, setUp, owned)];
+    }),
+  );
+}
+
+function standing(
+  answers: Answers,
+  catalog: Catalog,
+  judge: (world: World, families: readonly Family[], owned: string) => readonly Judged[],
+): Standing {
   const { shop, world, casesOf } = atHand(answers, catalog);
   const { fiveAxis, threeAxis } = familiesOf(answers.parts, shop, casesOf);
-  const judged = candidatesIn(catalog)
-    .filter(({ id }) => among?.has(id) ?? true)
-    .map((candidate) => judgeCandidate(world, candidate, fiveAxis, answers.shop.machine))
-    .sort((a, b) => (a.id < b.id ? -1 : 1));
+  const judged = judge(world, fiveAxis, answers.shop.machine).toSorted((a, b) => (a.id < b.id ? -1 : 1));
   const running = judged.filter(({ passes }) => passes !== 'no').map((each) => rankedOf(each, shop));
   const field = unbeaten(running);
   const ranking = rankBy(answers.matters, shop.assume.band, field);

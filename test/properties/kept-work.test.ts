@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Answers, Part } from '../../src/questions/answers.ts';
 import { decide } from '../../src/rules/decide.ts';
-import { standingOf } from '../../src/rules/standing.ts';
+import { runningOf, standingOf } from '../../src/rules/standing.ts';
 import { demoDecisions } from '../report/demo-decisions.ts';
 import { EXAMPLE_ANSWERS } from '../rules/example-shop.ts';
 import { anyShop, built, smallPart } from './random-shops.ts';
@@ -91,14 +91,35 @@ test('a decision after many others on the same catalog is the one that is made a
   );
 });
 
+test('what is found in a hurry after many changes is what a full judgment finds of those that may pass', () => {
+  fc.assert(
+    fc.property(anyShop, fc.array(change, { minLength: 2, maxLength: 6 }), (shop, changes) => {
+      const { answers, catalog } = built(shop);
+      let now = answers;
+      for (const each of [(same: Answers) => same, ...changes]) {
+        now = each(now);
+        const quick = runningOf(now, catalog);
+        const full = standingOf(now, { ...catalog });
+        expect(quick.running).toEqual(full.running);
+        expect([quick.outcome, quick.ranking.winner, quick.ranking.contenders]).toEqual([
+          full.outcome,
+          full.ranking.winner,
+          full.ranking.contenders,
+        ]);
+      }
+    }),
+    RUNS,
+  );
+});
+
 test.each(demoDecisions())(
   '%s: what is still running is found among itself alone, with the same winner',
   (_, { inputs }) => {
     const { answers, catalog } = inputs;
     const whole = standingOf(answers, catalog);
-    const running = new Set(whole.running.map(({ id }) => id));
-    const among = standingOf(answers, catalog, running);
-    expect(among.judged.map(({ id }) => id).sort()).toEqual([...running].sort());
+    const ids = new Set(whole.running.map(({ id }) => id));
+    const among = runningOf(answers, catalog, ids);
+    expect(among.running).toEqual(whole.running);
     expect([among.outcome, among.ranking.winner, among.ranking.contenders]).toEqual([
       whole.outcome,
       whole.ranking.winner,

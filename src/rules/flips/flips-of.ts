@@ -1,6 +1,6 @@
 import type { Catalog } from '../../catalog/catalog.ts';
 import type { Flip } from '../decision.ts';
-import { standingOf } from '../standing.ts';
+import { runningOf } from '../standing.ts';
 import type { Judged } from '../weighing/judged.ts';
 import { leversOf } from './levers.ts';
 import { type Ground, keysOf, numberAt, withNumber } from './value-at.ts';
@@ -23,7 +23,7 @@ export function flipsOf(judged: Judged, ground: Ground): readonly Flip[] {
   if (judged.passes !== 'no') return [];
   const own = { answers: ground.answers, catalog: onlyFor(judged, ground.catalog) };
   const passes = ({ answers, catalog }: Ground): boolean =>
-    standingOf(answers, catalog, new Set([judged.id])).running.length > 0;
+    runningOf(answers, catalog, new Set([judged.id])).running.length > 0;
   return leversOf(judged, own)
     .flatMap((path): readonly Found[] => {
       const keys = keysOf(path, own);

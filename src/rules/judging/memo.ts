@@ -1,5 +1,6 @@
-import type { BoxTerms } from '../sides/boxes/box-terms.ts';
+import type { SetUp } from '../arranging/setting-search.ts';
 import type { Verdict } from '../decision.ts';
+import type { BoxTerms } from '../sides/boxes/box-terms.ts';
 import type { Case, Room } from './case.ts';
 import type { Check } from './check.ts';
 import type { Outcome } from './outcome.ts';
@@ -10,7 +11,7 @@ import type { Side, SideValue } from './side.ts';
 export type Keys = Readonly<Record<Room, number>>;
 
 /** What was found, what it was found from, and the decision since when it is known to be so. */
-interface Entry<Found> {
+export interface Entry<Found> {
   readonly found: Found;
   readonly part: number;
   readonly shop: number;
@@ -27,6 +28,8 @@ export interface Memo {
   /** of a family, the worst verdict of these checks */
   readonly verdicts: Kept<readonly Check[], Verdict>;
   readonly boxes: Kept<'boxes', readonly BoxTerms[]>;
+  /** by the id of the arrangement */
+  readonly setUps: Map<string, Entry<SetUp> & { readonly families: string }>;
   readonly oriented: Map<Case, readonly Case[]>;
   readonly ids: Readonly<Record<Room, Map<string, number>>>;
 }
@@ -53,6 +56,7 @@ export const freshMemo = (): Memo => ({
   outcomes: new Map(),
   verdicts: new Map(),
   boxes: new Map(),
+  setUps: new Map(),
   oriented: new Map(),
   ids: Object.fromEntries(ROOMS.map((room) => [room, new Map()])) as unknown as Memo['ids'],
 });
@@ -116,6 +120,12 @@ export function once<Of, Found>(
   reads.shop |= shop;
   return found;
 }
+
+/** Has nothing changed that it was found from, whichever of these families it read? */
+export const isStillSo = (entry: Entry<unknown>, slots: readonly number[], reads: Reads): boolean =>
+  entry.asOf === reads.now ||
+  (slots.every((slot) => !changedSince(entry.part, reads.partChanged[slot], entry.asOf)) &&
+    !changedSince(entry.shop, reads.shopChanged, entry.asOf));
 
 function isStill(entry: Entry<unknown>, slot: number, reads: Reads): boolean {
   if (entry.asOf === reads.now) return true;

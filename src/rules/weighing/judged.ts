@@ -4,7 +4,7 @@ import type { Candidate } from '../arranging/candidates.ts';
 import type { Family } from '../arranging/family.ts';
 import { groundOf, type World } from '../arranging/setting.ts';
 import { stationsBeside } from '../arranging/setting-score.ts';
-import { type SetUp, setUpBest } from '../arranging/setting-search.ts';
+import type { SetUp } from '../arranging/setting-search.ts';
 import type { Verdict } from '../decision.ts';
 import type { Case } from '../judging/case.ts';
 import { judgeOwn, LATE_CHECKS, worstOf } from '../judging/judge-family.ts';
@@ -41,15 +41,10 @@ export interface Judged {
   readonly measures: MeasureValues;
 }
 
-/** Sets a candidate up, judges all of it and takes its measures. */
-export function judgeCandidate(
-  world: World,
-  candidate: Candidate,
-  families: readonly Family[],
-  owned: string,
-): Judged {
-  const setUp = setUpBest(world, candidate, families);
-  const verdicts = setUp.families.map((each) => ({ ...each, verdict: verdictWithin(setUp, each) }));
+/** Judges all of a candidate as it is set up, and takes its measures. */
+export function judgeSetUp(world: World, setUp: SetUp, owned: string): Judged {
+  const { candidate } = setUp;
+  const verdicts = verdictsOf(setUp);
   const covered = verdicts.filter(({ verdict }) => verdict !== 'fails');
   const outcomes = covered.flatMap((each) => each.outcomes);
   const priced = priceOf(setUp, outcomes, owned, world.shop.platePrice);
@@ -84,6 +79,15 @@ export function judgeCandidate(
       margin: setUp.unsettled ? anything : marginMeasure(setUp.own, covered, world, setUp),
     },
   };
+}
+
+const verdictsOf = (setUp: SetUp): readonly FamilyVerdict[] =>
+  setUp.families.map((each) => ({ ...each, verdict: verdictWithin(setUp, each) }));
+
+/** Does it fail whatever it costs and however often it is lifted? Then nothing of it need be measured. */
+export function failsAsSetUp({ shop }: World, setUp: SetUp): boolean {
+  const verdicts = verdictsOf(setUp);
+  return passesWhen(setUp.own, verdicts, coverageOf(verdicts), shop.assume.leastCoverage) === 'no';
 }
 
 /** While something is open, a family that fails as it is set up now may still hold with another setting. */
