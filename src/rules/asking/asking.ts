@@ -2,7 +2,7 @@ import type { Catalog } from '../../catalog/catalog.ts';
 import type { Answers } from '../../questions/answers.ts';
 import type { CheckId } from '../checks/ids.ts';
 import type { Unknown } from '../decision.ts';
-import { type Standing, standingOf } from '../standing.ts';
+import { runningOf, type Standing } from '../standing.ts';
 import { unknownsOf } from '../weighing/unknowns.ts';
 import { narrowings } from './narrowing.ts';
 
@@ -37,7 +37,7 @@ export interface Asking {
  * named leaves the result as it is, whatever it turns out to be.
  */
 export function askingOf(answers: Answers, catalog: Catalog): Asking {
-  const standing = standingOf(answers, catalog);
+  const standing = runningOf(answers, catalog);
   const { outcome, ranking } = standing;
   const unknowns = unknownsIn(standing, answers);
   const deciding = new Set(unknowns.filter(({ ask }) => ask === 'you').map(({ answer }) => answer));
