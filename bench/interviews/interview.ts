@@ -1,9 +1,9 @@
 import type { Catalog } from '../../src/catalog/catalog.ts';
 import type { Answers } from '../../src/questions/answers.ts';
 import { blankAnswers, blankPart } from '../../src/questions/blank-answers.ts';
+import { unknownsIn } from '../../src/rules/asking/asking.ts';
 import type { Unknown } from '../../src/rules/decision.ts';
 import { runningOf, type Standing } from '../../src/rules/standing.ts';
-import { unknownsOf } from '../../src/rules/weighing/unknowns.ts';
 import { type Asked, answeredWith, applies, everyQuestion, isAbout, isBasic } from './asked.ts';
 
 /** Which of these questions comes next; each of them may still change the result. */
@@ -22,14 +22,8 @@ export interface Interview {
 }
 
 /** What the answers so far leave open that somebody can still say, of the arrangements that may win. */
-function openTo(standing: Standing, answers: Answers): readonly Unknown[] {
-  const contenders = new Set(standing.ranking.contenders);
-  const reading = standing.judged.filter(({ id }) => contenders.has(id));
-  const isOpen = standing.outcome === 'open';
-  return unknownsOf(reading, contenders, isOpen, standing.world, answers.matters).filter(
-    ({ ask }) => ask === 'you',
-  );
-}
+const openTo = (standing: Standing, answers: Answers): readonly Unknown[] =>
+  unknownsIn(standing, answers).filter(({ ask }) => ask === 'you');
 
 const FEW = 3;
 

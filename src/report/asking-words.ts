@@ -1,25 +1,8 @@
+import type { Because, Settled } from '../rules/asking/because.ts';
 import { readerNames } from './reader-names.ts';
 
-/** Why a question is asked now, in numbers. */
-type BecauseNumbers =
-  | {
-      readonly kind: 'narrows';
-      readonly touches: number;
-      readonly ordersOnly: boolean;
-      readonly left: number;
-      readonly alone: boolean;
-    }
-  | ({ readonly kind: 'settled' } & SettledNumbers);
-
-/** How the result stands without the questions that are not asked. */
-interface SettledNumbers {
-  readonly outcome: 'recommended' | 'none' | 'open';
-  /** they cannot change it any more; otherwise nothing hangs on them so far */
-  readonly isProven: boolean;
-}
-
 /** Example: 14 of 31 → 'Asked now because it may drop 14 of the 31 arrangements that may still win.' */
-export function becauseLine(because: BecauseNumbers): string {
+export function becauseLine(because: Because): string {
   if (because.kind === 'settled') {
     return because.isProven
       ? `It would not be asked by itself: it cannot change the result any more, since ${provenClause(because)}.`
@@ -51,13 +34,13 @@ export function toAskWords({
 }
 
 /** What stands over questions that are not asked. */
-export const notAskedLead = (settled: SettledNumbers): string =>
+export const notAskedLead = (settled: Settled): string =>
   settled.isProven
     ? `Not asked, since they cannot change the result any more: ${provenClause(settled)}. Each can be answered all the same.`
     : `Not asked as things stand: nothing that is open hangs on them. Each can be answered all the same.`;
 
 /** Of one question. Example: 'cannot change the result any more, whatever it means for doorway' */
-export function notAskedReason(readBy: readonly string[], { isProven }: SettledNumbers): string {
+export function notAskedReason(readBy: readonly string[], { isProven }: Settled): string {
   if (!isProven) return SO_FAR;
   const names = readerNames(readBy);
   if (names.length === 0) return 'cannot change the result any more';
@@ -67,7 +50,7 @@ export function notAskedReason(readBy: readonly string[], { isProven }: SettledN
 
 const SO_FAR = 'nothing that is open hangs on it';
 
-const provenClause = ({ outcome }: SettledNumbers): string =>
+const provenClause = ({ outcome }: Settled): string =>
   outcome === 'none'
     ? 'no arrangement passes, whatever the answer'
     : 'the recommendation is the same, whatever the answer';

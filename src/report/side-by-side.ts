@@ -1,18 +1,6 @@
+import type { Beside } from '../rules/beside.ts';
 import type { Decision } from '../rules/decision.ts';
 import { type Changed, changedBetween } from './changed.ts';
-
-/** An answer that is not the same in all columns. */
-interface AnswerBeside {
-  readonly part: string | null;
-  readonly title: string;
-  readonly words: readonly string[];
-}
-
-/** Decisions that are held against each other, each with its name, and what is answered differently. */
-export interface Beside {
-  readonly columns: readonly { readonly name: string; readonly decision: Decision }[];
-  readonly answers: readonly AnswerBeside[];
-}
 
 /**
  * The first decision with all of them in it, so that every number that is told still stands at one path:

@@ -5,7 +5,6 @@ import { type Family, familiesOf } from './arranging/family.ts';
 import { keptSetUp } from './arranging/kept-set-up.ts';
 import type { World } from './arranging/setting.ts';
 import { setUpBest } from './arranging/setting-search.ts';
-import { surelyFails } from './arranging/surely-fails.ts';
 import type { ShopCase } from './judging/case.ts';
 import { atHand } from './kept-work.ts';
 import { unbeaten } from './weighing/dominance.ts';
@@ -13,6 +12,7 @@ import { failsAsSetUp, type Judged, judgeSetUp } from './weighing/judged.ts';
 import { type Ranking, rankBy } from './weighing/rank.ts';
 import { rankedOf } from './weighing/ranked-of.ts';
 import type { Ranked } from './weighing/scores.ts';
+import { surelyFails } from './weighing/surely-fails.ts';
 
 /** The bones of a decision: every arrangement judged, those that may pass ranked; nothing is written down. */
 export interface Standing {

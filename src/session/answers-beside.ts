@@ -1,16 +1,9 @@
 import type { DescribeContext } from '../questions/describe-value.ts';
+import type { AnswerBeside } from '../rules/beside.ts';
 import type { Kept } from './kept.ts';
 import { givenWords } from './review.ts';
 import type { Item } from './survey.ts';
 import { unitsOf, type World } from './world.ts';
-
-/** One question that is not answered the same everywhere: the answer of each, in the order in which they were handed over. */
-export interface AnswerBeside {
-  /** name of the part; null: about the shop */
-  readonly part: string | null;
-  readonly title: string;
-  readonly words: readonly string[];
-}
 
 const NOT_ASKED = 'does not apply';
 

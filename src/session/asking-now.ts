@@ -5,19 +5,13 @@ import type { Subject } from './kept.ts';
 import { type Item, isOpen, type Survey } from './survey.ts';
 
 /** A question that can still change the result. */
-interface DecidingQuestion {
+interface DecidingQuestion extends Omit<DecidingAnswer, 'answer'> {
   readonly id: string;
   readonly subject: Subject;
-  readonly touches: number;
-  readonly drops: number;
-  readonly ordersOnly: boolean;
 }
 
 /** What is worth asking now, as questions. */
-export interface AskingNow {
-  readonly outcome: Asking['outcome'];
-  /** arrangements that may win */
-  readonly left: number;
+export interface AskingNow extends Pick<Asking, 'outcome' | 'left'> {
   /** the next one first */
   readonly questions: readonly DecidingQuestion[];
 }

@@ -1,30 +1,9 @@
+import type { Because, Settled } from '../rules/asking/because.ts';
 import type { AskingNow } from './asking-now.ts';
 import { openBasics, worthAsking } from './next.ts';
 import type { Session } from './session.ts';
 import { type Item, isOpen, type Survey } from './survey.ts';
 import type { World } from './world.ts';
-
-/** Why a question is asked now, in numbers. */
-export type Because =
-  | {
-      readonly kind: 'narrows';
-      /** arrangements that may win and that it bears on */
-      readonly touches: number;
-      /** it moves their order only */
-      readonly ordersOnly: boolean;
-      readonly left: number;
-      /** no other question can change the result any more */
-      readonly alone: boolean;
-    }
-  /** it would not be asked */
-  | ({ readonly kind: 'settled' } & Settled);
-
-/** How the result stands without the questions that are not asked. */
-export interface Settled {
-  readonly outcome: AskingNow['outcome'];
-  /** they cannot change it any more; otherwise nothing hangs on them so far, and other answers may alter that */
-  readonly isProven: boolean;
-}
 
 const settledBy = ({ outcome, questions }: AskingNow): Settled => ({
   outcome,

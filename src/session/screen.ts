@@ -2,15 +2,9 @@ import { bareUnit, UNITS } from '../quantities/units.ts';
 import { describeUnsure } from '../questions/describe-value.ts';
 import type { Option, Section, Value } from '../questions/question.ts';
 import { SECTION_TITLES } from '../questions/sections.ts';
+import type { Because, Settled } from '../rules/asking/because.ts';
 import type { Decision } from '../rules/decision.ts';
-import {
-  type Because,
-  becauseOf,
-  type NeededProgress,
-  neededProgress,
-  notAsked,
-  type Settled,
-} from './because.ts';
+import { becauseOf, type NeededProgress, neededProgress, notAsked } from './because.ts';
 import { USUAL_FILE } from './files.ts';
 import { worthAsking } from './next.ts';
 import { type PartLine, partLines } from './part-lines.ts';

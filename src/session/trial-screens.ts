@@ -1,5 +1,5 @@
-import type { Decision } from '../rules/decision.ts';
-import { type AnswerBeside, answersBeside } from './answers-beside.ts';
+import type { AnswerBeside, Beside } from '../rules/beside.ts';
+import { answersBeside } from './answers-beside.ts';
 import type { Session } from './session.ts';
 import { presentOf } from './trial.ts';
 import { PRESENT } from './variants.ts';
@@ -19,17 +19,8 @@ export function trialScreen(kind: TrialScreen['kind'], session: Session, world: 
   return { kind, of, changes: answersBeside([presentOf(session), session.kept], world) };
 }
 
-/** Answers that are held against others: what they are called, and what they lead to. */
-interface Column {
-  readonly name: string;
-  readonly decision: Decision;
-}
-
-export interface Beside {
-  readonly columns: readonly Column[];
-  /** what is not answered the same in all of them */
-  readonly answers: readonly AnswerBeside[];
-}
+/** Said where one of those leads to no result. */
+export const NO_RESULT = 'That leads to no result: at least one part needs a size.';
 
 const TRIED = 'What is tried';
 
@@ -51,7 +42,7 @@ export const variantsBeside = (session: Session, world: World): Beside | null =>
 
 function beside(all: Session['variants'], world: World): Beside | null {
   const columns = all.map(({ name, kept }) => ({ name, decision: world.everyArrangement(kept) }));
-  const decided = columns.filter((column): column is Column => column.decision !== null);
+  const decided = columns.filter((column): column is Beside['columns'][number] => column.decision !== null);
   if (decided.length < all.length) return null;
   const answers = answersBeside(
     all.map(({ kept }) => kept),

@@ -77,7 +77,7 @@ export function createWorld(catalog: Catalog, decide: Decide, ask: Ask | null = 
     liveDecision: remembered((kept: Kept) => judged(kept, begun(survey(kept)), false)),
     everyArrangement: remembered((kept: Kept) => judged(kept, all(kept), false, { all: true })),
     decisionWith: (kept, id) => judged(kept, all(kept), true, { also: [id], flips: [id] }),
-    asking: settledOnly((kept: Kept) => {
+    asking: remembered((kept: Kept) => {
       if (ask === null || !all(kept).some(hasSize)) return null;
       return askingNow(survey(kept), (answers) => ask(answers, catalog));
     }),
@@ -113,10 +113,8 @@ function hasSize(part: Part): boolean {
   return part.shape === 'round' ? known(part.diameter, part.length) : known(...part.size);
 }
 
-/** Remembers what was worked out; what comes later is asked for again. */
-function settledOnly<Key extends object, Result>(
-  work: (key: Key) => Result | 'later',
-): (key: Key) => Result | 'later' {
+/** Remembers what was worked out; what is not there yet ('later') is asked for again. */
+function remembered<Key extends object, Result>(work: (key: Key) => Result): (key: Key) => Result {
   const results = new WeakMap<Key, { readonly result: Result }>();
   return (key) => {
     const found = results.get(key);
@@ -124,14 +122,5 @@ function settledOnly<Key extends object, Result>(
     const result = work(key);
     if (result !== 'later') results.set(key, { result });
     return result;
-  };
-}
-
-function remembered<Key extends object, Result>(work: (key: Key) => Result): (key: Key) => Result {
-  const results = new WeakMap<Key, { readonly result: Result }>();
-  return (key) => {
-    const found = results.get(key) ?? { result: work(key) };
-    results.set(key, found);
-    return found.result;
   };
 }

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { plainShell } from '../../src/commands/plain/shell.ts';
 import { screenOf } from '../../src/session/screen.ts';
 import type { Session } from '../../src/session/session.ts';
 import { newSession } from '../../src/session/start.ts';
@@ -8,6 +7,7 @@ import { itemsOf } from '../../src/ui/state/items.ts';
 import { beginning, type Ui } from '../../src/ui/state/ui.ts';
 import { after, KEY } from '../ui/pressing.ts';
 import { type AskedShop, askedShop } from './as-asked.ts';
+import { lineByLine } from './line-shell.ts';
 
 const LONGEST = 300_000;
 const SHOP = askedShop('shop-hand-lifting', 1);
@@ -30,29 +30,17 @@ describe('a shop that is answered only as far as it is asked ends with what all 
   test('line by line', { timeout: LONGEST }, async () => {
     const shop = SHOP;
     const { world } = shop;
-    let [now, questions, printed] = [newSession(world, [], null), 0, ''];
-    const { session } = await plainShell(now, world, {
-      lines: {
-        next: async () => {
-          const line = shop.says(now);
-          if (now.at.at === 'question') questions += 1;
-          if (line === null) return { end: 'input' };
-          [now] = step(now, { type: 'reply', text: line }, world);
-          expect(now.note?.kind, line).not.toBe('error');
-          return { line, early: false };
-        },
-        stop: () => undefined,
-        close: () => undefined,
+    let [now, questions] = [newSession(world, [], null), 0];
+    const { session, printed } = await lineByLine(now, world, {
+      next: async () => {
+        const line = shop.says(now);
+        if (now.at.at === 'question') questions += 1;
+        if (line === null) return { end: 'input' };
+        [now] = step(now, { type: 'reply', text: line }, world);
+        expect(now.note?.kind, line).not.toBe('error');
+        return { line, early: false };
       },
-      print: (text) => {
-        printed += text;
-      },
-      width: () => 80,
       echo: true,
-      perform: () => [],
-      resultText: () => '',
-      viewText: () => '',
-      trialText: () => '',
     });
     expectProven(shop, session, questions);
     expect(printed).toContain('Asked now because it may drop');

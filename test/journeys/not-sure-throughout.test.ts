@@ -3,7 +3,6 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { decideCommand } from '../../src/commands/decide.ts';
 import { OUTCOME_CODES } from '../../src/commands/outcome-codes.ts';
-import { plainShell } from '../../src/commands/plain/shell.ts';
 import { answersToFile } from '../../src/questions/write-answers.ts';
 import { paperInFile, textReport } from '../../src/report/index.ts';
 import { decide } from '../../src/rules/decide.ts';
@@ -15,6 +14,7 @@ import { EXAMPLE_CATALOG, EXAMPLE_MACHINE, EXAMPLE_ROTARY } from '../rules/examp
 import { folderWith } from '../temporary-folder.ts';
 import { textFrame } from '../ui/demo-screens.ts';
 import { control, KEY, after as pressed } from '../ui/pressing.ts';
+import { lineByLine } from './line-shell.ts';
 
 /** Small, so that a decision after every answer is quick; invented like the rest. */
 const CATALOG = {
@@ -41,39 +41,26 @@ const MOST_TURNS = 200;
 describe('an interview in which nobody is sure of anything', () => {
   test('ends with an open result line by line', async () => {
     const here = world();
-    let printed = '';
     let turns = 0;
-    const reply = (): string => {
+    const reply = (printed: string): string => {
       if (printed.endsWith('Parts > ') || printed.endsWith('Enter for the result > ')) return '';
       return printed.endsWith('File > ') ? 'no' : 'not sure';
     };
-    const left = await plainShell(newSession(here, [], null), here, {
-      lines: {
-        next: async () => {
-          turns += 1;
-          return turns > MOST_TURNS ? { end: 'input' } : { line: reply(), early: false };
-        },
-        stop: () => undefined,
-        close: () => undefined,
+    const left = await lineByLine(newSession(here, [], null), here, {
+      next: async (printed) => {
+        turns += 1;
+        return turns > MOST_TURNS ? { end: 'input' } : { line: reply(printed), early: false };
       },
-      print: (text) => {
-        printed += text;
-      },
-      width: () => 80,
-      echo: false,
-      perform: () => [],
       resultText: ({ kept }) => {
         const decision = here.decision(kept);
         return decision === null ? '' : textReport(decision, { width: 80, ascii: false });
       },
-      viewText: () => '',
-      trialText: () => '',
     });
     expect(left.ending).toEqual({ how: 'finished' });
     const decision = here.decision(left.session.kept);
     isHonest(decision);
     expect(OUTCOME_CODES[decision.outcome]).toBe(4);
-    expect(inOneLine(printed)).toMatch(THREE);
+    expect(inOneLine(left.printed)).toMatch(THREE);
     // at the top: before what may still win
     const report = inOneLine(textReport(decision, { width: 80, ascii: false }));
     expect(report.search(THREE)).toBeLessThan(report.indexOf('These may still win'));

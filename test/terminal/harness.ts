@@ -76,6 +76,17 @@ export function emptyFolder(): string {
 
 const pause = (ms: number): Promise<void> => new Promise((done) => setTimeout(done, ms));
 
+/** The command of an interview on a catalog, kept in the folder where it runs; it asks everything, or what is needed. */
+export const commandOn = (catalog: string, needed = false): readonly [file: string, ...args: string[]] => [
+  process.execPath,
+  PROGRAM,
+  '--catalog',
+  catalog,
+  '--session',
+  'kept.json',
+  ...(needed ? [] : ['--ask-all']),
+];
+
 /** The program in a real terminal; ended when the test is over. */
 export function start(options: StartOptions = {}): Terminal {
   const terminal = new Terminal(options);
@@ -122,16 +133,7 @@ export class Terminal {
     for (const [name, value] of Object.entries(process.env)) {
       if (!GUESSED.includes(name) && value !== undefined && !(name in own)) own[name] = value;
     }
-    const [file, ...rest] = command ?? [
-      process.execPath,
-      PROGRAM,
-      '--catalog',
-      catalog,
-      '--session',
-      'kept.json',
-      ...(needed ? [] : ['--ask-all']),
-      ...args,
-    ];
+    const [file, ...rest] = command ?? [...commandOn(catalog, needed), ...args];
     this.#pty = spawn(file, rest, { cols: columns, rows, cwd: this.cwd, env: { ...own, ...env } });
     this.#pty.onData((data) => {
       this.raw += data;

@@ -1,21 +1,13 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test, vi } from 'vitest';
-import { emptyFolder, KEY, PROGRAM, type StartOptions, start, type Terminal } from './harness.ts';
+import { commandOn, emptyFolder, KEY, type StartOptions, start, type Terminal } from './harness.ts';
 import { question, smallCatalog } from './interview.ts';
 import { appOf, UNDER_BASH } from './under-bash.ts';
 
 const catalog = smallCatalog();
 const LEFT = '\u001b[?1049l';
-const ARGS = [
-  process.execPath,
-  PROGRAM,
-  '--catalog',
-  catalog,
-  '--session',
-  'kept.json',
-  '--ask-all',
-] as const;
+const ARGS = commandOn(catalog);
 
 /** The program under a shell that says afterwards how it ended, and what the terminal is like. */
 function inShell(more: readonly string[] = [], options: Omit<StartOptions, 'command'> = {}): Terminal {

@@ -1,10 +1,8 @@
 import type { TextLook } from '../../report/exports/text-blocks.ts';
 import { sideBySideLines, whatIfLines } from '../../report/exports/variants.ts';
 import type { Session } from '../../session/session.ts';
-import { triedBeside, variantsBeside } from '../../session/trial-screens.ts';
+import { NO_RESULT, triedBeside, variantsBeside } from '../../session/trial-screens.ts';
 import type { World } from '../../session/world.ts';
-
-const NO_RESULT = 'That leads to no result: at least one part needs a size.';
 
 /** What is tried against the answers of the interview, or the variants beside them; empty where it stands at neither. */
 export function trialText(session: Session, world: World, look: TextLook): string {

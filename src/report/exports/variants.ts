@@ -1,7 +1,8 @@
+import type { Beside } from '../../rules/beside.ts';
 import type { Block } from '../blocks/block.ts';
 import { sideBySide } from '../sections/side-by-side.ts';
 import { variantsTitle, whatIf } from '../sections/what-if.ts';
-import { type Beside, sideBySideOf, triedDecision } from '../side-by-side.ts';
+import { sideBySideOf, triedDecision } from '../side-by-side.ts';
 import { markdownOf } from './markdown.ts';
 import { type TextLook, textLines } from './text-blocks.ts';
 

@@ -1,4 +1,5 @@
 import type { Measure } from '../../questions/answers.ts';
+import type { AnswerBeside } from '../../rules/beside.ts';
 import { type Block, type Cell, paragraph, table } from '../blocks/block.ts';
 import { data, type Inline, number, say, words } from '../blocks/inline.ts';
 import { arrangementAt } from '../checks-at.ts';
@@ -19,11 +20,10 @@ const SHOWN: readonly (Measure | 'netPresentValue')[] = [
 /** Decisions in columns: what is answered differently, what is recommended, and what that measures. */
 export function sideBySide(whole: SideBySide): readonly Block[] {
   const { columns, answersBeside } = whole;
-  const answers = answersBeside.map(({ part, words: all }, row): readonly Cell[] => {
-    const at = (key: string) => data(['answersBeside', row, key]);
-    const title = part === null ? [at('title')] : say`${at('part')}: ${at('title')}`;
-    return [title, ...all.map((_, index) => [data(['answersBeside', row, 'words', index])])];
-  });
+  const answers = answersBeside.map((answer, row): readonly Cell[] => [
+    answerTitle(answer, row),
+    ...answer.words.map((_, index) => [data(['answersBeside', row, 'words', index])]),
+  ]);
   const measures = SHOWN.map((measure): readonly Cell[] => [
     [words(measureTitle(measure))],
     ...columns.map((_, index) => [measured(whole, index, measure)]),
@@ -37,7 +37,13 @@ export function sideBySide(whole: SideBySide): readonly Block[] {
   ];
 }
 
-const measureTitle = (measure: (typeof SHOWN)[number]): string =>
+/** Of the answer in this row, with the part that it is about. */
+export function answerTitle({ part }: AnswerBeside, row: number): readonly Inline[] {
+  const at = (key: 'part' | 'title') => data(['answersBeside', row, key]);
+  return part === null ? [at('title')] : say`${at('part')}: ${at('title')}`;
+}
+
+export const measureTitle = (measure: (typeof SHOWN)[number]): string =>
   measure === 'netPresentValue' ? 'Net present value' : MEASURE_WORDS[measure].title;
 
 /** The arrangement by its name, or why there is none. */

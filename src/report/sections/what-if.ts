@@ -4,8 +4,7 @@ import { MOST_NAMED } from '../changed.ts';
 import { arrangementName } from '../names.ts';
 import type { TriedDecision } from '../side-by-side.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
-import { MEASURE_WORDS } from '../wording/measures.ts';
-import { measured } from './side-by-side.ts';
+import { answerTitle, measured, measureTitle } from './side-by-side.ts';
 
 type Line = readonly Inline[];
 
@@ -26,10 +25,9 @@ function tried({ answersBeside }: TriedDecision): readonly Block[] {
   if (answersBeside.length === 0) return [paragraph(say`Every question is answered as in the interview.`)];
   return [
     list(
-      answersBeside.map(({ part }, row) => {
-        const at = (...keys: readonly (string | number)[]) => data(['answersBeside', row, ...keys]);
-        const title = part === null ? [at('title')] : say`${at('part')}: ${at('title')}`;
-        return say`${title}: ${at('words', 1)} instead of ${at('words', 0)}`;
+      answersBeside.map((answer, row) => {
+        const at = (column: 0 | 1) => data(['answersBeside', row, 'words', column]);
+        return say`${answerTitle(answer, row)}: ${at(1)} instead of ${at(0)}`;
       }),
     ),
   ];
@@ -74,7 +72,7 @@ function moneyTable(whole: TriedDecision): readonly Block[] {
         [say`With it`, 'right'],
       ],
       MONEY.map((measure) => [
-        [words(measure === 'netPresentValue' ? 'Net present value' : MEASURE_WORDS[measure].title)],
+        [words(measureTitle(measure))],
         [measured(whole, 0, measure)],
         [measured(whole, 1, measure)],
       ]),

@@ -1,4 +1,4 @@
-import { isStillSo } from '../judging/memo.ts';
+import { isStill, noted, readAgain } from '../judging/memo.ts';
 import type { Candidate } from './candidates.ts';
 import type { Family } from './family.ts';
 import type { World } from './setting.ts';
@@ -13,28 +13,12 @@ export function keptSetUp(world: World, candidate: Candidate, families: readonly
   const signature = families
     .map(({ slot, must, hours }) => [slot, must, hours.low, hours.high].join())
     .join(';');
-  const slots = families.map(({ slot }) => slot);
   const entry = setUps.get(candidate.id);
-  if (entry !== undefined && entry.families === signature && isStillSo(entry, slots, reads)) {
-    entry.asOf = reads.now;
-    reads.part |= entry.part;
-    reads.shop |= entry.shop;
-    return withFamilies(entry.found, families);
-  }
-  const { part, shop } = reads;
-  reads.part = 0;
-  reads.shop = 0;
-  const found = setUpBest(world, candidate, families);
-  setUps.set(candidate.id, {
-    found,
-    families: signature,
-    part: reads.part,
-    shop: reads.shop,
-    asOf: reads.now,
-  });
-  reads.part |= part;
-  reads.shop |= shop;
-  return found;
+  if (entry?.families === signature && families.every(({ slot }) => isStill(entry, slot, reads)))
+    return withFamilies(readAgain(entry, reads), families);
+  const made = noted(reads, () => setUpBest(world, candidate, families));
+  setUps.set(candidate.id, { ...made, families: signature });
+  return made.found;
 }
 
 /** The same families, as this decision knows them. */

@@ -57,7 +57,10 @@ export function askingOf(answers: Answers, catalog: Catalog): Asking {
 const HARDLY = 0.02;
 
 /** What is not known of the arrangements that may win. */
-function unknownsIn({ ranking, judged, outcome, world }: Standing, { matters }: Answers): readonly Unknown[] {
+export function unknownsIn(
+  { ranking, judged, outcome, world }: Standing,
+  { matters }: Answers,
+): readonly Unknown[] {
   const contenders = new Set(ranking.contenders);
   const reading = judged.filter(({ id }) => contenders.has(id));
   return unknownsOf(reading, contenders, outcome === 'open', world, matters);

@@ -106,31 +106,35 @@ export function once<Of, Found>(
     kept.set(of, known);
   }
   const entry = known.get(key);
-  if (entry !== undefined && isStill(entry, slot, reads)) {
-    reads.part |= entry.part;
-    reads.shop |= entry.shop;
-    return entry.found;
-  }
+  if (entry !== undefined && isStill(entry, slot, reads)) return readAgain(entry, reads);
+  const made = noted(reads, make);
+  known.set(key, made);
+  return made.found;
+}
+
+/** What is made, with what of the answers was read for it; whatever it is a part of read that too. */
+export function noted<Found>(reads: Reads, make: () => Found): Entry<Found> {
   const { part, shop } = reads;
   reads.part = 0;
   reads.shop = 0;
-  const found = make();
-  known.set(key, { found, part: reads.part, shop: reads.shop, asOf: reads.now });
+  const entry = { found: make(), part: reads.part, shop: reads.shop, asOf: reads.now };
   reads.part |= part;
   reads.shop |= shop;
-  return found;
+  return entry;
 }
 
-/** Has nothing changed that it was found from, whichever of these families it read? */
-export const isStillSo = (entry: Entry<unknown>, slots: readonly number[], reads: Reads): boolean =>
-  entry.asOf === reads.now ||
-  (slots.every((slot) => !changedSince(entry.part, reads.partChanged[slot], entry.asOf)) &&
-    !changedSince(entry.shop, reads.shopChanged, entry.asOf));
-
-function isStill(entry: Entry<unknown>, slot: number, reads: Reads): boolean {
-  if (entry.asOf === reads.now) return true;
-  if (changedSince(entry.shop, reads.shopChanged, entry.asOf)) return false;
-  if (changedSince(entry.part, reads.partChanged[slot], entry.asOf)) return false;
+/** What was found before and is still so: whatever it is a part of read what it read. */
+export function readAgain<Found>(entry: Entry<Found>, reads: Reads): Found {
   entry.asOf = reads.now;
-  return true;
+  reads.part |= entry.part;
+  reads.shop |= entry.shop;
+  return entry.found;
 }
+
+/** Has nothing changed that it was found from, of this family or of the shop? */
+export const isStill = (entry: Entry<unknown>, slot: number, reads: Reads): boolean =>
+  entry.asOf === reads.now ||
+  !(
+    changedSince(entry.shop, reads.shopChanged, entry.asOf) ||
+    changedSince(entry.part, reads.partChanged[slot], entry.asOf)
+  );

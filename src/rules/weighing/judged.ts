@@ -118,9 +118,12 @@ function passesWhen(
   least: number,
 ): Judged['passes'] {
   const musts = [worstOf(own), ...families.filter(({ family }) => family.must).map(({ verdict }) => verdict)];
-  if (musts.includes('fails') || coverage.high < least - 1e-9) return 'no';
+  if (musts.includes('fails') || coversTooLittle(coverage, least)) return 'no';
   return musts.every(passes) && coverage.low >= least - 1e-9 ? 'yes' : 'open';
 }
+
+/** Whatever the unknowns are, less of the hours than the least that makes it worth while. */
+export const coversTooLittle = (coverage: Interval, least: number): boolean => coverage.high < least - 1e-9;
 
 const everPaysBack = ({ payback }: Worth): boolean => Number.isFinite(payback.low);
 

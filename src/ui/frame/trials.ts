@@ -1,7 +1,8 @@
 import { sideBySideLines, whatIfLines } from '../../report/exports/variants.ts';
+import type { Beside } from '../../rules/beside.ts';
 import type { Screen } from '../../session/screen.ts';
 import type { Session } from '../../session/session.ts';
-import { type Beside, triedBeside, variantsBeside } from '../../session/trial-screens.ts';
+import { NO_RESULT, triedBeside, variantsBeside } from '../../session/trial-screens.ts';
 import { wrapped } from '../look/cells.ts';
 import { EMPTY, type Row, row } from '../look/row.ts';
 import { ready } from '../state/not-yet.ts';
@@ -39,7 +40,6 @@ export function trialFrame(
 }
 
 const WORKING: readonly Row[] = [row('This is being worked out.', 'quiet')];
-const NO_RESULT = 'That leads to no result: at least one part needs a size.';
 
 function textRows(session: Session, kind: 'trial' | 'variants', context: Context): readonly Row[] {
   const { world, width, ascii } = context;

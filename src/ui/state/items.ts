@@ -1,8 +1,8 @@
 import { type ArrangementRow, arrangementRows } from '../../report/arrangement-rows.ts';
 import { notAskedReason } from '../../report/asking-words.ts';
+import type { Settled } from '../../rules/asking/because.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { allQuestions } from '../../session/all-questions.ts';
-import type { Settled } from '../../session/because.ts';
 import type { ReviewLine } from '../../session/review.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
 import { screenOf } from '../../session/screen.ts';

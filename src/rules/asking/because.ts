@@ -1,0 +1,23 @@
+import type { Asking } from './asking.ts';
+
+/** Why a question is asked now, in numbers. */
+export type Because =
+  | {
+      readonly kind: 'narrows';
+      /** arrangements that may win and that it bears on */
+      readonly touches: number;
+      /** it moves their order only */
+      readonly ordersOnly: boolean;
+      readonly left: number;
+      /** no other question can change the result any more */
+      readonly alone: boolean;
+    }
+  /** it would not be asked */
+  | ({ readonly kind: 'settled' } & Settled);
+
+/** How the result stands without the questions that are not asked. */
+export interface Settled {
+  readonly outcome: Asking['outcome'];
+  /** they cannot change it any more; otherwise nothing hangs on them so far, and other answers may alter that */
+  readonly isProven: boolean;
+}
