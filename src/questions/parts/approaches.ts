@@ -48,10 +48,8 @@ export const approaches = aboutPart<readonly string[] | 'unknown'>({
   why: 'It decides which kind of rotary is needed, how far it has to tilt, and what has to be reached.',
   readBy: ['tilt-range', 'rotary-class', 'travel-x', 'travel-y', 'reach-high', 'reach-low', 'coverage'],
   field: { kind: 'list', options: () => OPTIONS },
-  unsure: {
-    as: 'computed',
-    words: 'every direction is considered, each alone and all together; only the top alone is not',
-  },
+  // each of the others alone, and all together; short, since it stands beside its row on a narrow screen
+  unsure: { as: 'computed', words: 'each is considered, but not the top alone' },
   get: (part) => (part.approaches === 'unknown' ? 'unknown' : [...new Set(part.approaches.map(kindOf))]),
   set: (part, kinds) => ({
     ...part,
