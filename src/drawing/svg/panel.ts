@@ -1,0 +1,82 @@
+import type { Element } from 'xast';
+import { x } from 'xastscript';
+import type { Keys } from '../keys.ts';
+import { type Lanes, lanesOf } from '../lanes.ts';
+import { boundsOf } from '../outline.ts';
+import type { Panel, Side } from '../scene.ts';
+import { labelElement, markElements } from './mark.ts';
+import { FIRST_LANE, LANE, measureElements } from './measure.ts';
+import { LINE_HEIGHT, length, type Paper, TEXT_SIZE, textWidth } from './paper.ts';
+import { shapeElements } from './shape.ts';
+import { textElement } from './text.ts';
+
+/** A panel with what stands around it, as large as it comes out on paper, mm. */
+export interface PlacedPanel {
+  readonly panel: Panel;
+  readonly width: number;
+  readonly height: number;
+  readonly scale: number;
+}
+
+/** So many mm on paper a measure keeps for itself. */
+const LEAST_ON_PAPER = 16;
+const EDGE = 4;
+
+const roomBeside = (rows: number): number => (rows === 0 ? EDGE : FIRST_LANE + (rows - 1) * LANE + EDGE);
+
+interface Room {
+  readonly lanes: Lanes;
+  readonly around: Readonly<Record<Side, number>>;
+}
+
+function roomOf(panel: Panel, scale: number): Room {
+  const lanes = lanesOf(panel.dimensions, LEAST_ON_PAPER * scale);
+  const beside = (side: Side): number => roomBeside(lanes[side].length) + labelRoom(panel, side);
+  const around = {
+    left: beside('left'),
+    right: beside('right'),
+    above: beside('above'),
+    below: beside('below'),
+  };
+  return { lanes, around };
+}
+
+/** Words at the axes of a chart stand outside of it. */
+function labelRoom({ labels, marks }: Panel, side: Side): number {
+  const own = labels.filter((label) => label.side === side).map(({ text }) => textWidth(text, TEXT_SIZE));
+  const ring = marks.some(({ stands }) => stands === side) ? RING : 0;
+  if (own.length === 0) return ring;
+  return Math.max(ring, side === 'left' || side === 'right' ? Math.max(...own) : LINE_HEIGHT);
+}
+
+const RING = 7;
+
+export function placedPanel(panel: Panel, scale: number): PlacedPanel {
+  const { left, right, low, high } = boundsOf(panel);
+  const { around } = roomOf(panel, scale);
+  return {
+    panel,
+    scale,
+    width: Math.max(
+      (right - left) / scale + around.left + around.right,
+      textWidth(panel.title, TEXT_SIZE) + 2 * EDGE,
+    ),
+    height: (high - low) / scale + around.above + around.below + LINE_HEIGHT,
+  };
+}
+
+/** The panel as a group, its upper left at a place on the sheet. */
+export function panelElement({ panel, scale }: PlacedPanel, keys: Keys, atX: number, atY: number): Element {
+  const { left, right, low, high } = boundsOf(panel);
+  const { lanes, around } = roomOf(panel, scale);
+  const [boxLeft, boxTop] = [around.left, around.above + LINE_HEIGHT];
+  const paper: Paper = { scale, left: left - boxLeft * scale, high: high + boxTop * scale };
+  const box = [boxLeft, boxTop, boxLeft + (right - left) / scale, boxTop + (high - low) / scale] as const;
+  return x('g', { transform: `translate(${length(atX)} ${length(atY)})` }, [
+    textElement(panel.title, EDGE, TEXT_SIZE, { bold: true }),
+    ...panel.shapes.flatMap((shape) => shapeElements(shape, paper)),
+    ...panel.labels.map((label) => labelElement(label, paper)),
+    ...measureElements({ paper, keys, lanes, box }),
+    ...panel.marks.flatMap((mark) => markElements(mark, paper, keys)),
+  ]);
+}

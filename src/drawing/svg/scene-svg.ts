@@ -1,0 +1,155 @@
+import type { Element } from 'xast';
+import { toXml } from 'xast-util-to-xml';
+import { x } from 'xastscript';
+import { type Keys, keysOf } from '../keys.ts';
+import { LOOKS } from '../look.ts';
+import { roundLength } from '../round-length.ts';
+import type { Scene } from '../scene.ts';
+import { hatchPatterns } from './hatch.ts';
+import { type PlacedPanel, panelElement, placedPanel } from './panel.ts';
+import { LINE_HEIGHT, length, TEXT_SIZE, textWidth } from './paper.ts';
+import { textElement } from './text.ts';
+
+export interface SvgLook {
+  /** a length in mm as it is written */
+  readonly lengthText: (mm: number) => string;
+}
+
+/** mm on paper: what a sheet has inside its margins, upright */
+const WIDTH = 180;
+const HEIGHT = 200;
+const EDGE = 3;
+
+/** Scales that drawings are made at: the largest at which all fits. */
+const SCALES = [1, 2, 5]
+  .flatMap((first) => [0, 1, 2, 3].map((power) => first * 10 ** power))
+  .sort((a, b) => a - b);
+
+/**
+ * A scene as an SVG file of its own: to scale when it is printed at its own size, in black on white, with title and
+ * description for whoever cannot see it. The same bytes for the same scene. Ends with one line break.
+ */
+export function sceneSvg(scene: Scene, { lengthText }: SvgLook): string {
+  const keys = keysOf(scene);
+  const { rows, scale } = layoutOf(scene);
+  const panels: Element[] = [];
+  let y = EDGE + LINE_HEIGHT + 2;
+  for (const row of rows) {
+    let atX = EDGE;
+    for (const each of row) {
+      panels.push(panelElement(each, keys, atX, y));
+      atX += each.width;
+    }
+    y += Math.max(...row.map(({ height }) => height)) + 2;
+  }
+  const wide = Math.max(...rows.map((row) => row.reduce((sum, { width }) => sum + width, 0)));
+  const width = Math.max(LEAST_WIDTH, Math.min(WIDTH, wide), wide) + 2 * EDGE;
+  const bar = scene.toScale ? scaleBar(scale, y, lengthText) : [];
+  y += scene.toScale ? 8 : 0;
+  const lines = listLines(scene, keys, width - 2 * EDGE);
+  const list = lines.map(({ text, bold }, index) =>
+    textElement(text, EDGE, y + index * LINE_HEIGHT + TEXT_SIZE, { bold }),
+  );
+  const height = y + lines.length * LINE_HEIGHT + EDGE;
+  const hatches = new Set(
+    scene.panels.flatMap((panel) => panel.shapes.map(({ thing }) => LOOKS[thing].hatch)),
+  );
+  const root = x(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      width: `${length(width)}mm`,
+      height: `${length(height)}mm`,
+      viewBox: `0 0 ${length(width)} ${length(height)}`,
+      role: 'img',
+      'aria-labelledby': 'title desc',
+      'font-family': 'Helvetica, Arial, sans-serif',
+    },
+    [
+      x('title', { id: 'title' }, scene.title),
+      x('desc', { id: 'desc' }, scene.description),
+      x('defs', {}, [...hatchPatterns(hatches)]),
+      x('rect', { width: '100%', height: '100%', fill: '#fff' }),
+      textElement(scene.title, EDGE, EDGE + TEXT_SIZE, { bold: true, size: 3.8 }),
+      ...panels,
+      ...bar,
+      ...list,
+    ],
+  );
+  // the one sequence that XML forbids in text and the serializer leaves as it is
+  return `${toXml(root).replaceAll(']]>', ']]&gt;')}\n`;
+}
+
+const LEAST_WIDTH = 110;
+
+interface Layout {
+  readonly rows: readonly (readonly PlacedPanel[])[];
+  readonly scale: number;
+}
+
+/** In as many columns as lets the panels come out largest. */
+function layoutOf({ panels, toScale }: Scene): Layout {
+  if (!toScale) return { rows: panels.map((panel) => [placedPanel(panel, 1)]), scale: 1 };
+  const columns = panels.map((_, index) => panels.length - index);
+  const layouts = columns.map((count): Layout => {
+    const at = (scale: number): Layout => {
+      const placed = panels.map((panel) => placedPanel(panel, scale));
+      const rows = placed.flatMap((_, index) =>
+        index % count === 0 ? [placed.slice(index, index + count)] : [],
+      );
+      return { rows, scale };
+    };
+    return SCALES.map(at).find(fits) ?? at(SCALES.at(-1) ?? 1);
+  });
+  return layouts.reduce((best, each) => (each.scale < best.scale ? each : best));
+}
+
+const fits = ({ rows }: Layout): boolean =>
+  rows.every((row) => row.reduce((sum, { width }) => sum + width, 0) <= WIDTH) &&
+  rows.reduce((sum, row) => sum + Math.max(...row.map(({ height }) => height)), 0) <= HEIGHT;
+
+/** A bar of a round length, and the scale at the sheet's own size. */
+function scaleBar(scale: number, y: number, lengthText: (mm: number) => string): readonly Element[] {
+  const shown = roundLength(40 * scale);
+  const long = shown / scale;
+  const d = `M${EDGE} ${length(y)}v3M${EDGE} ${length(y + 1.5)}h${length(long)}M${length(EDGE + long)} ${length(y)}v3`;
+  return [
+    x('path', { d, stroke: '#000', 'stroke-width': '0.3', fill: 'none' }),
+    textElement(
+      `${lengthText(shown)}${GAP}(1 : ${scale} in print at its own size)`,
+      EDGE + long + 3,
+      y + 2.6,
+    ),
+  ];
+}
+
+interface ListLine {
+  readonly text: string;
+  readonly bold: boolean;
+}
+
+/** Several plain spaces are one in SVG. */
+const GAP = '\u2002';
+
+/** What the numbers and letters stand for, broken into lines. */
+function listLines({ notDrawn }: Scene, { marks, dimensions }: Keys, width: number): readonly ListLine[] {
+  const things = marks.map(([key, name]) => `${key}${GAP}${name}`).join(` ${GAP}${GAP}`);
+  return [
+    ...broken(things, width, false),
+    ...dimensions.flatMap(([key, { name, text, tight }]) =>
+      broken(`${key}${GAP}${name}: ${text}`, width, tight),
+    ),
+    ...notDrawn.flatMap((sentence) => broken(sentence, width, false)),
+  ];
+}
+
+function broken(text: string, width: number, bold: boolean): readonly ListLine[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && textWidth(`${last} ${word}`, TEXT_SIZE) <= width)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else if (word !== '') lines.push(word);
+  }
+  return lines.map((line) => ({ text: line, bold }));
+}
