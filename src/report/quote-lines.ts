@@ -34,7 +34,8 @@ export function quoteSheets(decision: Decision): readonly QuoteSheet[] {
   const ids = decision.recommended === null ? decision.contenders : [decision.recommended];
   const quoted = ids.flatMap((id) => arrangementAt(decision, id) ?? []);
   const found = new Map<string, Set<CheckId>>();
-  const note = (value: string, check?: CheckId): void => {
+  const note = (path: string, check?: CheckId): void => {
+    const value = inOneDrawing(path);
     const checks = found.get(value) ?? new Set();
     if (check !== undefined) checks.add(check);
     found.set(value, checks);
@@ -64,6 +65,9 @@ export function quoteSheets(decision: Decision): readonly QuoteSheet[] {
   }
   return [...sheets.values()].map((rows) => ({ rows }));
 }
+
+/** Every box of a housing stands in one drawing: the seller sends it once. Example: `rotaries[wren].housing[1]` → `rotaries[wren].housing`. */
+export const inOneDrawing = (value: string): string => value.replace(/\.housing\[\d+\]$/, '.housing');
 
 /** Every catalog value that a check or a price of the arrangement hangs on, and what the site needs. */
 function noteArrangement(

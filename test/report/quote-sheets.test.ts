@@ -3,7 +3,7 @@ import { textOf } from '../../src/report/blocks/inline-text.ts';
 import { findAt } from '../../src/report/blocks/path.ts';
 import { catalogPlace, catalogValue } from '../../src/report/catalog-value.ts';
 import { arrangementAt, checksAt } from '../../src/report/checks-at.ts';
-import { quoteSheets } from '../../src/report/quote-lines.ts';
+import { inOneDrawing, quoteSheets } from '../../src/report/quote-lines.ts';
 import { quoteSheetsForSellers } from '../../src/report/sections/quote-sheets.ts';
 import { splitValuePath, valueWords } from '../../src/report/value-words.ts';
 import type { Decision } from '../../src/rules/decision.ts';
@@ -35,11 +35,16 @@ describe.each([...DECISIONS, ...DEMOS])('The quote sheets of %s', (_what, decisi
       const at = arrangementAt(decision, id);
       for (const { result } of at === undefined ? [] : checksAt(at)) {
         for (const value of Object.keys(result.inputs).filter(ofCatalog)) {
-          const line = lines.find((each) => each.value === value);
+          const line = lines.find((each) => each.value === inOneDrawing(value));
           expect(line?.checks, value).toContain(result.check);
         }
       }
     }
+  });
+
+  it('ask for the drawing of a housing once', () => {
+    const drawings = values.map(inOneDrawing).filter((value) => value.endsWith('.housing'));
+    expect(new Set(drawings).size).toBe(drawings.length);
   });
 
   it('hold each value once, and only values that have words', () => {
