@@ -3,6 +3,7 @@ import type { Decision, Verdict } from '../rules/decision.ts';
 import { enumerate, type Inline, number, say, verdictSign, words } from './blocks/inline.ts';
 import { textOf } from './blocks/inline-text.ts';
 import { checkNumbers } from './check-numbers.ts';
+import { checkPart } from './check-part.ts';
 import {
   type ArrangementAt,
   arrangementAt,
@@ -13,7 +14,7 @@ import {
   worstFirst,
 } from './checks-at.ts';
 import { plainAscii } from './exports/plain-ascii.ts';
-import { arrangementName, partName } from './names.ts';
+import { arrangementName } from './names.ts';
 import { CLASS_WORDS, CLEARANCE_WORDS, PLATE_WORDS } from './wording/arrangement.ts';
 import { CHECK_WORDS } from './wording/checks.ts';
 import { MEASURE_WORDS } from './wording/measures.ts';
@@ -90,12 +91,11 @@ export function checkRows(decision: Decision, id: string, ascii: boolean): reado
   const write = (sentence: readonly Inline[]): string => written(sentence, decision, ascii);
   const held = new Set(ofCoveredParts(at).map(({ result }) => result));
   return askedFirst(shopOnce(worstFirst(checksAt(at)))).map((each) => {
-    const { result, path } = each;
+    const { result } = each;
     const { need, have, margin } = checkNumbers(each);
-    const part =
-      result.part === null ? '' : ` (${write([partName(decision, result.part, [...path, 'part'])])})`;
+    const part = checkPart(decision, each);
     return {
-      name: `${sentenceCase(CHECK_WORDS[result.check].name)}${part}`,
+      name: `${sentenceCase(CHECK_WORDS[result.check].name)}${part === null ? '' : ` (${write([part])})`}`,
       verdict: result.verdict,
       need: write(need),
       have: write(have),

@@ -44,6 +44,16 @@ const EXISTS: Readonly<Partial<Record<Remedy, Exists>>> = {
     const swing = rotary?.swing ?? machine?.builtIn?.swing;
     return decision.inputs.catalog.rotaries.some((row) => row.id !== rotary?.id && more(row.swing, swing));
   },
+  // where there is no tilt axis at all, it is the kind that has to be another one
+  'more-tilt': ({ decision, rotary, machine }) => {
+    const tilt = (rotary ?? machine?.builtIn)?.tilt;
+    if (tilt == null || tilt === 'unknown') return false;
+    const tables = [
+      ...decision.inputs.catalog.rotaries,
+      ...decision.inputs.catalog.machines.map((row) => row.builtIn),
+    ];
+    return tables.some((each) => greatestTilt(each?.tilt) > greatestTilt(tilt));
+  },
   'larger-machine': larger,
   'stronger-spindle': larger,
   'other-class': ({ decision, arrangement }) =>
@@ -53,6 +63,9 @@ const EXISTS: Readonly<Partial<Record<Remedy, Exists>>> = {
   // so was a tailstock that the rotary has
   tailstock: ({ rotary }) => rotary !== undefined && rotary.tailstock === null,
 };
+
+const greatestTilt = (tilt: Rotary['tilt'] | undefined): number =>
+  tilt == null || tilt === 'unknown' ? 0 : Math.max(...tilt.map(Math.abs));
 
 const otherMountings = ({ hold }: Rotary): boolean => hold === 'unknown' || Object.keys(hold).length > 1;
 

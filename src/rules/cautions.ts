@@ -13,6 +13,7 @@ export const CAUTIONS = [
   'licensed-trades-decide',
   'rigid-oversize-fixture',
   'loading-over-housing',
+  'learners',
   'ask-the-seller',
 ] as const;
 export type CautionId = (typeof CAUTIONS)[number];

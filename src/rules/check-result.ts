@@ -32,6 +32,7 @@ export type MeasureToTake = (typeof MEASURES_TO_TAKE)[number];
 /** What can be changed so that a failing check holds. */
 export type Remedy =
   | 'larger-rotary'
+  | 'more-tilt'
   | 'smaller-part'
   | 'lighter-fixture'
   | 'lighter-cut'

@@ -1,4 +1,4 @@
-import { type Argument, type Decision, FINDINGS } from '../../rules/decision.ts';
+import { type Argument, type Decision, FINDINGS, type Finding } from '../../rules/decision.ts';
 import { argumentLine } from '../arguments.ts';
 import { type Block, heading, list, paragraph, table } from '../blocks/block.ts';
 import { type Inline, number, say, strong, words } from '../blocks/inline.ts';
@@ -8,6 +8,7 @@ import { CLASS_WORDS } from '../wording/arrangement.ts';
 import {
   CLASS_ARGUMENT_WORDS,
   FINDING_WORDS,
+  NOTHING_PASSES,
   ROUTE_ARGUMENT_WORDS,
   ROUTE_WORDS,
 } from '../wording/class-arguments.ts';
@@ -17,6 +18,7 @@ type Line = readonly Inline[];
 interface Found {
   readonly for: readonly Argument<string>[];
   readonly against: readonly Argument<string>[];
+  readonly finding: Finding;
   readonly best: string | null;
   readonly bestPasses: 'yes' | 'open' | 'no' | null;
 }
@@ -33,7 +35,7 @@ export function kindsInShort(decision: Decision): readonly Block[] {
       ],
       inOrderOfFinding(decision).map(({ row, index }) => [
         [words(CLASS_WORDS[row.class].title)],
-        [words(FINDING_WORDS[row.finding])],
+        [words(foundToBe(row))],
         row.best === null
           ? []
           : row.bestPasses === 'no'
@@ -43,6 +45,10 @@ export function kindsInShort(decision: Decision): readonly Block[] {
     ),
   ];
 }
+
+/** What nobody could order is not called possible, though nothing else speaks against it. */
+const foundToBe = ({ finding, bestPasses }: Found): string =>
+  finding === 'possible' && bestPasses === 'no' ? NOTHING_PASSES : FINDING_WORDS[finding];
 
 /** The kind that is recommended first, then those that suit. */
 function inOrderOfFinding(decision: Decision) {
@@ -69,7 +75,7 @@ export function classes(decision: Decision): readonly Block[] {
     ...inOrderOfFinding(decision).flatMap(({ row, index }) => [
       paragraph(
         say`${strong([words(CLASS_WORDS[row.class].title)])} (${words(CLASS_WORDS[row.class].means)}): ${strong(
-          [words(FINDING_WORDS[row.finding])],
+          [words(foundToBe(row))],
         )}.`,
       ),
       list(reasons(decision, row, ['classes', index], CLASS_ARGUMENT_WORDS)),
@@ -83,9 +89,7 @@ export function routes(decision: Decision): readonly Block[] {
   return [
     heading(2, say`Which way to five axes`),
     ...decision.route.routes.flatMap((row, index) => [
-      paragraph(
-        say`${strong([words(ROUTE_WORDS[row.route].title)])}: ${strong([words(FINDING_WORDS[row.finding])])}.`,
-      ),
+      paragraph(say`${strong([words(ROUTE_WORDS[row.route].title)])}: ${strong([words(foundToBe(row))])}.`),
       list(reasons(decision, row, ['route', 'routes', index], ROUTE_ARGUMENT_WORDS)),
     ]),
   ];

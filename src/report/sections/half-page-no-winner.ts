@@ -2,9 +2,10 @@ import type { Decision } from '../../rules/decision.ts';
 import { type Block, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, strong, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
+import { checkPart } from '../check-part.ts';
 import { type ArrangementAt, arrangementAt, checksAt, worstFirst } from '../checks-at.ts';
 import { firstNames } from '../first-names.ts';
-import { machineName, partName, rotaryName } from '../names.ts';
+import { machineName, rotaryName } from '../names.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { worthFinding } from '../worth-finding.ts';
 import { stoppers } from './misses.ts';
@@ -90,8 +91,9 @@ function nearestLine(decision: Decision, at: ArrangementAt): readonly Line[] {
   const first = failing.find(({ result }) => result.check === arrangement.dropped?.check) ?? failing[0];
   if (first === undefined) return [say`The nearest is ${name}: it does too little of the work.`];
   const { need, have, short } = checkNumbers(first);
-  const { check, part } = first.result;
-  const where = part === null ? [] : say`, for ${partName(decision, part, [...first.path, 'part'])}`;
+  const { check } = first.result;
+  const part = checkPart(decision, first);
+  const where = part === null ? [] : say`, for ${part}`;
   const by = short.length === 0 ? [] : say`, so it falls short by ${short}`;
   return [
     say`The nearest is ${name}. At its ${words(CHECK_WORDS[check].name)}${where}: needed ${need}, there is ${have}${by}.`,

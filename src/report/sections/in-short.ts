@@ -2,6 +2,7 @@ import type { Decision } from '../../rules/decision.ts';
 import { type Block, heading, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, strong, verdictSign, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
+import { checkPart } from '../check-part.ts';
 import {
   type ArrangementAt,
   arrangementAt,
@@ -54,7 +55,8 @@ function checkLine(decision: Decision, each: CheckAt): Line {
   const { result, path } = each;
   const { need, have, margin } = checkNumbers(each);
   const name = words(sentenceCase(CHECK_WORDS[result.check].name));
-  const where = result.part === null ? [] : say` (${partName(decision, result.part, [...path, 'part'])})`;
+  const part = checkPart(decision, each);
+  const where = part === null ? [] : say` (${part})`;
   const share = number([...path, 'relativeMargin'], 'share');
   return say`${name}${where}: needed ${need}, there is ${have}, margin ${margin} (${share})`;
 }

@@ -2,6 +2,7 @@ import type { Decision } from '../../rules/decision.ts';
 import { type Block, heading, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, strong, verdictSign, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
+import { checkPart } from '../check-part.ts';
 import {
   type ArrangementAt,
   arrangementAt,
@@ -10,7 +11,7 @@ import {
   firstOfEach,
   worstFirst,
 } from '../checks-at.ts';
-import { arrangementName, partName } from '../names.ts';
+import { arrangementName } from '../names.ts';
 import { nothingAsksForFiveAxes } from '../nothing-asks.ts';
 import { qualifier } from '../qualifier.ts';
 import { remediesLeft } from '../remedies-left.ts';
@@ -87,12 +88,10 @@ function stoppingChecks(decision: Decision, at: ArrangementAt): readonly CheckAt
 
 /** One failing or open check with its numbers; alone where the row says already which part it is about. */
 export function failure(decision: Decision, at: CheckAt, said: 'with its part' | 'alone'): readonly Inline[] {
-  const { check, part, verdict } = at.result;
+  const { check, verdict } = at.result;
   const name = words(CHECK_WORDS[check].name);
-  const where =
-    part !== null && said === 'with its part'
-      ? say`${name} at ${partName(decision, part, [...at.path, 'part'])}`
-      : [name];
+  const part = said === 'with its part' ? checkPart(decision, at) : null;
+  const where = part === null ? [name] : say`${name} at ${part}`;
   const { need, have, short } = checkNumbers(at);
   const counted = qualifier(decision, at);
   const qualified = counted === null ? [] : say` (${words(counted)})`;
@@ -137,7 +136,7 @@ function oneLimit({ singleLimits }: Decision): readonly Inline[] {
     return say`No single one of them stands alone: whatever one check is dropped, nothing passes.`;
   const told = singleLimits.map(({ check }, index) => {
     const count = number(['singleLimits', index, 'lets'], '');
-    return say`${words(CHECK_WORDS[check].name)}, which alone stops ${count}`;
+    return say`${words(CHECK_WORDS[check].name)} (alone it stops ${count})`;
   });
   return say`If only one thing can be changed, begin with ${enumerate(told, 'or')}.`;
 }

@@ -1,6 +1,7 @@
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, list, paragraph } from '../blocks/block.ts';
 import { enumerate, say, strong, words } from '../blocks/inline.ts';
+import { checkPart } from '../check-part.ts';
 import {
   type ArrangementAt,
   arrangementAt,
@@ -9,7 +10,7 @@ import {
   firstOfEach,
   worstFirst,
 } from '../checks-at.ts';
-import { arrangementName, partName } from '../names.ts';
+import { arrangementName } from '../names.ts';
 import { remediesLeft } from '../remedies-left.ts';
 import { REMEDY_WORDS } from '../wording/remedies.ts';
 import { STAGE_WORDS } from '../wording/stages.ts';
@@ -47,9 +48,10 @@ const told = (decision: Decision, checks: readonly CheckAt[]): Block =>
     firstOfEach(checks).map((worst) => {
       const others = checks
         .filter((each) => each !== worst && each.result.check === worst.result.check)
-        .flatMap(({ result, path }) =>
-          result.part === null ? [] : [[partName(decision, result.part, [...path, 'part'])]],
-        );
+        .flatMap((each) => {
+          const part = checkPart(decision, each);
+          return part === null ? [] : [[part]];
+        });
       const also = others.length === 0 ? [] : say`; also at ${enumerate(others)}`;
       return say`${failure(decision, worst, 'with its part')}${also}.`;
     }),

@@ -2,8 +2,8 @@ import type { Decision } from '../../rules/decision.ts';
 import { type Block, type Cell, paragraph, table } from '../blocks/block.ts';
 import { number, say, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
+import { checkPart } from '../check-part.ts';
 import { type ArrangementAt, type CheckAt, tightestChecks } from '../checks-at.ts';
-import { partName } from '../names.ts';
 import { qualifier } from '../qualifier.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { sentenceCase } from '../wording/sentence-case.ts';
@@ -33,8 +33,9 @@ function row(decision: Decision, each: CheckAt): readonly Cell[] {
   const { need, have, margin } = checkNumbers(each);
   const name = words(sentenceCase(CHECK_WORDS[result.check].name));
   const counted = qualifier(decision, each);
+  const part = checkPart(decision, each);
   const brackets = [
-    ...(result.part === null ? [] : [[partName(decision, result.part, [...path, 'part'])]]),
+    ...(part === null ? [] : [[part]]),
     ...(counted === null ? [] : [[words(counted)]]),
   ].flatMap((piece, index) => (index === 0 ? piece : [words(', '), ...piece]));
   return [

@@ -27,6 +27,8 @@ export const CAUTION_WORDS: Readonly<Record<CautionId, string>> = {
     'A part that is wider than the faceplate stands on its fixture alone. The fixture has to be rigid, and its overhang has to be watched at every tilt.',
   'loading-over-housing':
     'The housing of the rotary stands between the door and the work, so parts are loaded over it. Heavy parts and fixtures are not lifted over it by hand: plan a hoist or a cart, keep plugs and hoses out of the way, and let the seller say what may rest on the housing.',
+  learners:
+    'Whoever is still learning works on it only under the eye of somebody who is trained on this machine, and does not set up, prove out or reach in alone. What learners may do, and from which age, is decided by local rules.',
   'ask-the-seller':
     'Some things do not stand in common data. Have the seller confirm them in writing before ordering.',
 };
@@ -46,6 +48,7 @@ export const CAUTION_ASKS: Readonly<Record<CautionId, string>> = {
   'licensed-trades-decide': 'a structural engineer, a licensed electrician, the rigger',
   'rigid-oversize-fixture': 'whoever designs the fixture',
   'loading-over-housing': 'the maker of the rotary',
+  learners: 'whoever answers for training and safety in the shop',
   'ask-the-seller': 'the sellers',
 };
 

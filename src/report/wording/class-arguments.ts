@@ -10,6 +10,9 @@ export const FINDING_WORDS: Readonly<Record<Finding, string>> = {
   'ruled out': 'ruled out',
 };
 
+/** Of what nothing rules out, but nothing passes either. */
+export const NOTHING_PASSES = 'not ruled out, but nothing passes';
+
 export const CLASS_ARGUMENT_WORDS: Readonly<Record<ClassRuleId, string>> = {
   'sides-tilt':
     'of the hours {number} have all their sides around one level axis, and at least {limit} are wanted; the others have to be tilted: {parts}',

@@ -3,6 +3,7 @@ import type { Remedy } from '../../rules/decision.ts';
 /** What can be changed so that a failing check holds, as it stands behind “what helps”. */
 export const REMEDY_WORDS: Readonly<Record<Remedy, string>> = {
   'larger-rotary': 'a larger rotary',
+  'more-tilt': 'a rotary that tilts further',
   'smaller-part': 'a smaller part',
   'lighter-fixture': 'a lighter fixture',
   'lighter-cut': 'a lighter cut',

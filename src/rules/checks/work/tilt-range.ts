@@ -43,7 +43,7 @@ export const tiltRange = defineCheck({
   formula:
     'greatest polar angle of the approaches ≤ greatest tilt to either side; one axis reaches only the sides around it',
   source: 'geometry; common practice, no source',
-  remedies: ['other-class', 'larger-rotary'],
+  remedies: ['more-tilt', 'other-class'],
   examples: [
     {
       what: 'five sides on a table that tilts to 110°',
