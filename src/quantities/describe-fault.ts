@@ -72,11 +72,15 @@ export function describeFault(fault: QuantityFault, units: LengthUnits = 'mm'): 
     }
     case 'unknown-unit':
       return unknownUnit(fault.kind, fault.unit);
-    case 'outside':
-      return {
+    case 'outside': {
+      const outside = {
         found: `${withUnit(fault.value, fault.kind, units)} is out of range`,
         expected: `expected ${describeBroken(fault.value, fault.limits, fault.kind, units)}`,
       };
+      // 1.9 is no percentage that anybody means
+      const isPercent = fault.kind === 'share' && fault.value >= 2 && fault.value <= 100;
+      return isPercent ? { ...outside, didYouMean: `${formatNumber(fault.value, 6)} %` } : outside;
+    }
     case 'not-whole':
       return {
         found: `${formatNumber(fault.value, 6)} is no whole number`,

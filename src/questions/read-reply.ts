@@ -1,6 +1,7 @@
 import { describeFault } from '../quantities/describe-fault.ts';
 import type { QuantityFault } from '../quantities/faults.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
+import { plainCharacters } from '../quantities/parse-number.ts';
 import { parseQuantity } from '../quantities/parse-quantity.ts';
 import { looksLikeRange, parseRange } from '../quantities/parse-range.ts';
 import type { Uncertain } from './answers.ts';
@@ -127,14 +128,23 @@ function readUncertain(
   const range = text.trim().replace(/^between (.+) and (.+)$/i, '$1 to $2');
   if (!looksLikeRange(range)) {
     const reading = parseQuantity(text, options);
-    return reading.ok
-      ? { ok: true, value: reading.value }
-      : { ok: false, why: faultSentence(reading.fault, units) };
+    if (reading.ok) return { ok: true, value: reading.value };
+    const meant = withTo(text);
+    if (meant !== null && parseRange(meant, options).ok) {
+      return { ok: false, why: `"${text.trim()}" is no number: for a range type "${meant}", or "not sure".` };
+    }
+    return { ok: false, why: faultSentence(reading.fault, units) };
   }
   const reading = parseRange(range, options);
   if (!reading.ok) return { ok: false, why: faultSentence(reading.fault, units) };
   const [low, high] = [reading.low.value, reading.high.value];
   return { ok: true, value: low === high ? low : [low, high] };
+}
+
+/** A range as people write it, which may as well be a fraction or a slip: '30-35 mm' → '30 to 35 mm'. */
+function withTo(text: string): string | null {
+  const [, low, high] = /^([^-]*\d[^-]*)-([^-]*\d[^-]*)$/.exec(plainCharacters(text)) ?? [];
+  return low === undefined || high === undefined ? null : `${low.trim()} to ${high.trim()}`;
 }
 
 const sizesLike = (count: number, { units }: ReplyContext): string =>

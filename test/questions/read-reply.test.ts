@@ -91,8 +91,16 @@ describe('a quantity', () => {
     ['-3', '-3 mm is out of range, expected at least 0 mm'],
     ['40 to 20', 'runs the wrong way'],
     ['1/0', 'divides by zero'],
+    ['30-35', '"30-35" is no number: for a range type "30 to 35", or "not sure".'],
+    ['1 1/4–2 in', 'for a range type "1 1/4 to 2 in"'],
+    ['thirty-five', '"thirty-five" is no number, expected a length'],
   ])('says what is wrong with %j', (text, sentence) => {
     expect(value('depth-top', text)).toContain(sentence);
+  });
+
+  test('asks whether a share of more than 1 is meant in percent', () => {
+    expect(value('interest', '6')).toContain('(did you mean "6 %"?)');
+    expect(value('interest', '600')).not.toContain('did you mean');
   });
 
   test('a count is whole where only whole ones make sense', () => {
@@ -113,6 +121,10 @@ describe('several quantities', () => {
     ['90 x not sure x 50 to 60', [90, 'unknown', [50, 60]]],
     ['90 X 60 * 55', [90, 60, 55]],
   ])('takes %j', (text, expected) => expect(value('size', text)).toEqual(expected));
+
+  test('points to how a range is written', () => {
+    expect(value('size', '90 x 60 x 50-55')).toContain('for a range type "50 to 55"');
+  });
 
   test('says how many numbers there should be', () => {
     expect(value('size', '90 x 60')).toContain('That is 2 numbers: type length x width x height');

@@ -87,11 +87,7 @@ function readingOf(reading: QuantityReading, raw: unknown, of: QuantityOf): Read
 function inWords(fault: QuantityFault, raw: unknown, of: QuantityOf): FieldFault {
   const words = describeFault(fault, of.units);
   if (fault.code === 'outside') {
-    // 1.9 is no percentage that anybody means
-    const percent =
-      of.kind === 'share' && Number.isInteger(fault.value) && fault.value >= 2 && fault.value <= 100;
-    const found = `is ${written(raw)}${inBoth(raw, fault.value, of)}`;
-    return percent ? { ...words, found, didYouMean: `${fault.value} %` } : { ...words, found };
+    return { ...words, found: `is ${written(raw)}${inBoth(raw, fault.value, of)}` };
   }
   if (fault.code === 'unknown-unit') return { ...words, found: `is ${quoted(raw)} (${words.found})` };
   if (fault.code === 'ambiguous')
