@@ -1,4 +1,3 @@
-import { bareUnit, UNITS } from '../quantities/units.ts';
 import { describeUnsure } from '../questions/describe-value.ts';
 import type { Option, Section, Value } from '../questions/question.ts';
 import { SECTION_TITLES } from '../questions/sections.ts';
@@ -6,28 +5,17 @@ import type { Because, Settled } from '../rules/asking/because.ts';
 import type { Decision } from '../rules/decision.ts';
 import { becauseOf, type NeededProgress, neededProgress, notAsked } from './because.ts';
 import { USUAL_FILE } from './files.ts';
+import { type Input, inputOf } from './input.ts';
 import { worthAsking } from './next.ts';
 import { type PartLine, partLines } from './part-lines.ts';
 import { PART_ACTIONS } from './parts.ts';
+import { remarkOn } from './remark.ts';
 import { givenWords, type ReviewLine, reviewLines } from './review.ts';
 import type { Place, Session, Written } from './session.ts';
 import { type Item, isOpen, type Survey } from './survey.ts';
 import { type TrialScreen, trialScreen } from './trial-screens.ts';
 import { itemAt, samePlace, walkOf } from './walk.ts';
 import { unitsOf, type World } from './world.ts';
-
-/** What a question takes, for a shell to offer. */
-type Input =
-  | { readonly kind: 'choice' | 'list' | 'order'; readonly options: readonly Option[] }
-  | { readonly kind: 'yes-no' }
-  | { readonly kind: 'text' }
-  /** `bare`: the unit of a number without one; `names`: several numbers in one line, what each is */
-  | {
-      readonly kind: 'quantity';
-      readonly bare: string;
-      readonly units: readonly string[];
-      readonly names: readonly string[] | null;
-    };
 
 export interface QuestionScreen {
   readonly kind: 'question';
@@ -189,24 +177,6 @@ function questionScreen(item: Item, session: Session, survey: Survey, world: Wor
   };
 }
 
-function inputOf({ question: { field } }: Item, session: Session, world: World): Input {
-  switch (field.kind) {
-    case 'quantity':
-    case 'quantities':
-      return {
-        kind: 'quantity',
-        bare: bareUnit(field.of, unitsOf(session.kept)).symbol,
-        units: UNITS[field.of].map((unit) => unit.symbol),
-        names: field.kind === 'quantities' ? (field.names ?? []) : null,
-      };
-    case 'yes-no':
-    case 'text':
-      return { kind: field.kind };
-    default:
-      return { kind: field.kind, options: field.options(world.setting.offer) };
-  }
-}
-
 function currentOf({ question, given }: Item, session: Session, world: World): QuestionScreen['current'] {
   const context = { ...world.setting, units: unitsOf(session.kept) };
   if (given !== undefined) {
@@ -235,8 +205,10 @@ function feedbackOf({ note, kept }: Session, survey: Survey, world: World): Feed
   if (item === undefined) return none;
   const { question } = item;
   const words = givenWords(question, note.given, { ...context, units: 'inch' });
+  const remark = note.given.from === 'not sure' ? null : remarkOn(question, note.given.value, context);
   return {
     ...none,
+    said: remark,
     accepted: { title: question.title, words: note.given.from === 'not sure' ? `not sure: ${words}` : words },
   };
 }

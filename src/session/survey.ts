@@ -5,10 +5,12 @@ import { type Offer, type Question, SECTIONS, type Value } from '../questions/qu
 import { groundAnswers } from './base.ts';
 import { type Given, givenAt, type Kept, type Subject } from './kept.ts';
 
-/** What a session reads but does not change: what is on offer, and in which money. */
+/** What a session reads but does not change: what is on offer, in which money, and how much room that has. */
 export interface Setting {
   readonly offer: Offer;
   readonly currency: string;
+  /** mm: nothing longer has a place in the catalog; null where it states no length */
+  readonly longest: number | null;
 }
 
 /** One question, asked about the shop or about one part, and how it stands. */
@@ -44,7 +46,7 @@ const OF_A_PART = QUESTIONS.filter((question) => question.of === 'part');
  * Goes through every question once. An answer that does not apply, that its question does not know any more, or
  * that contradicts an earlier one is left out of `answers`; what is open is unknown, or has its usual value.
  */
-export function surveyOf(kept: Kept, { offer, currency }: Setting): Survey {
+export function surveyOf(kept: Kept, { offer, currency }: Pick<Setting, 'offer' | 'currency'>): Survey {
   let answers: Answers = groundAnswers(kept, namesOf(kept), currency);
   const items: Item[] = [];
   const visit = (question: Question, subject: Subject) => {

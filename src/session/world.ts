@@ -1,4 +1,5 @@
 import type { Catalog } from '../catalog/catalog.ts';
+import { longestRoom } from '../catalog/longest-room.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import type { Answers, Part, Uncertain } from '../questions/answers.ts';
 import type { Asking } from '../rules/asking/asking.ts';
@@ -53,6 +54,7 @@ export function createWorld(catalog: Catalog, decide: Decide, ask: Ask | null = 
   const setting: Setting = {
     offer: { machines: catalog.machines },
     currency: catalog.currency,
+    longest: longestRoom(catalog),
   };
   const survey = remembered((kept: Kept) => surveyOf(kept, setting));
   // An answer that only says what was taken anyway changes nothing, and needs no deciding again.

@@ -77,15 +77,17 @@ function widest(part: Part): { low: number; high: number } {
   return { low: Math.hypot(low(length), low(width)), high: Math.hypot(high(length), high(width)) };
 }
 
+const ROOM = { travel: [800, 500, 500], table: null, builtIn: null };
+
 /** Three machines and four rotaries, as far as the fake engine and the questions look at them. */
 export const FAKE_CATALOG = {
   format: 'fivesides-catalog/1',
   units: 'mm',
   currency: 'EUR',
   machines: [
-    { id: 'rowan', name: 'Rowan', kind: 'mill' },
-    { id: 'larch', name: 'Larch', kind: 'convertible' },
-    { id: 'yew', name: 'Yew', kind: 'five-axis' },
+    { id: 'rowan', name: 'Rowan', kind: 'mill', ...ROOM },
+    { id: 'larch', name: 'Larch', kind: 'convertible', ...ROOM },
+    { id: 'yew', name: 'Yew', kind: 'five-axis', ...ROOM },
   ],
   rotaries: [
     { id: 'wren', name: 'Wren', swing: 120 },

@@ -62,7 +62,6 @@ const soFarWords = ({ words, from }: NonNullable<QuestionScreen['current']>): st
 /** What stands before the cursor. Example: 'Depth from the top (mm) > '. */
 export function questionPrompt({ title, input }: QuestionScreen): string {
   if (input.kind === 'yes-no') return `${title} (yes or no) > `;
-  if (input.kind === 'quantity' && input.bare !== '' && input.bare !== 'money')
-    return `${title} (${input.bare}) > `;
+  if (input.kind === 'quantity' && input.bare !== '') return `${title} (${input.bare}) > `;
   return `${title} > `;
 }
