@@ -109,15 +109,23 @@ async function show(
   const isSame = before !== null && JSON.stringify(before) === JSON.stringify(session.at);
   if (!isSame || screen.error === null) {
     around.print('\n');
-    if (screen.kind === 'result' && !isSame) say(lineByLine(around.resultText(session)), around);
-    if (TRIED.has(screen.kind) && screen.error === null) say(lineByLine(around.trialText(session)), around);
+    if (screen.kind === 'result' && !isSame) {
+      // what a trial changes was said while it was tried
+      const wasTried = before !== null && TRIED.has(before.at) && session.trial === null;
+      if (wasTried) say(paragraph(STANDS, width), around);
+      else say(lineByLine(around.resultText(session)), around);
+    }
+    if (WITH_TABLE.has(screen.kind) && screen.error === null)
+      say(lineByLine(around.trialText(session)), around);
     else if (session.trial !== null && screen.kind !== 'naming') say(paragraph(IS_TRIED, width), around);
     say(screenLines(screen, width), around);
   }
   around.print(promptOf(screen));
 }
 
-const TRIED = new Set(['trial', 'variants']);
+const WITH_TABLE: ReadonlySet<string> = new Set(['trial', 'variants']);
+const TRIED: ReadonlySet<string> = new Set(['trial', 'naming', 'variants']);
+const STANDS = 'You are at the result again; "show" prints it.';
 const IS_TRIED = 'What if: this is tried, and no answer of the interview.';
 
 const say = (lines: readonly string[], around: Surroundings): void => {
