@@ -71,7 +71,7 @@ test('requirement 22: without any color the verdicts, the selection and the faul
   expect(answer).toMatch(/It is open|is recommended|No arrangement/);
   const why = await both(async (terminal) => {
     await terminal.press('w');
-    await terminal.waitFor('Why: every check');
+    await terminal.waitFor('Every check');
   });
   expect(why).toMatch(/ (\? open|~ holds if|✓ holds) /);
   const fails = await both(async (terminal) => {

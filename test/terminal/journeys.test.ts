@@ -32,7 +32,7 @@ const byLines = once((): string => {
 });
 
 const VIEWS = [
-  ['w', 'Why: every check'],
+  ['w', 'Every check'],
   ['n', 'Why not another one'],
   ['c', 'Side by side'],
   ['s', 'How it was decided'],

@@ -3,7 +3,14 @@ import type { Decision } from '../../rules/decision.ts';
 import { padded, widthOf, wrapped } from '../look/cells.ts';
 import { EMPTY, type Row, row, type Span, type Tone } from '../look/row.ts';
 
-/** Every check of the recommendation with a bar for its margin; without one, of the first that may win. */
+/** What is looked at where nothing is recommended, and why it is that one. */
+const INSTEAD: Readonly<Record<Decision['outcome'], string | null>> = {
+  recommended: null,
+  open: 'Nothing is recommended yet. This is the first of those that may still win, and how its checks stand.',
+  none: 'Nothing is recommended, because nothing passes. This is what came nearest, and how its checks stand.',
+};
+
+/** Every check of the recommendation with a bar for its margin; without one, of the first that may win, and says so. */
 export function checkListRows(decision: Decision, width: number, ascii: boolean): readonly Row[] {
   const id = decision.recommended ?? decision.contenders[0] ?? decision.nearestMisses[0];
   if (id === undefined) return [row('There is no arrangement to look at.')];
@@ -16,7 +23,9 @@ export function checkListRows(decision: Decision, width: number, ascii: boolean)
     some.length === 0
       ? []
       : [...text(title, 'strong'), ...some.flatMap((each) => checkRowsOf(each, width)), EMPTY];
+  const instead = INSTEAD[decision.outcome];
   return [
+    ...(instead === null ? [] : [...text(instead, 'strong'), EMPTY]),
     ...text(
       'The bar is the margin as a share of what is needed: right of the line is left over, left of it is missing. A full bar is as much again as is needed.',
       'quiet',

@@ -13,8 +13,8 @@ interface ViewWords {
 export const VIEW_WORDS: Readonly<Record<ResultView, ViewWords>> = {
   overview: { title: 'The answer', about: 'the answer, in short', key: 'o' },
   why: {
-    title: 'Why: every check of it',
-    about: 'every check of the recommendation, by its margin',
+    title: 'Every check',
+    about: 'every check of what is recommended, or nearest to it, by margin',
     key: 'w',
   },
   'why-not': {
