@@ -2,6 +2,7 @@ import { isNotSure } from '../questions/read-reply.ts';
 import { acceptShown, reply, take } from './answer.ts';
 import { replyAtFile, replyAtOverwrite, replyAtResult, replyAtResume, written } from './files.ts';
 import { findPlace } from './find-place.ts';
+import { firstNeeded } from './first-needed.ts';
 import type { GivenAnswers } from './kept.ts';
 import { arrive, comeBack, detour } from './move.ts';
 import { nextPlace, placeBefore } from './next.ts';
@@ -105,7 +106,8 @@ function turn(session: Session, event: Event, world: World): Step {
 
 /** Asks where a file should go, unless that is said already. */
 function write(session: Session, what: Written, file: string | null, world: World): Step {
-  if (what !== 'answers' && world.decision(session.kept) === null) return refused(session, '', NO_SIZE);
+  if (what !== 'answers' && world.decision(session.kept) === null)
+    return refused(session, '', noResultYet(session.kept, world));
   if (what === 'variants' && session.variants.length === 0) return refused(session, '', NO_VARIANT);
   if (what === 'answers' && !session.kept.parts.some(isAnswered)) return refused(session, '', NO_PART);
   return file === null ? [detour(session, { at: 'file', what }), []] : replyAtFile(session, what, file);
@@ -114,7 +116,8 @@ function write(session: Session, what: Written, file: string | null, world: Worl
 const isAnswered = (answers: GivenAnswers): boolean => Object.keys(answers).length > 0;
 const NO_PART = 'There is nothing to write yet: an answers file needs at least one part.';
 /** Said where a result is asked for and there is none. */
-export const NO_SIZE = 'There is no result yet: at least one part needs a size first.';
+export const noResultYet = (kept: Session['kept'], world: World): string =>
+  `There is no result yet: ${firstNeeded(world.survey(kept))}.`;
 
 function replied(session: Session, text: string, world: World): Step {
   const { at } = session;
@@ -209,7 +212,8 @@ function back(session: Session, world: World): Session {
 
 /** To a place on request. From an open question to another one it simply goes; otherwise it comes back afterwards. */
 function went(session: Session, to: Place, world: World): Step {
-  if (to.at === 'result' && world.decision(session.kept) === null) return refused(session, '', NO_SIZE);
+  if (to.at === 'result' && world.decision(session.kept) === null)
+    return refused(session, '', noResultYet(session.kept, world));
   if (to.at === 'variants' && session.variants.length === 0) return refused(session, '', NO_VARIANT);
   const item = itemAt(to, session.kept, world);
   if (to.at === 'question' && item === undefined)

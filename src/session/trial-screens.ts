@@ -20,7 +20,7 @@ export function trialScreen(kind: TrialScreen['kind'], session: Session, world: 
 }
 
 /** Said where one of those leads to no result. */
-export const NO_RESULT = 'That leads to no result: at least one part needs a size.';
+export const NO_RESULT = 'That leads to no result: at least one part needs a shape and a size.';
 
 const TRIED = 'What is tried';
 

@@ -1,4 +1,5 @@
 import { findPlace } from './find-place.ts';
+import { firstNeeded } from './first-needed.ts';
 import { comeBack, detour } from './move.ts';
 import { type Place, refused, type Session, type Step, type Trial } from './session.ts';
 import { itemAt, RESULT, TRIAL } from './walk.ts';
@@ -23,7 +24,7 @@ export function tryAt(session: Session, to: Place, world: World): Step {
 export function tryFound(session: Session, text: string, world: World): Step {
   if (session.at.at === 'resume') return refused(session, text, 'Type resume first, to go on with it.');
   if (world.decision(session.kept) === null) {
-    return refused(session, text, 'There is nothing to try yet: at least one part needs a size first.');
+    return refused(session, text, `There is nothing to try yet: ${firstNeeded(world.survey(session.kept))}.`);
   }
   if (text.trim() === '') {
     const why = 'Which answer? Type "what if" and words of its title, such as: what if budget.';

@@ -3,7 +3,7 @@ import { plainAscii } from '../../report/exports/plain-ascii.ts';
 import { TEXT_VIEWS } from '../../report/screen-lines.ts';
 import type { Decision } from '../../rules/decision.ts';
 import type { Session } from '../../session/session.ts';
-import { NO_SIZE } from '../../session/step.ts';
+import { noResultYet } from '../../session/step.ts';
 import type { World } from '../../session/world.ts';
 import { type Left, SIGNAL_CODES } from './farewell.ts';
 import { type Disk, perform } from './perform.ts';
@@ -44,7 +44,7 @@ export async function askLineByLine(session: Session, world: World, around: Plai
       },
       viewText: ({ kept }, view) => {
         const decision = view === 'ranges' ? world.decisionWithRanges(kept) : world.decision(kept);
-        if (decision === null) return NO_SIZE;
+        if (decision === null) return noResultYet(kept, world);
         return TEXT_VIEWS[view](decision, { width: width(), ascii }).join('\n');
       },
       trialText: (now) => trialText(now, world, { width: width(), ascii }),

@@ -1,8 +1,9 @@
 import { liveLine } from '../../report/live-line.ts';
+import { firstNeeded } from '../../session/first-needed.ts';
 import { liveOf } from '../../session/live.ts';
 import { previewLive, previewOf } from '../../session/preview.ts';
 import type { Screen } from '../../session/screen.ts';
-import type { Event } from '../../session/session.ts';
+import type { Event, Session } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
 import { cut, wrapped } from '../look/cells.ts';
 import { type Row, row, type Tone } from '../look/row.ts';
@@ -24,7 +25,6 @@ function candidate(ui: Ui, world: World): Event | null {
 }
 
 const WORKING = 'This is being worked out.';
-const NOTHING_JUDGED = 'Nothing is judged yet: a part needs a size first.';
 
 /** What stands under the answers. */
 interface Feedback {
@@ -53,8 +53,8 @@ export function feedbackOf(
     ...(said === null ? [] : lines(said, 'strong')),
     ...(wrong === null ? [] : lines(`✗ ${wrong}`, 'error')),
   ];
-  const before = accepted === null ? null : effectOf(() => liveOf(ui.session, world));
-  const would = now?.ok ? effectOf(() => previewLive(now, world)) : null;
+  const before = accepted === null ? null : effectOf(() => liveOf(ui.session, world), ui.session, world);
+  const would = now?.ok ? effectOf(() => previewLive(now, world), now.after, world) : null;
   if (!roomy) {
     const short =
       now?.ok && would !== null
@@ -81,9 +81,10 @@ export function feedbackBlocks({ told, live }: Feedback, roomy: boolean): readon
   return [rowsBlock(told, 3), rowsBlock(live, 4, Math.min(roomy ? LEAST_LIVE_ROWS : 1, live.length))];
 }
 
-function effectOf(work: () => ReturnType<typeof liveOf>): string {
+function effectOf(work: () => ReturnType<typeof liveOf>, { kept }: Session, world: World): string {
   const live = ready(work);
-  return live === undefined ? WORKING : live === null ? NOTHING_JUDGED : liveLine(live);
+  if (live === undefined) return WORKING;
+  return live === null ? `Nothing is judged yet: ${firstNeeded(world.survey(kept))}.` : liveLine(live);
 }
 
 /** Null where there is nothing to look ahead to. */

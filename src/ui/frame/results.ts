@@ -1,5 +1,7 @@
 import { isTextView, missLines, TEXT_VIEWS } from '../../report/screen-lines.ts';
 import type { Decision } from '../../rules/decision.ts';
+import { noResultYet } from '../../session/step.ts';
+import { wrapped } from '../look/cells.ts';
 import { type Row, row } from '../look/row.ts';
 import { comparedNow } from '../state/act.ts';
 import { ready } from '../state/not-yet.ts';
@@ -55,7 +57,7 @@ function bodyRows(ui: Ui, { world, width, ascii }: Context): readonly Row[] {
   const { kept } = ui.session;
   const decision = ready(() => world.decision(kept));
   if (decision === undefined) return WORKING;
-  if (decision === null) return [row('There is no result yet: a part needs a size first.')];
+  if (decision === null) return wrapped(noResultYet(kept, world), width).map((line) => row(line));
   const look = { width, ascii };
   switch (ui.view) {
     case 'why':
