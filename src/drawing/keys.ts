@@ -26,8 +26,11 @@ export const keyOfMark = ({ marks }: Keys, { name }: Mark): string =>
 export const keyOfDimension = ({ dimensions }: Keys, dimension: Dimension): string =>
   dimensions.find(([, each]) => identityOf(each) === identityOf(dimension))?.[0] ?? '';
 
-/** A to Z, then AA, AB… Example: letters(27) → 'AB'. */
-const letters = (index: number): string =>
-  index < 26
-    ? String.fromCharCode(65 + index)
-    : `${letters(Math.floor(index / 26) - 1)}${letters(index % 26)}`;
+/** As drawings have it without I and O, which read as one and nought. */
+const LETTERS = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
+
+/** A to Z, then AA, AB… Example: letters(25) → 'AB'. */
+const letters = (index: number): string => {
+  const last = LETTERS[index % LETTERS.length] ?? '';
+  return index < LETTERS.length ? last : `${letters(Math.floor(index / LETTERS.length) - 1)}${last}`;
+};

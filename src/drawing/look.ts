@@ -3,7 +3,8 @@
 export type Weight = 'thin' | 'plain' | 'heavy';
 /** `ticked`: an outline with short strokes inward, for what only marks a limit; `faint`: from a point to its measure */
 export type Stroke = 'solid' | 'dashed' | 'dotted' | 'chain' | 'ticked' | 'faint';
-export type Hatch = 'none' | 'rising' | 'falling' | 'crossed' | 'level' | 'upright' | 'dots';
+/** `blank`: hides what was drawn before, as hatching does; `none`: what was drawn before shows through */
+export type Hatch = 'none' | 'blank' | 'rising' | 'falling' | 'crossed' | 'level' | 'upright' | 'dots';
 
 export interface Look {
   readonly weight: Weight;
@@ -19,12 +20,12 @@ export const LOOKS = {
   ground: look('thin', 'dotted', 'falling'),
   slot: look('thin', 'solid'),
   plate: look('plain', 'solid', 'level'),
-  base: look('plain', 'solid'),
-  housing: look('plain', 'solid', 'upright'),
+  base: look('heavy', 'solid'),
+  housing: look('plain', 'solid', 'dots'),
   faceplate: look('heavy', 'solid'),
   fixture: look('plain', 'solid', 'falling'),
   part: look('heavy', 'solid', 'rising'),
-  tool: look('plain', 'solid'),
+  tool: look('plain', 'solid', 'blank'),
   nose: look('heavy', 'solid'),
   /** an end of a travel */
   limit: look('plain', 'dashed'),

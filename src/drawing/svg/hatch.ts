@@ -2,7 +2,7 @@ import type { Element } from 'xast';
 import { x } from 'xastscript';
 import type { Hatch } from '../look.ts';
 
-type Drawn = Exclude<Hatch, 'none'>;
+type Drawn = Exclude<Hatch, 'none' | 'blank'>;
 
 /** The side of a tile, mm on paper, and the strokes in it. */
 const TILES: Readonly<Record<Drawn, readonly [side: number, d: string]>> = {
@@ -18,7 +18,8 @@ const TILES: Readonly<Record<Drawn, readonly [side: number, d: string]>> = {
 const idOf = (hatch: Drawn): string => `fivesides-${hatch}`;
 
 /** White below the strokes, so that what is drawn later hides what it stands before. */
-export const hatchFill = (hatch: Hatch): string => (hatch === 'none' ? 'none' : `url(#${idOf(hatch)})`);
+export const hatchFill = (hatch: Hatch): string =>
+  hatch === 'none' ? 'none' : hatch === 'blank' ? '#fff' : `url(#${idOf(hatch)})`;
 
 /** The patterns that a drawing makes use of. */
 export const hatchPatterns = (used: ReadonlySet<Hatch>): readonly Element[] =>

@@ -7,7 +7,7 @@ import { onPaper, type Paper, pathOf, TEXT_SIZE, textWidth } from './paper.ts';
 import { textElement } from './text.ts';
 
 /** mm on paper between two rows of measures. */
-export const LANE = 7;
+export const LANE = 5.6;
 /** from the picture to the first of them */
 export const FIRST_LANE = 6;
 const BEYOND = 1.2;
@@ -40,7 +40,6 @@ function measure(dimension: Dimension, lane: number, drawing: Measuring): readon
   const ends = points.map((point): Point => (level ? [point[0], at] : [at, point[1]])) as [Point, Point];
   const extensions = points.map((point, index) => extension(point, ends[index] ?? point)).join('');
   const stroke = dimension.tight ? '0.5' : '0.18';
-  const text = `${keyOfDimension(keys, dimension)}\u2002${dimension.text}`;
   return [
     x('path', {
       d: extensions,
@@ -50,7 +49,7 @@ function measure(dimension: Dimension, lane: number, drawing: Measuring): readon
       fill: 'none',
     }),
     x('path', { d: lineWithArrows(ends), stroke: '#000', 'stroke-width': stroke, fill: 'none' }),
-    words(text, ends, level, dimension.tight),
+    words(dimension, keyOfDimension(keys, dimension), ends, level),
   ];
 }
 
@@ -87,21 +86,28 @@ function lineWithArrows([from, to]: readonly [Point, Point]): string {
   return pathOf(outer, false) + tip(from, way) + tip(to, -way);
 }
 
-/** Along the line where it is long enough, else beside its end. */
-function words(text: string, [from, to]: readonly [Point, Point], level: boolean, bold: boolean): Element {
+/** Letter and number along the line where it is long enough; else the letter alone, and the number in the list. */
+function words(
+  dimension: Dimension,
+  key: string,
+  [from, to]: readonly [Point, Point],
+  level: boolean,
+): Element {
   const [x1, y1] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
   const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const room = long > textWidth(text, TEXT_SIZE) + 2 * ARROW;
-  if (level) {
-    return room
-      ? textElement(text, x1, y1 - 0.9, { anchor: 'middle', bold, rim: true })
-      : textElement(text, Math.max(from[0], to[0]) + ARROW * 2 + 1, y1 + 1, { bold, rim: true });
+  const text = `${key}\u2002${dimension.text}`;
+  const look = { anchor: 'middle', bold: dimension.tight, rim: true } as const;
+  if (long > textWidth(text, TEXT_SIZE) + 2 * ARROW) {
+    return level
+      ? textElement(text, x1, y1 - 0.9, look)
+      : textElement(text, x1 - 0.9, y1, { ...look, upward: true });
   }
-  return room
-    ? textElement(text, x1 - 0.9, y1, { anchor: 'middle', bold, rim: true, upward: true })
-    : textElement(text, x1 - 0.9, Math.min(from[1], to[1]) - ARROW * 2 - 1, {
-        bold,
-        rim: true,
-        upward: true,
-      });
+  if (long > LETTER + 2 * ARROW) {
+    return level ? textElement(key, x1, y1 - 0.9, look) : textElement(key, x1 - 2, y1 + 1.1, look);
+  }
+  return level
+    ? textElement(key, Math.max(from[0], to[0]) + ARROW * 2 + 2, y1 + 1.1, look)
+    : textElement(key, x1, Math.min(from[1], to[1]) - ARROW * 2 - 0.8, look);
 }
+
+const LETTER = 3;

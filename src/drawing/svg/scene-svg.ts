@@ -16,8 +16,8 @@ export interface SvgLook {
 }
 
 /** mm on paper: what a sheet has inside its margins, upright */
-const WIDTH = 180;
-const HEIGHT = 200;
+const WIDTH = 184;
+const HEIGHT = 190;
 const EDGE = 3;
 
 /** Scales that drawings are made at: the largest at which all fits. */
@@ -47,10 +47,10 @@ export function sceneSvg(scene: Scene, { lengthText }: SvgLook): string {
   const bar = scene.toScale ? scaleBar(scale, y, lengthText) : [];
   y += scene.toScale ? 8 : 0;
   const lines = listLines(scene, keys, width - 2 * EDGE);
-  const list = lines.map(({ text, bold }, index) =>
-    textElement(text, EDGE, y + index * LINE_HEIGHT + TEXT_SIZE, { bold }),
+  const list = lines.map(({ text, bold, left, line }) =>
+    textElement(text, EDGE + left, y + line * LINE_HEIGHT + TEXT_SIZE, { bold }),
   );
-  const height = y + lines.length * LINE_HEIGHT + EDGE;
+  const height = y + Math.max(0, ...lines.map(({ line }) => line + 1)) * LINE_HEIGHT + EDGE;
   const hatches = new Set(
     scene.panels.flatMap((panel) => panel.shapes.map(({ thing }) => LOOKS[thing].hatch)),
   );
@@ -126,24 +126,40 @@ function scaleBar(scale: number, y: number, lengthText: (mm: number) => string):
 interface ListLine {
   readonly text: string;
   readonly bold: boolean;
+  /** mm from the left of the list, and lines from its top */
+  readonly left: number;
+  readonly line: number;
 }
 
 /** Several plain spaces are one in SVG. */
 const GAP = '\u2002';
 
-/** What the numbers and letters stand for, broken into lines. */
+/** What the numbers and letters stand for, in two columns where they fit; what is not drawn below. */
 function listLines({ notDrawn }: Scene, { marks, dimensions }: Keys, width: number): readonly ListLine[] {
-  const things = marks.map(([key, name]) => `${key}${GAP}${name}`).join(` ${GAP}${GAP}`);
-  return [
-    ...broken(things, width, false),
-    ...dimensions.flatMap(([key, { name, text, tight }]) =>
-      broken(`${key}${GAP}${name}: ${text}`, width, tight),
-    ),
-    ...notDrawn.flatMap((sentence) => broken(sentence, width, false)),
+  const entries = [
+    ...marks.map(([key, name]) => ({ text: `${key}${GAP}${name}`, bold: false })),
+    ...dimensions.map(([key, { name, text, tight }]) => ({
+      text: `${key}${GAP}${name}: ${text}`,
+      bold: tight,
+    })),
   ];
+  const columns = entries.every(({ text }) => textWidth(text, TEXT_SIZE) < width / 2) ? 2 : 1;
+  const broken = entries.flatMap(({ text, bold }) =>
+    inLines(text, width).map((each) => ({ text: each, bold })),
+  );
+  const perColumn = Math.ceil(broken.length / columns);
+  const list = broken.map(
+    (each, index): ListLine => ({
+      ...each,
+      left: index < perColumn ? 0 : width / 2,
+      line: index % Math.max(1, perColumn),
+    }),
+  );
+  const below = notDrawn.flatMap((sentence) => inLines(sentence, width));
+  return [...list, ...below.map((text, index) => ({ text, bold: false, left: 0, line: perColumn + index }))];
 }
 
-function broken(text: string, width: number, bold: boolean): readonly ListLine[] {
+function inLines(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   for (const word of text.split(' ')) {
     const last = lines.at(-1);
@@ -151,5 +167,5 @@ function broken(text: string, width: number, bold: boolean): readonly ListLine[]
       lines[lines.length - 1] = `${last} ${word}`;
     else if (word !== '') lines.push(word);
   }
-  return lines.map((line) => ({ text: line, bold }));
+  return lines;
 }

@@ -2,7 +2,7 @@ import { type Hatch, LOOKS, type Stroke } from '../look.ts';
 import { isInside, outlineOf } from '../outline.ts';
 import type { Form, Point, Shape } from '../scene.ts';
 import { ticksOf } from '../ticks.ts';
-import { DOTS_ACROSS, DOTS_DOWN, type Grid, setDot } from './grid.ts';
+import { clearDot, DOTS_ACROSS, DOTS_DOWN, type Grid, setDot } from './grid.ts';
 
 /** Where mm come to lie in a field of dots. */
 export interface Placing {
@@ -94,16 +94,19 @@ const HATCHES: Readonly<Record<Exclude<Hatch, 'none'>, (x: number, y: number) =>
   level: (_x, y) => y % 4 === 2,
   upright: (x) => x % 4 === 1,
   dots: (x, y) => y % 4 === 1 && (x + y) % 6 === 1,
+  blank: () => false,
 };
 
+/** Hides what was drawn before. */
 function drawHatch(grid: Grid, placing: Placing, form: Form, hatch: Exclude<Hatch, 'none'>): void {
   const isSet = HATCHES[hatch];
   const [right, low] = [grid.columns * DOTS_ACROSS, grid.rows * DOTS_DOWN];
   for (let y = 0; y < low; y += 1) {
     for (let x = 0; x < right; x += 1) {
-      if (!isSet(x, y)) continue;
       const point: Point = [placing.left + x * placing.across, placing.high - y * placing.down];
-      if (isInside(form, point)) setDot(grid, 'hatch', x, y);
+      if (!isInside(form, point)) continue;
+      clearDot(grid, x, y);
+      if (isSet(x, y)) setDot(grid, 'hatch', x, y);
     }
   }
 }

@@ -39,6 +39,14 @@ export function setDot(grid: Grid, layer: 'outline' | 'hatch', x: number, y: num
   dots[cell] = (dots[cell] ?? 0) | bitOf(x, y);
 }
 
+/** Clears one dot in both layers. */
+export function clearDot({ columns, rows, outline, hatch }: Grid, x: number, y: number): void {
+  const [column, row] = [Math.floor(x / DOTS_ACROSS), Math.floor(y / DOTS_DOWN)];
+  if (x < 0 || y < 0 || column >= columns || row >= rows) return;
+  const cell = row * columns + column;
+  for (const dots of [outline, hatch]) dots[cell] = (dots[cell] ?? 0) & ~bitOf(x, y);
+}
+
 /** Sets signs from a cell to the right, as far as the field goes. */
 export function setSigns({ columns, rows, signs }: Grid, column: number, row: number, text: string): void {
   if (row < 0 || row >= rows) return;

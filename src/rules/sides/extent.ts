@@ -28,9 +28,12 @@ const AWAY: ReadonlySet<BuiltIn['leans']> = new Set(['toward-column', 'toward-ri
  */
 export function turnedRound(of: Case): boolean {
   if (of.mounting !== 'built-in') return of.place.turned;
-  const builtIn = of.machine.row.builtIn;
-  const away = AWAY.has(builtIn?.leans ?? 'unknown');
-  const tilt = builtIn?.tilt;
+  const { builtIn } = of.machine.row;
+  return builtIn !== null && isTurnedRound(builtIn);
+}
+
+/** The same of a built-in table by its row. */
+export function isTurnedRound({ leans, tilt }: Pick<BuiltIn, 'leans' | 'tilt'>): boolean {
   const negativeIsGreater = Array.isArray(tilt) && -tilt[0] > tilt[1];
-  return away !== negativeIsGreater;
+  return AWAY.has(leans) !== negativeIsGreater;
 }

@@ -1,0 +1,46 @@
+import type { Dimension, Point, Scene, Side } from '../../drawing/scene.ts';
+import type { Decision } from '../../rules/decision.ts';
+import { type Inline, number } from '../blocks/inline.ts';
+import { textOf } from '../blocks/inline-text.ts';
+import { lookUp, type Path } from '../blocks/path.ts';
+import { numberText } from '../blocks/value-text.ts';
+
+/** A picture of a decision: what it shows as data, and the same in words. */
+export interface Figure {
+  readonly scene: Scene;
+  /** what it says, for whoever does not see it */
+  readonly words: readonly Inline[];
+}
+
+const SIGNS = { ascii: false };
+
+/** A sentence as the drawers write it: plain text. */
+export const drawnText = (sentence: readonly Inline[], decision: Decision): string =>
+  textOf(sentence, decision, SIGNS);
+
+interface Measured {
+  readonly name: readonly Inline[];
+  /** where the number stands */
+  readonly path: Path;
+  readonly unit?: string;
+  readonly from: Point;
+  readonly side: Side;
+  readonly tight?: boolean;
+  /** how many mm of the picture one of its unit is; usually 1 */
+  readonly times?: number;
+}
+
+/**
+ * A measure that is as long as its number in the decision, from a point upward or to the right. None where nothing is
+ * known, or only a range: what is not known is not drawn.
+ */
+export function measured(decision: Decision, measure: Measured): readonly Dimension[] {
+  const { path, unit = 'mm', from, side, tight = false, times = 1 } = measure;
+  const value = lookUp(decision, path);
+  if (typeof value !== 'number' || !Number.isFinite(value)) return [];
+  const [x, y] = from;
+  const isLevel = side === 'above' || side === 'below';
+  const to: Point = isLevel ? [x + value * times, y] : [x, y + value * times];
+  const text = numberText(number(path, unit), decision);
+  return [{ name: drawnText(measure.name, decision), text, path, from, to, side, tight }];
+}

@@ -1,0 +1,58 @@
+import type { Part } from '../../questions/answers.ts';
+import type { CheckId } from '../../rules/checks/ids.ts';
+import type { Decision } from '../../rules/decision.ts';
+import { type ArrangementAt, type CheckAt, checksAt, ofCoveredParts, worstFirst } from '../checks-at.ts';
+import { type KnownPart, knownPart, type Rows, rowsOf } from './known-stack.ts';
+import { type TiltedView, tiltedView } from './tilted-view.ts';
+
+/** The checks of heights over a tilt axis. */
+export const HEIGHT_CHECKS = ['reach-high', 'reach-low', 'index-clear', 'table-clear'] as const;
+export type HeightCheck = (typeof HEIGHT_CHECKS)[number];
+
+const isHeight = (check: CheckId): check is HeightCheck =>
+  (HEIGHT_CHECKS as readonly CheckId[]).includes(check);
+
+/** What an elevation is about: one family on one arrangement, and its checks of heights. */
+export interface StackSubject {
+  readonly decision: Decision;
+  readonly at: ArrangementAt;
+  readonly rows: Rows;
+  readonly view: TiltedView;
+  readonly part: Part;
+  readonly partIndex: number;
+  readonly known: KnownPart;
+  readonly checks: Readonly<Partial<Record<HeightCheck, CheckAt>>>;
+  /** the one that gives way first */
+  readonly tightest: HeightCheck;
+}
+
+/**
+ * The family at which a check of heights is worst, or of those that the arrangement holds the tightest one. Null where
+ * nothing tilts under an upright spindle, or where it is not known how.
+ */
+export function stackSubject(decision: Decision, at: ArrangementAt): StackSubject | null {
+  const rows = rowsOf(decision, at.arrangement);
+  const view = rows === null ? null : tiltedView(at.arrangement, rows);
+  if (rows === null || view === null) return null;
+  const covered = ofCoveredParts(at);
+  const heights = (checks: readonly CheckAt[]): readonly CheckAt[] =>
+    worstFirst(checks.filter(({ result }) => isHeight(result.check) && result.part !== null));
+  const worst = heights(covered)[0] ?? heights(checksAt(at))[0];
+  if (worst === undefined || !isHeight(worst.result.check)) return null;
+  const { parts } = decision.inputs.answers;
+  const partIndex = parts.findIndex(({ name }) => name === worst.result.part);
+  const part = parts[partIndex];
+  if (part === undefined) return null;
+  const own = checksAt(at).filter(({ result }) => result.part === part.name && isHeight(result.check));
+  return {
+    decision,
+    at,
+    rows,
+    view,
+    part,
+    partIndex,
+    known: knownPart(part),
+    checks: Object.fromEntries(own.map((each) => [each.result.check, each])),
+    tightest: worst.result.check,
+  };
+}
