@@ -11,6 +11,7 @@ import type { Decision } from '../rules/decision.ts';
 import { demoCatalog } from './demo-catalog.ts';
 import { OUTCOME_CODES, UNUSABLE } from './outcome-codes.ts';
 import { ownInput } from './own-input.ts';
+import { writeReport } from './write-report.ts';
 
 const FORMATS = ['text', 'json', 'markdown'] as const;
 type Format = (typeof FORMATS)[number];
@@ -95,15 +96,19 @@ export async function decideCommand(
 function deliver(decision: Decision, options: DecideCommandOptions, output: Output): number {
   const { out, format = 'text', ascii = false } = options;
   const width = out === undefined ? clamped(output.columns ?? USUAL_WIDTH) : USUAL_WIDTH;
-  const text = inFormat(decision, format, { width, ascii }, options.all === true);
-  if (out === undefined) output.result(text);
+  const text = (): string => inFormat(decision, format, { width, ascii }, options.all === true);
+  if (out === undefined) output.result(text());
   else {
-    const writing = writeFileText(out, text, { overwrite: true });
+    const { writing, figures } =
+      format === 'markdown'
+        ? writeReport(out, decision, markdownReport, true)
+        : { writing: writeFileText(out, text(), { overwrite: true }), figures: null };
     if (!writing.ok) {
       const why = writing.why === 'failed' ? writing.words : 'it is there already';
       return refuse(output, [`fivesides: ${out} was not written: ${why}.`]);
     }
-    output.remark(printable(`fivesides: written to ${out}.`));
+    const beside = figures === null ? '' : `, its figures to ${figures} beside it`;
+    output.remark(printable(`fivesides: written to ${out}${beside}.`));
   }
   if (out !== undefined || format !== 'text') {
     const answer = answerReport(decision, { width: USUAL_WIDTH, ascii });

@@ -22,6 +22,7 @@ export const LOOKS = {
   plate: look('plain', 'solid', 'level'),
   base: look('heavy', 'solid'),
   housing: look('plain', 'solid', 'dots'),
+  footprint: look('plain', 'solid', 'blank'),
   faceplate: look('heavy', 'solid'),
   fixture: look('plain', 'solid', 'falling'),
   part: look('heavy', 'solid', 'rising'),

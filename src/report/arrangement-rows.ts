@@ -2,6 +2,7 @@ import { MEASURES } from '../questions/answers.ts';
 import type { Decision, Verdict } from '../rules/decision.ts';
 import { enumerate, type Inline, number, say, verdictSign, words } from './blocks/inline.ts';
 import { textOf } from './blocks/inline-text.ts';
+import type { Path } from './blocks/path.ts';
 import { checkNumbers } from './check-numbers.ts';
 import { checkPart } from './check-part.ts';
 import {
@@ -57,6 +58,8 @@ export function arrangementRows(decision: Decision, ascii: boolean): readonly Ar
 
 /** A check as one row of a table, its margin as a share of what is needed for a bar. */
 export interface CheckRow {
+  /** where it stands in the decision */
+  readonly path: Path;
   readonly name: string;
   readonly verdict: Verdict;
   readonly need: string;
@@ -95,6 +98,7 @@ export function checkRows(decision: Decision, id: string, ascii: boolean): reado
     const { need, have, margin } = checkNumbers(each);
     const part = checkPart(decision, each);
     return {
+      path: each.path,
       name: `${sentenceCase(CHECK_WORDS[result.check].name)}${part === null ? '' : ` (${write([part])})`}`,
       verdict: result.verdict,
       need: write(need),

@@ -5,6 +5,7 @@ import { decideAgain, readCarried } from './carried.ts';
 import { countNumbers, type Difference, differences } from './json-differences.ts';
 import { lineDifferences } from './line-differences.ts';
 import { readAsWritten } from './numbers-as-written.ts';
+import { paperFigures } from './paper-figures.ts';
 import { paperInputs } from './paper-inputs.ts';
 
 /** What became of working out an export again. */
@@ -61,7 +62,7 @@ function verifyPaper(text: string, file: string): Reading<Verification> {
   const carried = readCarried(parsed.value, listed.map(String), { file, line: inputs.line });
   if (!carried.ok) return carried;
   const again = decideAgain(carried.value);
-  const comesOut = markdownReport(again);
+  const comesOut = markdownReport(again, paperFigures(text));
   return {
     ok: true,
     value: {

@@ -152,8 +152,8 @@ describe('A file for the result', () => {
     const out = join(folder, 'report.md');
     const ran = await run(fixtureDecision(), { format: 'markdown', out });
     expect(ran).toMatchObject({ code: 0, out: '' });
-    expect(readFileSync(out, 'utf8')).toBe(markdownReport(fixtureDecision()));
-    expect(ran.err).toContain(`written to ${out}`);
+    expect(readFileSync(out, 'utf8')).toBe(markdownReport(fixtureDecision(), 'report-figures'));
+    expect(ran.err).toContain(`written to ${out}, its figures to report-figures beside it`);
   });
 
   it('that is there already is replaced', async () => {

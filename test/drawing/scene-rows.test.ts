@@ -86,7 +86,7 @@ describe('A picture in a terminal', () => {
     const panel = panelOf([line('table', [0, 0], [100, 0])], { dimensions: measures });
     const rows = sceneRows(sceneOf(panel), LOOK);
     expect(rows).toContain('A need: 100 mm');
-    expect(rows).toContain('B margin: 8 mm ◀');
+    expect(rows).toContain('B margin: 8 mm ←');
     expect(rows.join('\n')).toMatch(/┣━+B━+┫/);
     expect(rows.join('\n')).toMatch(/├─+A─+┤/);
   });

@@ -17,6 +17,8 @@ function piecesOf(block: Block): readonly Inline[] {
       return [...block.head, ...block.rows.flat()].flatMap(flat);
     case 'details':
       return [...flat(block.summary), ...inlinesOf(block.blocks)];
+    case 'figure':
+      return flat(block.figure.words);
     case 'flowchart':
       return [
         ...block.nodes.flatMap((node) => node.lines.flatMap(flat)),

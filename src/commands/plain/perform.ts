@@ -10,12 +10,14 @@ import type { Effect, Event, Session, Written } from '../../session/session.ts';
 import { variantsBeside } from '../../session/trial-screens.ts';
 import { unitsOf, type World } from '../../session/world.ts';
 import { writeSessionFile } from '../session-file.ts';
+import { writeReport } from '../write-report.ts';
 
 type Wanted = Exclude<Effect, { kind: 'finish' }>;
 
 /** Where files are, what is written to them, and whom to tell that the interview could not be saved. */
 export interface Disk {
-  readonly markdown: (decision: Decision) => string;
+  /** the whole report, its pictures in a folder beside it */
+  readonly markdown: (decision: Decision, figures: string) => string;
   readonly json: (decision: Decision) => string;
   /** one paper of the report: as text where the name of the file says so */
   readonly paper: (decision: Decision, paper: Paper, file: string) => string;
@@ -32,15 +34,32 @@ export function perform(effect: Wanted, session: Session, world: World, disk: Di
       disk.warn(`The interview could not be saved to ${disk.sessionFile}: ${reasonOf(saving)}.`);
     return [];
   }
-  const { what, file, overwrite } = effect;
+  const { what, file } = effect;
   const path = resolve(disk.cwd, file.replace(/^~(?=\/|$)/, homedir()));
-  const writing = writeFileText(path, textOf(what, file, session, world, disk), { overwrite });
+  const writing = write(path, effect, session, world, disk);
   if (writing.ok) return [{ type: 'written', what, file }];
   if (writing.why === 'exists') return [{ type: 'exists', what, file }];
   return [{ type: 'not-written', what, file, why: writing.words }];
 }
 
-function textOf(what: Written, file: string, session: Session, world: World, disk: Disk): string {
+function write(
+  path: string,
+  { what, file, overwrite }: Wanted & { readonly kind: 'write' },
+  session: Session,
+  world: World,
+  disk: Disk,
+): Writing {
+  if (what !== 'report') return writeFileText(path, textOf(what, file, session, world, disk), { overwrite });
+  return writeReport(path, decisionFor(what, session, world), disk.markdown, overwrite).writing;
+}
+
+function textOf(
+  what: Exclude<Written, 'report'>,
+  file: string,
+  session: Session,
+  world: World,
+  disk: Disk,
+): string {
   if (what === 'answers') {
     return answersToFile(world.survey(session.kept).answers, { units: unitsOf(session.kept) }).text;
   }
@@ -49,12 +68,16 @@ function textOf(what: Written, file: string, session: Session, world: World, dis
     if (beside === null) throw new Error('variants were to be written, and one of them has no decision');
     return variantsInFile(beside, file);
   }
-  // only the whole of it says how far each answer may move
+  const decision = decisionFor(what, session, world);
+  return what === 'decision' ? disk.json(decision) : disk.paper(decision, what, file);
+}
+
+/** Only the whole of it says how far each answer may move. */
+function decisionFor(what: Written, session: Session, world: World): Decision {
   const whole = what === 'report' || what === 'decision';
   const decision = whole ? world.decisionWithRanges(session.kept) : world.decision(session.kept);
   if (decision === null) throw new Error('a report was asked for before there is a decision');
-  if (what === 'report') return disk.markdown(decision);
-  return what === 'decision' ? disk.json(decision) : disk.paper(decision, what, file);
+  return decision;
 }
 
 const reasonOf = (writing: Exclude<Writing, { ok: true }>): string =>

@@ -82,7 +82,7 @@ function scaleRows(
 function keyRows({ marks, dimensions }: Keys, { columns, ascii }: RowsLook): readonly string[] {
   const things = wrapped(marks.map(([key, name]) => `${key} ${name}`).join('   '), columns, '');
   const measures = dimensions.flatMap(([key, { name, text, tight }]) =>
-    wrapped(`${key} ${name}: ${text}${tight ? (ascii ? ' <--' : ' ◀') : ''}`, columns, '  '),
+    wrapped(`${key} ${name}: ${text}${tight ? (ascii ? ' <--' : ' ←') : ''}`, columns, '  '),
   );
   return [...(marks.length === 0 ? [] : things), ...measures];
 }

@@ -1,3 +1,4 @@
+import type { Figure } from '../figures/figure.ts';
 import type { Inline } from './inline.ts';
 
 /** A piece of a report: what it is, not how it looks. Exports give it looks. */
@@ -8,6 +9,7 @@ export type Block =
   | Table
   | Details
   | Flowchart
+  | FigureBlock
   | Command
   | AnswersFile
   | InputsFile;
@@ -66,6 +68,12 @@ export interface Flowchart {
   readonly edges: readonly FlowEdge[];
 }
 
+/** A picture with its words; what cannot show the one says the other. */
+interface FigureBlock {
+  readonly kind: 'figure';
+  readonly figure: Figure;
+}
+
 /** A line to be typed. */
 interface Command {
   readonly kind: 'command';
@@ -91,6 +99,8 @@ export const paragraph = (text: readonly Inline[]): Paragraph => ({
   kind: 'paragraph',
   text,
 });
+export const figureBlock = (figure: Figure | null): readonly Block[] =>
+  figure === null ? [] : [{ kind: 'figure', figure }];
 export const list = (items: List['items']): List => ({ kind: 'list', items });
 export const details = (summary: readonly Inline[], blocks: readonly Block[]): Details => ({
   kind: 'details',

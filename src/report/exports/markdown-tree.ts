@@ -3,17 +3,24 @@ import type { Decision } from '../../rules/decision.ts';
 import type { Block, Details, Table } from '../blocks/block.ts';
 import type { Inline } from '../blocks/inline.ts';
 import { inlineText, textOf } from '../blocks/inline-text.ts';
+import type { Figure } from '../figures/figure.ts';
 import { answersYaml } from './answers-yaml.ts';
+import { figureFile } from './figure-files.ts';
 import { INPUTS_FENCE, inputsJson } from './inputs-json.ts';
 import { mermaidChart } from './mermaid.ts';
 
 const SIGNS = { ascii: false };
 
-/** Blocks as a Markdown tree. Whatever a name holds stays text: the serializer escapes it. */
-export const markdownTree = (blocks: readonly Block[], decision: Decision): RootContent[] =>
-  blocks.flatMap((block) => nodesOf(block, decision));
+/**
+ * Blocks as a Markdown tree, pictures from a folder (null: their words instead). Whatever a name holds stays text: the serializer escapes it.
+ */
+export const markdownTree = (
+  blocks: readonly Block[],
+  decision: Decision,
+  figures: string | null,
+): RootContent[] => blocks.flatMap((block) => nodesOf(block, decision, figures));
 
-function nodesOf(block: Block, decision: Decision): RootContent[] {
+function nodesOf(block: Block, decision: Decision, figures: string | null): RootContent[] {
   switch (block.kind) {
     case 'heading':
       return [
@@ -41,7 +48,9 @@ function nodesOf(block: Block, decision: Decision): RootContent[] {
     case 'table':
       return [tableNode(block, decision)];
     case 'details':
-      return detailsNodes(block, decision);
+      return detailsNodes(block, decision, figures);
+    case 'figure':
+      return [figureNode(block.figure, decision, figures)];
     case 'flowchart':
       return [{ type: 'code', lang: 'mermaid', value: mermaidChart(block, decision) }];
     case 'command':
@@ -63,6 +72,13 @@ function nodesOf(block: Block, decision: Decision): RootContent[] {
     case 'inputs-file':
       return [{ type: 'code', lang: 'json', meta: INPUTS_FENCE, value: inputsJson(decision) }];
   }
+}
+
+/** The picture, and for whoever does not see it its words; the words alone where no pictures are written. */
+function figureNode({ scene, words }: Figure, decision: Decision, figures: string | null): RootContent {
+  if (figures === null) return { type: 'paragraph', children: phrases(words, decision) };
+  const image = { type: 'image' as const, url: `${figures}/${figureFile(scene)}`, alt: scene.description };
+  return { type: 'paragraph', children: [image] };
 }
 
 /** Pieces of a sentence as phrasing nodes; text beside text is one node, so that it is escaped as a whole. */
@@ -103,13 +119,13 @@ function tableNode(block: Table, decision: Decision): RootContent {
 }
 
 /** The only HTML in the document: Markdown has nothing that folds. */
-function detailsNodes(block: Details, decision: Decision): RootContent[] {
+function detailsNodes(block: Details, decision: Decision, figures: string | null): RootContent[] {
   const summary = htmlText(textOf(block.summary, decision, SIGNS));
   const open: Html = {
     type: 'html',
     value: `<details>\n<summary>${summary}</summary>`,
   };
-  return [open, ...markdownTree(block.blocks, decision), { type: 'html', value: '</details>' }];
+  return [open, ...markdownTree(block.blocks, decision, figures), { type: 'html', value: '</details>' }];
 }
 
 const HTML_ENTITIES: Readonly<Record<string, string>> = {

@@ -6,8 +6,12 @@ import { wholeReport } from '../whole-report.ts';
 import { markdownTree } from './markdown-tree.ts';
 
 /** Blocks as Markdown (CommonMark with tables). Ends with one line break. */
-export function markdownOf(blocks: readonly Block[], decision: Decision): string {
-  const tree = { type: 'root' as const, children: markdownTree(blocks, decision) };
+export function markdownOf(
+  blocks: readonly Block[],
+  decision: Decision,
+  figures: string | null = null,
+): string {
+  const tree = { type: 'root' as const, children: markdownTree(blocks, decision, figures) };
   return toMarkdown(tree, {
     bullet: '-',
     rule: '-',
@@ -16,5 +20,9 @@ export function markdownOf(blocks: readonly Block[], decision: Decision): string
   });
 }
 
-/** The whole decision as Markdown, line by line checkable. Ends with one line break. */
-export const markdownReport = (decision: Decision): string => markdownOf(wholeReport(decision), decision);
+/**
+ * The whole decision as Markdown, line by line checkable. `figures`: the folder beside it in which its pictures are; none:
+ * what they say stands in words. Ends with one line break.
+ */
+export const markdownReport = (decision: Decision, figures: string | null = null): string =>
+  markdownOf(wholeReport(decision), decision, figures);

@@ -2,6 +2,7 @@ import type { Decision } from '../../rules/decision.ts';
 import type { Block, Flowchart } from '../blocks/block.ts';
 import type { Inline } from '../blocks/inline.ts';
 import { NO_BREAK, textOf } from '../blocks/inline-text.ts';
+import { figureRows } from '../figures/figure-rows.ts';
 import { answersYaml } from './answers-yaml.ts';
 import { plainAscii } from './plain-ascii.ts';
 import { tableLines } from './text-table.ts';
@@ -12,9 +13,11 @@ export interface TextLook {
   readonly width: number;
   /** signs and symbols in plain ASCII */
   readonly ascii: boolean;
+  /** pictures are drawn, where there is room; else their words are said */
+  readonly drawn?: boolean;
 }
 
-/** Blocks as lines of text no wider than asked for, as far as words allow. No escape codes, nothing drawn. */
+/** Blocks as lines of text no wider than asked for, as far as words allow. No escape codes. */
 export function textLines(blocks: readonly Block[], decision: Decision, look: TextLook): readonly string[] {
   const write = (sentence: readonly Inline[]): string => {
     const text = textOf(sentence, decision, { ...look, unbroken: true });
@@ -49,6 +52,10 @@ function linesOf(block: Block, write: Write, decision: Decision, look: TextLook)
         '',
         ...textLines(block.blocks, decision, look),
       ];
+    case 'figure': {
+      const rows = look.drawn === true ? figureRows(block.figure, decision, look) : [];
+      return rows.length > 0 ? rows : wrapped(write(block.figure.words), look.width, '', '');
+    }
     case 'flowchart':
       return chartLines(block, write, look.width);
     case 'command':

@@ -8,7 +8,7 @@ import type { Approach, Part } from '../../questions/answers.ts';
 import { type KnownPart, plain } from './known-stack.ts';
 
 /** The tilt at which an approach is cut; null where its angle is not known. */
-export function tiltOf(approach: Approach): number | null {
+function tiltOf(approach: Approach): number | null {
   if (approach === 'top') return 0;
   if (approach === 'sides' || approach === 'around') return 90;
   return plain('slant' in approach ? approach.slant : approach.undercut);

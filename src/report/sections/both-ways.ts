@@ -1,9 +1,10 @@
 import type { CheckId } from '../../rules/checks/ids.ts';
 import type { Decision } from '../../rules/decision.ts';
-import { type Block, type Cell, heading, paragraph, table } from '../blocks/block.ts';
+import { type Block, type Cell, figureBlock, heading, paragraph, table } from '../blocks/block.ts';
 import { type Inline, number, say, verdictSign, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
 import { type ArrangementAt, arrangementAt, checksAt, ofCoveredParts, worstFirst } from '../checks-at.ts';
+import { tablePlan } from '../figures/table-plan.ts';
 import { arrangementName } from '../names.ts';
 import { MOUNTING_WORDS } from '../wording/arrangement.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
@@ -35,6 +36,7 @@ export function bothWays(decision: Decision): readonly Block[] {
     return [
       title,
       paragraph(say`Its base can be held on that table in one way only, so there is nothing to choose.`),
+      ...figureBlock(tablePlan(decision, taken)),
     ];
   }
   return [
@@ -51,6 +53,7 @@ export function bothWays(decision: Decision): readonly Block[] {
       ],
       [...measures(taken, other), ...space(taken, other), ...checks(taken, other)],
     ),
+    ...figureBlock(tablePlan(decision, taken)),
   ];
 }
 

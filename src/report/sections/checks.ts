@@ -1,6 +1,6 @@
 import type { Bounded, Decision } from '../../rules/decision.ts';
 import { STAGES, type StageId } from '../../rules/stages/index.ts';
-import { type Block, type Cell, details, heading, paragraph, table } from '../blocks/block.ts';
+import { type Block, type Cell, details, figureBlock, heading, paragraph, table } from '../blocks/block.ts';
 import {
   codeData,
   data,
@@ -21,6 +21,7 @@ import {
   ofCoveredParts,
   worstFirst,
 } from '../checks-at.ts';
+import { elevation } from '../figures/elevation.ts';
 import { partName } from '../names.ts';
 import { qualifier } from '../qualifier.ts';
 import { valueName } from '../value-name.ts';
@@ -44,6 +45,7 @@ export function checks(decision: Decision): readonly Block[] {
         left over: less than nothing means that it falls short, and that something has to be done. Heights are counted
         from the tilt axis, from the rotary axis where nothing tilts.`,
     ),
+    ...figureBlock(elevation(decision, at)),
     ...STAGES.flatMap((stage) => stageBlocks(decision, stage, staged(all, stage), staged(covered, stage))),
   ];
 }

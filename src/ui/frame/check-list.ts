@@ -1,4 +1,5 @@
 import { arrangementRows, type CheckRow, checkRows } from '../../report/arrangement-rows.ts';
+import { explanations } from '../../report/figures/explanations.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { padded, widthOf, wrapped } from '../look/cells.ts';
 import { EMPTY, type Row, row, type Span, type Tone } from '../look/row.ts';
@@ -10,7 +11,10 @@ const INSTEAD: Readonly<Record<Decision['outcome'], string | null>> = {
   none: 'Nothing is recommended, because nothing passes. This is what came nearest, and how its checks stand.',
 };
 
-/** Every check of the recommendation with a bar for its margin; without one, of the first that may win, and says so. */
+/**
+ * Every check of the recommendation with a bar for its margin, what is measured in a picture drawn below it; without one, of the
+ * first that may win, and says so.
+ */
 export function checkListRows(decision: Decision, width: number, ascii: boolean): readonly Row[] {
   const id = decision.recommended ?? decision.contenders[0] ?? decision.nearestMisses[0];
   if (id === undefined) return [row('There is no arrangement to look at.')];
@@ -22,7 +26,15 @@ export function checkListRows(decision: Decision, width: number, ascii: boolean)
   const section = (title: string, some: readonly CheckRow[]): readonly Row[] =>
     some.length === 0
       ? []
-      : [...text(title, 'strong'), ...some.flatMap((each) => checkRowsOf(each, width)), EMPTY];
+      : [
+          ...text(title, 'strong'),
+          ...some.flatMap((each) => [
+            ...checkRowsOf(each, width),
+            ...drawn(each.path).map((line) => row(line)),
+          ]),
+          EMPTY,
+        ];
+  const drawn = explanations(decision, id, { width, ascii });
   const instead = INSTEAD[decision.outcome];
   return [
     ...(instead === null ? [] : [...text(instead, 'strong'), EMPTY]),

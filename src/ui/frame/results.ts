@@ -82,7 +82,9 @@ function bodyRows(ui: Ui, { world, width, ascii }: Context): readonly Row[] {
     default: {
       const { view } = ui;
       if (!isTextView(view)) return [];
-      return textOnce(decision, look, view, () => TEXT_VIEWS[view](decision, look).map(tonedRow));
+      return textOnce(decision, look, view, () =>
+        TEXT_VIEWS[view](decision, { ...look, drawn: true }).map(tonedRow),
+      );
     }
   }
 }

@@ -1,0 +1,40 @@
+import { basename, dirname, join } from 'node:path';
+import { type Writing, writeFileText } from '../documents/write-file.ts';
+import { figureFiles, figuresFolder } from '../report/index.ts';
+import type { Decision } from '../rules/decision.ts';
+
+export interface WrittenReport {
+  /** of the figures, as it is called in the report; null: it has none */
+  readonly figures: string | null;
+  readonly writing: Writing;
+}
+
+/**
+ * Writes a report in Markdown, and the pictures that it shows into a folder beside it: `report.md`, `report-figures`. A
+ * report that is there is left as it is unless it may be replaced; its pictures go with it.
+ */
+export function writeReport(
+  path: string,
+  decision: Decision,
+  markdown: (decision: Decision, figures: string) => string,
+  overwrite: boolean,
+): WrittenReport {
+  const folder = figuresFolder(basename(path));
+  const text = markdown(decision, folder);
+  const writing = writeFileText(path, text, { overwrite });
+  const shows = text.includes(`${folder}/`);
+  if (!writing.ok || !shows) return { writing, figures: null };
+  for (const { name, text: picture } of figureFiles(decision)) {
+    const each = writeFileText(join(dirname(path), folder, name), picture, {
+      overwrite: true,
+      makeFolders: true,
+    });
+    if (each.ok) continue;
+    const why = each.why === 'failed' ? each.words : 'it is there already';
+    return {
+      figures: null,
+      writing: { ok: false, why: 'failed', words: `its figures cannot be written, ${why}` },
+    };
+  }
+  return { writing, figures: folder };
+}
