@@ -19,11 +19,12 @@ export interface ReplyContext {
   readonly offer: Offer;
 }
 
-const NOT_SURE_WORDS = ['not sure', 'notsure', 'unsure', 'unknown', "don't know", 'dont know', 'no idea'];
+const NOT_SURE_WORDS =
+  /^(not (really )?sure|notsure|unsure|unknown|not known|(i )?(do not|don't|dont) know( yet)?|dunno|no (idea|clue))$/;
 
 /** Whether a text says that the answer is not known. Example: isNotSure('Not sure.') → true. */
 export const isNotSure = (text: string): boolean =>
-  NOT_SURE_WORDS.includes(
+  NOT_SURE_WORDS.test(
     text
       .trim()
       .toLowerCase()
@@ -157,10 +158,15 @@ function readQuantities(
 ): ReplyReading {
   const pieces = splitNumbers(text, field.names?.length ?? null);
   if (field.names !== null && pieces.length !== field.names.length) {
-    const found = pieces.length === 1 ? 'one number' : `${pieces.length} numbers`;
+    const found =
+      pieces.length > 1
+        ? `That is ${pieces.length} numbers`
+        : /\d/.test(text)
+          ? 'That is one number'
+          : `"${text.trim()}" is no number`;
     return {
       ok: false,
-      why: `That is ${found}: type ${field.names.join(' x ')}, such as ${sizesLike(field.names.length, context)}, or "not sure".`,
+      why: `${found}: type ${field.names.join(' x ')}, such as ${sizesLike(field.names.length, context)}, or "not sure".`,
     };
   }
   const values: Uncertain[] = [];

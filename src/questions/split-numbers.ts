@@ -1,5 +1,5 @@
 /**
- * Several numbers in one line, apart: `90 x 60 x 55`, `90; 60; 55`, `90, 60, 55`, `90 60 55`. A unit that
+ * Several numbers in one line, apart: `90 x 60 x 55`, `90; 60; 55`, `90, 60, 55`, `90 60 55`, `90 by 60 by 55`. A unit that
  * stands at the end only counts for all of them. `count`: how many there should be; null: any number.
  * Example: splitNumbers('3 x 2 1/2 x 1 in', 3) → ['3 in', '2 1/2 in', '1 in'].
  */
@@ -13,7 +13,7 @@ export function splitNumbers(text: string, count: number | null): readonly strin
     : pieces;
 }
 
-const SEPARATORS = [/\s*[x×*]\s*(?=[\d.,]|not|un)/i, /\s*;\s*/, /\s*,\s+|\s+and\s+/i];
+const SEPARATORS = [/\s*[x×*]\s*(?=[\d.,]|not|un)|\s+by\s+/i, /\s*;\s*/, /\s*,\s+|\s+and\s+/i];
 
 function apart(text: string, count: number | null): readonly string[] {
   for (const separator of SEPARATORS) {

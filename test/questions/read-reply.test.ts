@@ -113,6 +113,7 @@ describe('several quantities', () => {
   test.each([
     ['90 x 60 x 55', [90, 60, 55]],
     ['90x60x55', [90, 60, 55]],
+    ['90 by 60 by 55 mm', [90, 60, 55]],
     ['90 60 55', [90, 60, 55]],
     ['90, 60, 55', [90, 60, 55]],
     ['90; 60; 55', [90, 60, 55]],
@@ -129,6 +130,7 @@ describe('several quantities', () => {
   test('says how many numbers there should be', () => {
     expect(value('size', '90 x 60')).toContain('That is 2 numbers: type length x width x height');
     expect(value('size', '90')).toContain('That is one number');
+    expect(value('size', 'big')).toContain('"big" is no number: type length x width x height');
   });
 
   test('takes any number of angles', () => {
@@ -148,12 +150,19 @@ describe('words', () => {
     expect(value('name', 'x'.repeat(61))).toContain('longer than 60 characters');
   });
 
-  test.each(['not sure', 'Not Sure.', 'unsure', "don't know", 'don’t know', 'unknown'])(
-    '%j is not sure',
-    (text) => {
-      expect(isNotSure(text)).toBe(true);
-    },
-  );
+  test.each([
+    'not sure',
+    'Not Sure.',
+    'unsure',
+    "don't know",
+    'don’t know',
+    'unknown',
+    'I dont know',
+    'dunno',
+    'No clue!',
+  ])('%j is not sure', (text) => {
+    expect(isNotSure(text)).toBe(true);
+  });
 
   test.each(['"not sure"', 'not', 'sure', 'no'])('%j is something else', (text) => {
     expect(isNotSure(text)).toBe(false);
