@@ -16,6 +16,7 @@ import {
 } from './checks-at.ts';
 import { plainAscii } from './exports/plain-ascii.ts';
 import { arrangementName } from './names.ts';
+import { qualifier } from './qualifier.ts';
 import { CLASS_WORDS, CLEARANCE_WORDS, PLATE_WORDS } from './wording/arrangement.ts';
 import { CHECK_WORDS } from './wording/checks.ts';
 import { MEASURE_WORDS } from './wording/measures.ts';
@@ -97,9 +98,10 @@ export function checkRows(decision: Decision, id: string, ascii: boolean): reado
     const { result } = each;
     const { need, have, margin } = checkNumbers(each);
     const part = checkPart(decision, each);
+    const aside = [part === null ? [] : write([part]), qualifier(decision, each) ?? []].flat().join(', ');
     return {
       path: each.path,
-      name: `${sentenceCase(CHECK_WORDS[result.check].name)}${part === null ? '' : ` (${write([part])})`}`,
+      name: `${sentenceCase(CHECK_WORDS[result.check].name)}${aside === '' ? '' : ` (${aside})`}`,
       verdict: result.verdict,
       need: write(need),
       have: write(have),

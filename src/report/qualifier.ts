@@ -22,6 +22,8 @@ export function qualifier(decision: Decision, { result, path }: CheckAt): string
     const levelOnly = kind === 'single-axis' || kind === 'collet-indexer';
     return levelOnly ? 'above the rotary axis' : 'above the tilt axis';
   }
+  if (result.check === 'power' && result.unit !== 'kVA')
+    return result.unit === 'V' ? 'how far the voltage is off' : 'number of phases';
   if (result.check !== 'index-accuracy') return null;
   if (Object.hasOwn(result.inputs, 'assume.centerErrorProbed')) return 'centers probed';
   return Object.hasOwn(result.inputs, 'assume.centerErrorHand') ? 'centers found by hand' : null;

@@ -1,6 +1,6 @@
 import type { Decision } from '../rules/decision.ts';
 import { type Block, paragraph } from './blocks/block.ts';
-import { say } from './blocks/inline.ts';
+import { say, words } from './blocks/inline.ts';
 import { type TextLook, textLines } from './exports/text-blocks.ts';
 import { bigger } from './sections/bigger.ts';
 import { bothWays } from './sections/both-ways.ts';
@@ -47,13 +47,18 @@ const screen =
     const blocks = sections.flatMap((section) => section(decision));
     // the first heading would say again what stands over the screen
     const [first, ...rest] = blocks;
-    if (first === undefined) return lines([NOTHING_RECOMMENDED], decision, look);
+    if (first === undefined) return lines([nothingToSay(decision)], decision, look);
     return lines(first.kind === 'heading' ? rest : blocks, decision, look);
   };
 
-const NOTHING_RECOMMENDED = paragraph(
-  say`Nothing is recommended as things stand, so there is nothing to say here yet.`,
-);
+const nothingToSay = ({ outcome }: Decision): Block => {
+  const where = words(
+    outcome === 'open' ? 'The answer names what to find out first.' : 'The answer says why.',
+  );
+  return paragraph(
+    say`Nothing is recommended as things stand, so there is nothing to say here yet. ${where}`,
+  );
+};
 
 /** Which kind of rotary suits and which way to five axes, with what speaks for and against each. */
 const kindsLines: Lines = screen([kindsInShort, classes, routes, ownMill]);

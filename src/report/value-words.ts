@@ -44,6 +44,17 @@ function answerWords(path: string): ValueWords | undefined {
   return { words: which ?? title.toLowerCase(), unit };
 }
 
+/** Whether an answer is one of several kinds: it is known or settled by somebody, and measured nowhere. Example: `parts[Hinge].motion` → true. */
+export function isKind(path: string): boolean {
+  const { list, key } = splitValuePath(path);
+  const plain = list === 'parts' ? `parts.${key}` : key;
+  const kind =
+    list === 'machines' || list === 'rotaries'
+      ? undefined
+      : QUESTIONS.find((each) => each.path === plain)?.field.kind;
+  return kind !== undefined && kind !== 'quantity' && kind !== 'quantities';
+}
+
 /** The unit of a value's number; empty where it has none. */
 export const valueUnit = (path: string): string => valueWords(path)?.unit ?? '';
 

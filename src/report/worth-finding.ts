@@ -1,12 +1,14 @@
 import type { Decision, Unknown } from '../rules/decision.ts';
 import { type Inline, say, words } from './blocks/inline.ts';
 import { valueName } from './value-name.ts';
+import { isKind } from './value-words.ts';
 import { SITE_WORDS, type SiteRow } from './wording/site.ts';
 
 /** What would be worth finding out, and whom to ask. */
 export interface WorthFinding {
   readonly name: readonly Inline[];
   readonly ask: Unknown['ask'];
+  readonly isKind: boolean;
   /** how to get it, or who knows */
   readonly whom: string;
 }
@@ -30,6 +32,7 @@ export function worthFinding(decision: Decision): readonly WorthFinding[] {
   return [...found].slice(0, ORDINALS.length).map(([asked, { unknown, index, count }]) => ({
     name: valueName(decision, count === 1 ? unknown.answer : asked, ['unknowns', index, 'answer']),
     ask: unknown.ask,
+    isKind: isKind(unknown.answer),
     whom: whomFor(unknown),
   }));
 }
@@ -50,6 +53,8 @@ const SITE: readonly (readonly [path: string, row: SiteRow])[] = [
 function whomFor({ answer, ask }: Unknown): string {
   if (ask === 'seller') return 'ask the seller, in writing';
   const site = SITE.find(([path]) => answer.startsWith(path));
+  if (site === undefined && isKind(answer))
+    return answer.startsWith('parts[') ? 'whoever makes the part knows' : 'you can settle that yourself';
   if (site === undefined) return 'you can measure it or look it up';
   const { who } = SITE_WORDS[site[1]];
   return who.startsWith('you') ? who : `ask ${who}`;

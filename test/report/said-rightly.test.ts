@@ -5,6 +5,7 @@ import { checkRows } from '../../src/report/arrangement-rows.ts';
 import { cautions } from '../../src/report/sections/cautions.ts';
 import { classes, routes } from '../../src/report/sections/classes.ts';
 import { misses, stoppers } from '../../src/report/sections/misses.ts';
+import { worthFinding } from '../../src/report/worth-finding.ts';
 import { decide } from '../../src/rules/decide.ts';
 import type { Decision } from '../../src/rules/decision.ts';
 import {
@@ -107,5 +108,58 @@ describe('The cautions', () => {
     expect(blockText(cautions(decision), decision)).toContain(
       'Whoever is still learning works on it only under',
     );
+  });
+});
+
+describe('What dropped an arrangement', () => {
+  it('is told first, also where it dropped at parts that need not be held', () => {
+    const large = { ...EXAMPLE_PART, name: 'Large', size: [300, 250, 90], tolerance: 0.5 } as const;
+    const decision = decide(
+      {
+        ...EXAMPLE_ANSWERS,
+        parts: [large, { ...large, name: 'Larger' }],
+        shop: { ...EXAMPLE_ANSWERS.shop, doorway: { width: 1900, height: 3000 } },
+      },
+      EXAMPLE_CATALOG,
+      { all: true },
+    );
+    const [first] = decision.arrangements;
+    expect(first?.dropped).toMatchObject({ stage: 'envelope', check: 'swing' });
+    const text = blockText(misses(decision), decision);
+    expect(text).toMatch(/dropped at work envelope; swing at Large/);
+    expect(text).toContain('doorway ✗ fails');
+  });
+});
+
+describe('The answers most worth finding out', () => {
+  it('are measured only where they can be', () => {
+    const decision = decided({
+      part: { motion: 'unknown', holding: { ...EXAMPLE_PART.holding, height: 'unknown' } },
+    });
+    const found = worthFinding({
+      ...decision,
+      unknowns: [
+        { answer: 'parts[Example].motion', ask: 'you', decides: true, checks: [] },
+        { answer: 'parts[Example].holding.height', ask: 'you', decides: true, checks: [] },
+        { answer: 'work.swap', ask: 'you', decides: true, checks: [] },
+      ],
+    });
+    expect(found.map(({ whom }) => whom)).toEqual([
+      'whoever makes the part knows',
+      'you can measure it or look it up',
+      'you can settle that yourself',
+    ]);
+  });
+});
+
+describe('The numbers of a supply', () => {
+  it('say what they count where they are no power', () => {
+    const decision = decided({ shop: { power: { kVA: 40, volts: 480, phases: 3 } } });
+    const [first] = decision.arrangements;
+    const row = checkRows(decision, first?.id ?? '', false).find(({ name }) =>
+      name.startsWith('Power supply'),
+    );
+    expect(row?.name).toBe('Power supply (how far the voltage is off)');
+    expect(row?.verdict).toBe('holds if');
   });
 });

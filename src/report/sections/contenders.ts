@@ -3,10 +3,14 @@ import { type Block, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, say, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import { type ArrangementAt, arrangementAt } from '../checks-at.ts';
+import { firstNames } from '../first-names.ts';
 import { arrangementName, machineName, rotaryName } from '../names.ts';
 
 /** More lines than this are no help to somebody who has to choose; the decision file has them all. */
 const MOST_MACHINES = 12;
+/** With more than so many arrangements left, names of rotaries tell them apart no longer: a few stand for all. */
+const MANY = 100;
+const MOST_ROTARIES = 4;
 
 /** What may still win, a line a machine. */
 export function contenders(decision: Decision): readonly Block[] {
@@ -25,8 +29,11 @@ export function contenders(decision: Decision): readonly Block[] {
     for (const [rotary, called] of rotaryOf(decision, at)) line.with.set(rotary, called);
     lines.set(machine, line);
   });
+  const most = decision.contenders.length > MANY ? MOST_ROTARIES : Number.POSITIVE_INFINITY;
   const items = [...lines.values()].map(({ name, with: rotaries }) =>
-    rotaries.size === 0 ? name : say`${name} with ${enumerate([...rotaries.values()], 'or')}`,
+    rotaries.size === 0
+      ? name
+      : say`${name} with ${enumerate(firstNames([...rotaries.values()], most), 'or')}`,
   );
   const shown = items.length > MOST_MACHINES ? [...items.slice(0, MOST_MACHINES), say`and others`] : items;
   return [paragraph(say`These may still win:`), list(shown)];

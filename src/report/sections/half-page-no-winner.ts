@@ -35,9 +35,13 @@ export function stillOpen(decision: Decision): readonly Block[] {
     );
   });
   const deciding = worthFinding(decision).map(
-    ({ name, ask }) =>
+    ({ name, ask, isKind }) =>
       say`${name}: ${words(
-        ask === 'seller' ? 'the seller has to say it, in writing' : 'the shop can measure it or look it up',
+        ask === 'seller'
+          ? 'the seller has to say it, in writing'
+          : isKind
+            ? 'the shop has to say it'
+            : 'the shop can measure it or look it up',
       )}`,
   );
   return [

@@ -47,8 +47,11 @@ function missLine(decision: Decision, id: string, index: number): readonly Inlin
 export function failures(decision: Decision, at: ArrangementAt, most: number): readonly Inline[] {
   const { dropped } = at.arrangement;
   const stopping = firstOfEach(worstFirst(stoppingChecks(decision, at)));
-  const first = stopping.filter(({ result }) => result.check === dropped?.check);
-  const ordered = [...first, ...stopping.filter((each) => !first.includes(each))];
+  const isFirst = ({ result }: CheckAt): boolean => result.check === dropped?.check;
+  const own = stopping.filter(isFirst);
+  // it may have dropped at parts that need not be held: what it dropped at is told all the same
+  const first = own.length > 0 ? own : firstOfEach(worstFirst(failing(at).filter(isFirst)));
+  const ordered = [...first, ...stopping.filter((each) => !isFirst(each))];
   const stage =
     dropped === null ? [] : say`dropped at ${words(STAGE_WORDS[dropped.stage].title.toLowerCase())}; `;
   if (ordered.length === 0) return say`${stage}it does not cover enough of the hours.`;
@@ -59,6 +62,9 @@ export function failures(decision: Decision, at: ArrangementAt, most: number): r
   const rest = words(ordered.length > most ? '; and others.' : '.');
   return say`${stage}${told}${rest}${whatHelps(decision, at, ordered.slice(0, most))}`;
 }
+
+const failing = (at: ArrangementAt): readonly CheckAt[] =>
+  checksAt(at).filter(({ result }) => !result.advisory && result.verdict === 'fails');
 
 /** What can be changed about the checks that are told, each remedy once. */
 function whatHelps(decision: Decision, at: ArrangementAt, told: readonly CheckAt[]): readonly Inline[] {

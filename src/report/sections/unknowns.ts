@@ -2,6 +2,7 @@ import type { Decision, Unknown } from '../../rules/decision.ts';
 import { type Block, type Cell, details, heading, list, paragraph, table } from '../blocks/block.ts';
 import { enumerate, type Inline, say, strong, words } from '../blocks/inline.ts';
 import { ownerOf, valueName, valueTitle } from '../value-name.ts';
+import { isKind } from '../value-words.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 
 const WHOM: Readonly<Record<Unknown['ask'], string>> = {
@@ -19,7 +20,7 @@ export function unknowns(decision: Decision): readonly Block[] {
     title,
     ...group(
       decision,
-      say`These decide. Measure them or look them up first:`,
+      say`These decide. Measure them, look them up or settle them first:`,
       ({ decides, ask }) => decides && ask === 'you',
     ),
     ...group(
@@ -70,7 +71,7 @@ export function unknownsInFull(decision: Decision): readonly Block[] {
   const rows = decision.unknowns.map((unknown, index): readonly Cell[] => [
     valueName(decision, unknown.answer, ['unknowns', index, 'answer']),
     [words(unknown.decides ? 'yes' : 'no')],
-    [words(WHOM[unknown.ask])],
+    [words(unknown.ask === 'you' && isKind(unknown.answer) ? 'you: say which' : WHOM[unknown.ask])],
     enumerate(unknown.checks.map((check) => words(CHECK_WORDS[check].name))),
   ]);
   return [

@@ -27,7 +27,7 @@ export const REMEDY_WORDS: Readonly<Record<Remedy, string>> = {
   'other-control': 'another control',
   'other-bay': 'another place for it',
   'smaller-machine': 'a smaller machine',
-  'larger-opening': 'a larger opening: a wall, a door frame or a roof that can be opened',
+  'larger-opening': 'a larger opening (of a wall, a door frame, a roof)',
   'ask-an-engineer': 'a structural engineer who rates the floor',
   'stronger-floor': 'a foundation of its own',
   'larger-supply': 'a larger supply',
