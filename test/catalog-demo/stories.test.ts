@@ -84,10 +84,14 @@ describe('the shop of the story', () => {
       expect.arrayContaining([
         ...['swing', 'payload'],
         ...['tilt-range', 'brake-tilt'],
-        ...['table-footprint', 'table-load', 'slot-match'],
+        ...['table-footprint', 'table-load', 'column'],
         ...['reach-high', 'axis-drives', 'budget'],
       ]),
     );
+  });
+
+  it('loses none to its slots: an adapter plate helps, whatever else stops it', () => {
+    expect(droppedBy(decision)).not.toContain('slot-match');
   });
 
   it('sees tools that cannot stay above the work while it tilts', () => {

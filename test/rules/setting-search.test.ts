@@ -70,6 +70,15 @@ describe('plates', () => {
     expect(found.verdict).toBe('holds if');
   });
 
+  test('an adapter also where the ceiling is too low whatever is done: that is what stops it, and no slot', () => {
+    const found = set({
+      rotary: { hold: { 'tilt-along-x': { keyWidth: 14, pitches: [80] } } },
+      machine: { footprint: [2400, 2100, 5000] },
+    });
+    expect(found.dropped).toEqual({ stage: 'shop', check: 'ceiling' });
+    expect(found.plates).toMatchObject([{ why: 'adapter' }]);
+  });
+
   test('a riser where the work would swing into the table, rounded up to the step', () => {
     // the edge of the faceplate hangs 62.5 mm down at 90°, with 10 mm of gap over an axis at 50 mm
     const found = set({ rotary: { centerHeight: 50 } });

@@ -13,6 +13,8 @@ export interface Score {
   readonly setting: Setting;
   readonly slack: { readonly x: number; readonly y: number };
   readonly ownPasses: number;
+  /** how many of its own checks fail */
+  readonly ownFails: number;
   readonly musts: number;
   readonly sureHours: number;
   readonly openHours: number;
@@ -49,11 +51,14 @@ export function scoreOf(
     if (family.must) musts += 1;
   }
   // what no setting changes cannot tell settings apart
-  const own = worstOf(judgeOwn(world, ground, OWN_SETTING_CHECKS));
+  const outcomes = judgeOwn(world, ground, OWN_SETTING_CHECKS);
+  const own = worstOf(outcomes);
   return {
     setting,
     slack,
     ownPasses: passes(own) ? 2 : own === 'open' ? 1 : 0,
+    // a ceiling that is too low for all of them is no reason to leave out the plate that the slots ask for
+    ownFails: outcomes.filter(({ advisory, verdict }) => !advisory && verdict === 'fails').length,
     musts,
     sureHours,
     openHours,
@@ -80,12 +85,13 @@ const worksOf = (ground: Case, served: readonly Served[]): readonly Work[] =>
   served.map(({ family, sure }) => ({ cases: family.cases.map((part) => withPart(ground, part)), sure }));
 
 /**
- * The order in which settings are preferred: its own checks, the families it must hold, hours that surely
+ * The order in which settings are preferred: its own checks, the fewest of them that fail, the families it must hold, hours that surely
  * hold, hours that may, fewest additions, thinnest plates, most vise stations, nearest the middle.
  */
 function isBetter(a: Score, b: Score): boolean {
   const differences = [
     a.ownPasses - b.ownPasses,
+    b.ownFails - a.ownFails,
     a.musts - b.musts,
     nearly(a.sureHours - b.sureHours),
     nearly(a.openHours - b.openHours),
