@@ -23,7 +23,7 @@ export function filled(
   });
 }
 
-/** One reason as a line: what rules out is said first, what is open names what decides. */
+/** One reason as a line: what is open names what decides. */
 export function argumentLine(
   decision: Decision,
   wording: string,
@@ -31,7 +31,7 @@ export function argumentLine(
   path: Path,
 ): Line {
   const sentence = filled(decision, wording, argument, path);
-  if (argument.sure) return argument.side === 'rules out' ? say`ruled out: ${sentence}` : sentence;
+  if (argument.sure) return sentence;
   const open = argument.openOn
     .slice(0, MOST_OPEN)
     .map((answer, index) => valueName(decision, answer, [...path, 'openOn', index]));

@@ -37,7 +37,8 @@ export function orientation(
     ...(row.tilt === null ? [`its faceplate looks ${LOOKS[facedSide(lying)]}`] : []),
     ...(sides.length === 0 ? [] : [`its housing stands ${sides.join(' and ')}`]),
   ];
-  const seen = clauses.length === 0 ? `${how}.` : `${how}: ${clauses.join(', and ')} (seen from the door).`;
+  const from = clauses.some((clause) => /left|right/.test(clause)) ? ' (seen from the door)' : '';
+  const seen = clauses.length === 0 ? `${how}.` : `${how}: ${clauses.join(', and ')}${from}.`;
   return row.housing === null
     ? `${seen} No outline of its housing is published, so ask the seller which end has it.`
     : seen;

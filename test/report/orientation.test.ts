@@ -41,13 +41,13 @@ describe('Which way round the rotary stands', () => {
 
   it('is said with its housing toward the door', () => {
     expect(orientation({ ...first(decision), turned: false }, decision)).toBe(
-      'The rotary stands the way round that its catalog row draws it: its housing stands toward the operator’s door (seen from the door).',
+      'The rotary stands the way round that its catalog row draws it: its housing stands toward the operator’s door.',
     );
   });
 
   it('is said with its housing toward the column', () => {
     expect(orientation({ ...first(decision), turned: true }, decision)).toBe(
-      'The rotary is turned end for end against its catalog row: its housing stands toward the column (seen from the door).',
+      'The rotary is turned end for end against its catalog row: its housing stands toward the column.',
     );
   });
 

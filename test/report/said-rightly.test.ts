@@ -5,6 +5,7 @@ import { checkRows } from '../../src/report/arrangement-rows.ts';
 import { cautions } from '../../src/report/sections/cautions.ts';
 import { classes, routes } from '../../src/report/sections/classes.ts';
 import { misses, stoppers } from '../../src/report/sections/misses.ts';
+import { toDo } from '../../src/report/sections/to-do.ts';
 import { worthFinding } from '../../src/report/worth-finding.ts';
 import { decide } from '../../src/rules/decide.ts';
 import type { Decision } from '../../src/rules/decision.ts';
@@ -161,5 +162,34 @@ describe('The numbers of a supply', () => {
     );
     expect(row?.name).toBe('Power supply (how far the voltage is off)');
     expect(row?.verdict).toBe('holds if');
+  });
+});
+
+describe('What has to be done', () => {
+  it('keeps cases with an amount apart', () => {
+    const part = { ...EXAMPLE_PART, tolerance: 0.08 } as const;
+    const decision = decide(
+      { ...EXAMPLE_ANSWERS, parts: [part, { ...part, name: 'Second' }] },
+      EXAMPLE_CATALOG,
+      { all: true },
+    );
+    expect(blockText(toDo(decision), decision)).toMatch(
+      /For Example \(accuracy between faces\), error that is left [\d.]+ mm; for Second \(accuracy between faces\), error/,
+    );
+  });
+});
+
+describe('What can help', () => {
+  it('is another machine where one check asks for a larger and another for a smaller one', () => {
+    const slots = { count: 5, width: 18, pitch: 80, center: true, along: 'x' } as const;
+    const table = { size: [915, 460], height: 850, load: 90, slots } as const;
+    const larger = { ...table, load: 20 };
+    const decision = decided({
+      shop: { doorway: { width: 1900, height: 3000 } },
+      machines: [{ table }, { table: larger, id: 'b', name: 'B', travel: [900, 600, 600], price: 99000 }],
+    });
+    const text = blockText(misses(decision), decision);
+    expect(text).toContain('What can help: another machine, a lighter fixture');
+    expect(text).not.toContain('a larger machine');
   });
 });

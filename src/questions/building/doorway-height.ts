@@ -7,7 +7,7 @@ import { millStays } from './mill-stays.ts';
 export const doorwayHeight = aboutShop<Uncertain>({
   id: 'doorway-height',
   section: 'building',
-  title: 'Height of the way in',
+  title: 'Doorway height',
   path: 'shop.doorway.height',
   ask: () => 'How high is the lowest place on the way in?',
   hint: 'From the floor to the lowest thing over the way, a lintel or a pipe. Example: 2900 mm.',

@@ -7,7 +7,7 @@ import { millStays } from './mill-stays.ts';
 export const doorwayWidth = aboutShop<Uncertain>({
   id: 'doorway-width',
   section: 'building',
-  title: 'Width of the way in',
+  title: 'Doorway width',
   path: 'shop.doorway.width',
   ask: () => 'How wide is the narrowest place on the way in?',
   hint: 'Every door, corridor and corner from the truck to its place counts, as wide as it opens. Example: 2400 mm.',

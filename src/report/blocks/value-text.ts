@@ -14,7 +14,7 @@ export function numberText(token: NumberAt, decision: Decision): string {
   const interval = intervalAt(lookUp(decision, token.path));
   if (interval === null) return token.ifNull;
   const shown = token.magnitude ? magnitude(interval) : interval;
-  const isOne = shown.low === 1 && shown.high === 1;
+  const isOne = Math.abs(shown.low) === 1 && shown.high === shown.low;
   return formatInterval(shown, isOne ? (ONE_OF[token.unit] ?? token.unit) : token.unit, {
     shownIn: decision.inputs.shownIn,
     beside: true,

@@ -19,7 +19,7 @@ export function bigger(decision: Decision): readonly Block[] {
     const word = typeof value === 'number' && value < 0 ? less : more;
     return say`${number(at(key), unit, { ifNull: 'an amount that is not known', magnitude: true })} ${words(word)}`;
   };
-  const costs = say`It costs ${than('morePrice', 'money', 'more', 'less')}, weighs ${than('moreMass', 'kg', 'more', 'less')}
+  const costs = say`By itself it costs ${than('morePrice', 'money', 'more', 'less')}, weighs ${than('moreMass', 'kg', 'more', 'less')}
     and is ${than('moreLength', 'mm', 'longer', 'shorter')} on the table.`;
   return [
     title,

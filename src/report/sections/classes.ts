@@ -106,6 +106,7 @@ function reasons(
       if (key === 'for' && row.against.some((other) => isOtherSide(each, other))) return [];
       const line = argumentLine(decision, wording[each.rule] ?? '', each, [...path, key, index]);
       if (!each.sure) return [say`Open: ${line}.`];
+      if (each.side === 'rules out') return [say`Ruled out: ${line}.`];
       return [key === 'for' ? say`For: ${line}.` : say`Against: ${line}.`];
     });
   return [...side('against'), ...side('for'), ...best(decision, row, path)];

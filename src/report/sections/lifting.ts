@@ -24,6 +24,7 @@ function liftingAt(decision: Decision): LiftingAt | undefined {
 export function lifting(decision: Decision): readonly Block[] {
   const at = liftingAt(decision);
   if (at === undefined) return [];
+  const plates = arrangementAt(decision, decision.recommended)?.arrangement.plates.length ?? 0;
   const kinds = new Set(at.lifting.means.map(({ by }) => by));
   const cautions = [
     ...(['hand', 'forklift', 'hoist'] as const).flatMap((by) => (kinds.has(by) ? LIFTING_CAUTIONS[by] : [])),
@@ -32,7 +33,7 @@ export function lifting(decision: Decision): readonly Block[] {
   return [
     heading(2, say`Lifting it on and off`),
     paragraph(
-      say`With the plates under it the rotary weighs ${number([...at.path, 'mass'], 'kg')}. Lifts a year, on or off:
+      say`${words(plates === 0 ? 'The rotary weighs' : 'With the plates under it the rotary weighs')} ${number([...at.path, 'mass'], 'kg')}. Lifts a year, on or off:
         ${number([...at.path, 'swaps'], '')}. ${choice(at)}`,
     ),
     ...meansTable(at),

@@ -1,4 +1,4 @@
-import type { Decision } from '../../rules/decision.ts';
+import type { Decision, Remedy } from '../../rules/decision.ts';
 import { type Block, heading, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, strong, verdictSign, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
@@ -68,12 +68,17 @@ const failing = (at: ArrangementAt): readonly CheckAt[] =>
 
 /** What can be changed about the checks that are told, each remedy once. */
 function whatHelps(decision: Decision, at: ArrangementAt, told: readonly CheckAt[]): readonly Inline[] {
-  const remedies = [
-    ...new Set(told.flatMap((each) => remediesLeft(decision, at.arrangement, each).slice(0, MOST_REMEDIES))),
-  ];
-  if (remedies.length === 0) return [];
+  const remedies = new Set(
+    told.flatMap((each) => remediesLeft(decision, at.arrangement, each).slice(0, MOST_REMEDIES)),
+  );
+  if (remedies.size === 0) return [];
+  // what is too small for the work and too large for the building
+  const isBoth = remedies.has('larger-machine') && remedies.has('smaller-machine');
+  if (isBoth) remedies.delete('smaller-machine');
+  const inWords = (remedy: Remedy): string =>
+    isBoth && remedy === 'larger-machine' ? 'another machine' : REMEDY_WORDS[remedy];
   return say` What can help: ${enumerate(
-    remedies.map((remedy) => [words(REMEDY_WORDS[remedy])]),
+    [...remedies].map((remedy) => [words(inWords(remedy))]),
     'or',
   )}.`;
 }

@@ -50,8 +50,13 @@ function measureLine(
   checks: readonly CheckAt[],
 ): readonly Inline[] {
   const { title, does } = MEASURE_TO_TAKE_WORDS[measure];
-  const cases = enumerate(checks.map((each) => caseOf(decision, measure, each)));
-  return say`${strong([words(title)])}: ${words(does)} For ${cases}.`;
+  const cases = checks.map((each) => caseOf(decision, measure, each));
+  // where each case has commas of its own, commas between them would run them together
+  const hasAmounts = checks.some(({ result }) => amountOf(measure, result) !== null);
+  const told = hasAmounts
+    ? cases.flatMap((each, index) => (index === 0 ? each : [words('; for '), ...each]))
+    : enumerate(cases);
+  return say`${strong([words(title)])}: ${words(does)} For ${told}.`;
 }
 
 /** Which check of which part asks for it, and how much of it. */
@@ -60,9 +65,17 @@ function caseOf(decision: Decision, measure: MeasureToTake, { result, path }: Ch
   const part = result.part === null ? [] : [partName(decision, result.part, [...path, 'part'])];
   const sayCheck = part.length === 0 || name !== MEASURE_TO_TAKE_WORDS[measure].title.toLowerCase();
   const what = part.length === 0 ? [words(name)] : sayCheck ? say`${part} (${words(name)})` : part;
+  const amount = amountOf(measure, result);
+  if (amount === null) return what;
+  return say`${what}, ${words(amount.words)} ${number([...path, 'easing', 'amount'], amount.unit)}`;
+}
+
+/** What the amount of a measure is called; null where it has none. */
+function amountOf(measure: MeasureToTake, { easing }: CheckAt['result']) {
   const { amount } = MEASURE_TO_TAKE_WORDS[measure];
-  if (amount === null || result.easing === null || result.easing.amount === null) return what;
-  return say`${what}, ${words(amount)} ${number([...path, 'easing', 'amount'], result.easing.unit)}`;
+  return amount === null || easing === null || easing.amount === null
+    ? null
+    : { words: amount, unit: easing.unit };
 }
 
 function prices(decision: Decision, at: ArrangementAt): readonly Block[] {

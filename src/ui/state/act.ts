@@ -93,7 +93,10 @@ export function acted(ui: Ui, action: Exclude<Action, 'row' | 'place' | 'look'>,
 
 function viewed(ui: Ui, action: Action): Turn {
   const view = RESULT_VIEWS.find((each) => `view-${each}` === action);
-  return [view === undefined ? ui : { ...ui, view, looked: null, mark: 0, scroll: 0 }, []];
+  if (view === undefined) return [ui, []];
+  // what was said belongs to the view that it was said in
+  const session = ui.session.note === null ? ui.session : { ...ui.session, note: null };
+  return [{ ...ui, session, view, looked: null, mark: 0, scroll: 0 }, []];
 }
 
 /** Moves the highlight, or scrolls where there is no list. The frame holds the scroll inside its text. */
