@@ -24,3 +24,14 @@ test.each(Object.entries(TAKEN))('%s says which assumption stands in for it', (i
   expect(question?.unsure).toMatchObject({ as: 'computed', words: question?.preset?.words });
   expect(question?.get(blankAnswers('EUR'), 0)).toBe('unknown');
 });
+
+test.each(QUESTIONS.map((question) => [question.id, question] as const))(
+  '%s is understood by itself, since any question may come next',
+  (_id, question) => {
+    const asked = question.ask({ part: 'Hinge', units: 'inch', currency: 'EUR' });
+    expect(asked).not.toMatch(
+      /\b(that (cut|cutter|drill|hole|supply)|these (vises|setups)|(?<!Name all of )them|(?<!all )of it|from there|is that)\b/,
+    );
+    expect(asked).not.toMatch(/meters a minute|square meter/);
+  },
+);

@@ -9,7 +9,7 @@ export const cutDepth = aboutPart<Uncertain>({
   section: 'cut',
   title: 'Depth of cut',
   path: 'parts.cut.ap',
-  ask: () => 'How deep is that cut, along the tool?',
+  ask: ({ part }) => `How deep is the heaviest cut on ${part}, along the tool?`,
   hint: 'Also called axial depth of cut or ap. Example: 8 mm.',
   hintInch: 'Also called axial depth of cut or ap. Example: 5/16 in.',
   why: 'The force grows with the depth of cut.',

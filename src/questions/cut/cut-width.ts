@@ -10,7 +10,7 @@ export const cutWidth = aboutPart<Uncertain>({
   section: 'cut',
   title: 'Width of cut',
   path: 'parts.cut.ae',
-  ask: () => 'How wide is that cut, across the tool?',
+  ask: ({ part }) => `How wide is the heaviest cut on ${part}, across the tool?`,
   hint: 'Also called radial width of cut or ae; no wider than the cutter. Example: 4 mm.',
   hintInch: 'Also called radial width of cut or ae; no wider than the cutter. Example: 5/32 in.',
   why: 'It sets how thick the chips get and how many teeth cut at a time.',

@@ -9,7 +9,7 @@ export const cutterTeeth = aboutPart<Uncertain>({
   section: 'cut',
   title: 'Teeth',
   path: 'parts.cut.teeth',
-  ask: () => 'How many teeth does that cutter have?',
+  ask: ({ part }) => `How many teeth has the cutter in the heaviest cut on ${part}?`,
   hint: 'Example: 4.',
   why: 'More teeth in the cut push harder.',
   readBy: ['brake-rotary', 'brake-tilt', 'spindle-power', 'spindle-torque'],

@@ -9,7 +9,8 @@ export const cuttingSpeed = aboutPart<Uncertain>({
   section: 'cut',
   title: 'Cutting speed',
   path: 'parts.cut.vc',
-  ask: () => 'What is the cutting speed of that cut, in meters a minute?',
+  ask: ({ part, units }) =>
+    `What is the cutting speed of the heaviest cut on ${part}, in ${units === 'inch' ? 'feet' : 'meters'} a minute?`,
   hint: 'How fast the edge moves through the material. Example: 150 m/min.',
   hintInch: 'How fast the edge moves through the material. Example: 500 ft/min.',
   why: 'With the cutter diameter it gives the spindle speed, and with the force the power.',

@@ -7,7 +7,7 @@ export const interrupted = aboutPart<boolean | 'unknown'>({
   section: 'cut',
   title: 'Interrupted cut',
   path: 'parts.cut.interrupted',
-  ask: () => 'Does that cut run over holes, slots or gaps?',
+  ask: ({ part }) => `Does the heaviest cut on ${part} run over holes, slots or gaps?`,
   hint: 'An interrupted cut hits the material again and again.',
   why: 'Hits are harder than a steady push, so the brakes are held against more.',
   readBy: ['brake-rotary', 'brake-tilt'],

@@ -9,7 +9,7 @@ export const toothFeed = aboutPart<Uncertain>({
   section: 'cut',
   title: 'Feed per tooth',
   path: 'parts.cut.fz',
-  ask: () => 'What is the feed per tooth of that cut?',
+  ask: ({ part }) => `What is the feed per tooth of the heaviest cut on ${part}?`,
   hint: 'How far the work moves from one tooth to the next. Example: 0.1 mm.',
   hintInch: 'How far the work moves from one tooth to the next. Example: 0.004 in.',
   why: 'Thicker chips push harder.',

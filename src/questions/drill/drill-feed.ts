@@ -9,7 +9,7 @@ export const drillFeed = aboutPart<Uncertain>({
   section: 'drill',
   title: 'Drill feed',
   path: 'parts.drill.feed',
-  ask: () => 'How far does that drill go in with each turn?',
+  ask: ({ part }) => `How far does the largest drill go into ${part} with each turn?`,
   hint: 'The feed per revolution. Example: 0.2 mm.',
   hintInch: 'The feed per revolution. Example: 0.008 in.',
   why: 'The push of a drill grows with its feed.',

@@ -9,7 +9,7 @@ export const drillOffset = aboutPart<Uncertain>({
   section: 'drill',
   title: 'Distance of the hole',
   path: 'parts.drill.offset',
-  ask: () => 'How far is that hole from the axis that has to hold it?',
+  ask: ({ part }) => `How far is the large drilled hole in ${part} from the axis that has to hold it?`,
   hint: 'Level, from the middle of the rotary to the middle of the hole. Example: 40 mm.',
   hintInch: 'Level, from the middle of the rotary to the middle of the hole. Example: 1.5 in.',
   why: 'The push works on that lever.',

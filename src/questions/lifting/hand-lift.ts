@@ -10,7 +10,7 @@ export const handLift = aboutShop<Uncertain>({
   section: 'lifting',
   title: 'Height of the lift',
   path: 'shop.lifting.hand.lift',
-  ask: () => 'How far up is it lifted from there?',
+  ask: () => 'How far up do the hands lift a rotary, from where the lift begins?',
   hint: 'To the height of the machine table, or over its edge. Example: 250 mm.',
   hintInch: 'To the height of the machine table, or over its edge. Example: 10 in.',
   why: 'The further it is lifted, the less of it a back can bear.',

@@ -9,7 +9,7 @@ export const liftingPeople = aboutShop<Uncertain>({
   section: 'lifting',
   title: 'People who lift',
   path: 'shop.lifting.hand.people',
-  ask: () => 'How many people would lift it together by hand?',
+  ask: () => 'How many people would lift a rotary together by hand?',
   hint: 'Only those who are there each time and fit for it; rules on lifting at work come first. Example: 2.',
   why: 'What backs can bear is little, and two people do not bear twice as much as one.',
   readBy: ['lift'],

@@ -9,10 +9,10 @@ export const loadCenter = aboutShop<Uncertain>({
   section: 'lifting',
   title: 'Load center',
   path: 'shop.lifting.forklift.loadCenter',
-  ask: () => 'At which load center is that?',
-  hint: 'It stands beside it on the plate: how far out on the forks the middle of the load may be. Example: 500 mm.',
+  ask: () => 'At which load center may the forklift lift as much as its plate says?',
+  hint: 'It stands beside the weight on the plate: how far out on the forks the middle of the load may be. Example: 500 mm.',
   hintInch:
-    'It stands beside it on the plate: how far out on the forks the middle of the load may be. Example: 24 in.',
+    'It stands beside the weight on the plate: how far out on the forks the middle of the load may be. Example: 24 in.',
   why: 'A rotary is reached into the machine further out than that, where the truck may lift less.',
   readBy: ['lift'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 1e4 } },

@@ -9,7 +9,7 @@ export const slingAngle = aboutShop<Uncertain>({
   section: 'lifting',
   title: 'Angle of the sling',
   path: 'shop.lifting.hoist.slingAngle',
-  ask: () => 'How steep do its legs hang, measured from level?',
+  ask: () => 'How steep do the legs of the sling hang, measured from level?',
   hint: 'Straight down is 90. The flatter they hang the harder they pull; a rigger says how flat is allowed. Example: 60.',
   why: 'At 30 degrees each leg pulls twice as hard as at 90, and the eye bolts are pulled sideways.',
   readBy: ['lift'],

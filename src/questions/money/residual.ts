@@ -8,7 +8,7 @@ export const residual = aboutShop<Uncertain>({
   section: 'money',
   title: 'Worth at the end',
   path: 'money.residual',
-  ask: (about) => `What will it still be worth after these years${inCurrency(about)}?`,
+  ask: (about) => `What will all of it still be worth after the years that you look at${inCurrency(about)}?`,
   hint: 'What somebody would pay for it then; nothing is 0. Example: 30000.',
   why: 'What it can be sold for comes back.',
   readBy: ['netPresentValue'],

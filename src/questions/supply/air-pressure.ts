@@ -8,7 +8,7 @@ export const airPressure = aboutShop<Uncertain>({
   section: 'supply',
   title: 'Air pressure',
   path: 'shop.air.bar',
-  ask: () => 'At which pressure does it arrive?',
+  ask: () => 'At which pressure does compressed air arrive at the machine?',
   hint: 'As on the gauge at the end of the pipe. Example: 7 bar.',
   hintInch: 'As on the gauge at the end of the pipe. Example: 100 psi.',
   why: 'A brake that is held by air holds less where the pressure is less.',

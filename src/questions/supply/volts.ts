@@ -9,7 +9,7 @@ export const volts = aboutShop<Uncertain>({
   section: 'supply',
   title: 'Voltage',
   path: 'shop.power.volts',
-  ask: () => 'How many volts does that supply have?',
+  ask: () => 'How many volts does the electric supply for the machine have?',
   hint: 'As on its plate; of three phases, between two of them. Example: 400 V, or 480 V.',
   why: 'A machine made for another voltage needs a transformer, which costs money and floor.',
   readBy: ['power'],

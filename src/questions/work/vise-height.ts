@@ -9,7 +9,7 @@ export const viseHeight = aboutShop<Uncertain>({
   section: 'work',
   title: 'Height of a vise',
   path: 'work.vise.height',
-  ask: () => 'How high above the table do parts sit in one of these vises?',
+  ask: () => 'How high above the table do parts sit in a vise beside the rotary?',
   hint: 'From the table to the bed between the jaws. Example: 75 mm.',
   hintInch: 'From the table to the bed between the jaws. Example: 3 in.',
   why: 'What lifts the head of the machine for tall work takes reach away from low work, and the vise gives some of it back.',

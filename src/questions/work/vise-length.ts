@@ -10,7 +10,7 @@ export const viseLength = aboutShop<Uncertain>({
   section: 'work',
   title: 'Length of a vise',
   path: 'work.vise.length',
-  ask: () => 'How long is one of these vises?',
+  ask: () => 'How long is a vise that stays beside the rotary?',
   hint: 'Over all, from the handle end of the bed to the other. Example: 450 mm.',
   hintInch: 'Over all, from the handle end of the bed to the other. Example: 17 3/4 in.',
   why: 'A vise stands across the table, and its bed must not stand far over the edge.',

@@ -10,7 +10,7 @@ export const viseWidth = aboutShop<Uncertain>({
   section: 'work',
   title: 'Width of a vise',
   path: 'work.vise.width',
-  ask: () => 'How wide is one of these vises?',
+  ask: () => 'How wide is a vise that stays beside the rotary?',
   hint: 'Over all, across the jaws. Example: 152 mm.',
   hintInch: 'Over all, across the jaws. Example: 6 in.',
   why: 'Vises stand beside the rotary as many as find room there.',

@@ -8,7 +8,7 @@ export const handlingMinutes = aboutPart<Uncertain>({
   section: 'yearly',
   title: 'Handling minutes',
   path: 'parts.yearly.handlingMinutes',
-  ask: () => 'How many minutes does it take to clamp one piece and take it off again?',
+  ask: ({ part }) => `How many minutes does it take to clamp one piece of ${part} and take it off again?`,
   hint: 'For one setup. Example: 3.',
   why: 'Every setup that falls away saves it on every piece.',
   readBy: ['coverage', 'payback'],

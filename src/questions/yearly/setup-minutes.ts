@@ -8,7 +8,7 @@ export const setupMinutes = aboutPart<Uncertain>({
   section: 'yearly',
   title: 'Minutes a setup',
   path: 'parts.yearly.setupMinutes',
-  ask: () => 'How many minutes does it take to set up for one of these setups?',
+  ask: ({ part }) => `How many minutes does it take to set up for one setup of ${part}?`,
   hint: 'Vise or fixture, tools, zero point, first piece. Example: 35, or 1.5 h.',
   why: 'Setup time saved is time for other work.',
   readBy: ['coverage', 'payback'],

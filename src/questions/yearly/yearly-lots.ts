@@ -8,7 +8,7 @@ export const yearlyLots = aboutPart<Uncertain>({
   section: 'yearly',
   title: 'Lots a year',
   path: 'parts.yearly.lots',
-  ask: () => 'In how many lots do you make them?',
+  ask: ({ part }) => `In how many lots do you make ${part} in a year?`,
   hint: 'How often in a year you set up for this part. Example: 12, once a month.',
   why: 'Each lot is set up anew, and that is where a rotary saves most.',
   readBy: ['coverage', 'payback'],
