@@ -10,7 +10,7 @@ export type Found =
 
 /**
  * The place that a text names: the number of a question, the beginning of its title or id (of this part first,
- * then of the shop), the name of a part, or `parts`, `review`, `open` (the first open one). Example: 'tol' while a part is asked about → its tolerance.
+ * then of the shop), the name of a part, also with a title behind it, or `parts`, `review`, `open` (the first open one). Example: 'tol' while a part is asked about → its tolerance.
  */
 export function findPlace(session: Session, world: World, text: string): Found {
   const typed = text.trim().toLowerCase();
@@ -30,6 +30,14 @@ export function findPlace(session: Session, world: World, text: string): Found {
   const part = answers.parts.findIndex((each) => each.name.toLowerCase() === typed);
   if (part >= 0) return yes({ at: 'review', part });
   const asked = items.filter((item) => item.applies);
+  const named = partNamed(answers.parts, typed);
+  if (named !== null) {
+    const found = pick(
+      asked.filter(({ subject }) => subject === named.part),
+      named.rest,
+    );
+    if (found !== null) return found;
+  }
   const here = session.at.at === 'question' ? session.at.subject : null;
   return (
     pick(
@@ -45,6 +53,17 @@ export function findPlace(session: Session, world: World, text: string): Found {
       `No question and no part is called "${text.trim()}": type its number or words of its title; "review" lists them.`,
     )
   );
+}
+
+/** A part and what follows its name. Example: 'fan wheel: must' → that part, 'must'; the longest name counts. */
+function partNamed(parts: readonly { readonly name: string }[], typed: string) {
+  const fits = parts
+    .map(({ name }, part) => ({ part, name: name.toLowerCase() }))
+    .filter(({ name }) => typed.startsWith(name) && /^[\s:,]/.test(typed.slice(name.length)))
+    .toSorted((a, b) => b.name.length - a.name.length);
+  const [first] = fits;
+  if (first === undefined) return null;
+  return { part: first.part, rest: typed.slice(first.name.length).replace(/^[\s:,]+/, '') };
 }
 
 /** The question to ask next; where every one that matters is answered, the first that is not. */
@@ -68,7 +87,7 @@ function pick(items: readonly Item[], typed: string): Found | null {
     const titles = [...new Set(some.map(({ question }) => question.title))].slice(0, 5);
     if (titles.length === 1) {
       return no(
-        `"${titles[0]}" is asked about each part: type its number from the review, or the name of the part.`,
+        `"${titles[0]}" is asked about each part: type the name of the part before it, or its number from the review.`,
       );
     }
     return no(`"${typed}" can be ${titles.join(' or ')}: type more of it, or the number from the review.`);

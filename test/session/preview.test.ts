@@ -38,4 +38,16 @@ describe('an answer before it is given', () => {
     expect(live).toMatchObject({ leftBefore: 12, left: 3, dropped: { check: 'swing' } });
     expect(JSON.stringify(session)).toBe(before);
   });
+
+  test('that is the answer already is told to change nothing while something is tried', () => {
+    const atResult = go(
+      oneBlock(),
+      { type: 'go', to: { at: 'result' } },
+      { type: 'try-find', text: 'budget' },
+    );
+    const same = previewOf(atResult.session, { type: 'reply', text: '180000' }, WORLD);
+    expect(same.ok && same.takes).toBe('Nothing is changed: that is the answer already.');
+    const other = previewOf(atResult.session, { type: 'reply', text: '150000' }, WORLD);
+    expect(other.ok && other.takes).toBe('Enter takes: 150 000 EUR');
+  });
 });

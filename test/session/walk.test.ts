@@ -131,6 +131,8 @@ describe('go to', () => {
     expect(asked(go(talk, find('4')))).toBe('shape');
     expect(asked(go(talk, find('tolerance')))).toBe('tolerance');
     expect(asked(go(talk, find('lock gate hinge')))).toBe('review');
+    expect(asked(go(talk, find('Lock gate hinge: must')))).toBe('must');
+    expect(asked(go(talk, find('lock gate hinge depth from the top')))).toBe('depth-top');
     expect(asked(go(talk, find('parts')))).toBe('parts');
   });
 

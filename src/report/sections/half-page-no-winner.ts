@@ -100,6 +100,6 @@ function nearestLine(decision: Decision, at: ArrangementAt): readonly Line[] {
   const where = part === null ? [] : say`, for ${part}`;
   const by = short.length === 0 ? [] : say`, so it falls short by ${short}`;
   return [
-    say`The nearest is ${name}. At its ${words(CHECK_WORDS[check].name)}${where}: needed ${need}, there is ${have}${by}.`,
+    say`The nearest is ${name}. What stops it first is ${words(CHECK_WORDS[check].name)}${where}: needed ${need}, there is ${have}${by}.`,
   ];
 }

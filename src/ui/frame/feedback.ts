@@ -54,7 +54,10 @@ export function feedbackOf(
     ...(wrong === null ? [] : lines(`✗ ${wrong}`, 'error')),
   ];
   const before = accepted === null ? null : effectOf(() => liveOf(ui.session, world), ui.session, world);
-  const would = now?.ok ? effectOf(() => previewLive(now, world), now.after, world) : null;
+  const would =
+    now?.ok && now.after.note?.kind === 'accepted'
+      ? effectOf(() => previewLive(now, world), now.after, world)
+      : null;
   if (!roomy) {
     const short =
       now?.ok && would !== null
@@ -67,7 +70,7 @@ export function feedbackOf(
   return {
     told,
     live: [
-      ...(now?.ok ? lines(`Enter takes: ${now.words}`, 'strong') : []),
+      ...(now?.ok ? lines(now.takes, 'strong') : []),
       ...(accepted === null ? [] : lines(`Before: ${accepted.title}: ${accepted.words}. ${before}`, 'quiet')),
       ...(would === null ? [] : lines(`With it: ${would}`, 'plain')),
     ],
