@@ -41,7 +41,7 @@ export const LOOKS = {
   frame: look('thin', 'solid'),
   curve: look('heavy', 'solid'),
   guide: look('thin', 'dotted'),
-  bar: look('plain', 'solid', 'rising'),
+  spot: look('plain', 'solid', 'crossed'),
 } as const satisfies Readonly<Record<string, Look>>;
 
 export type Thing = keyof typeof LOOKS;

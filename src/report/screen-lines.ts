@@ -1,7 +1,8 @@
 import type { Decision } from '../rules/decision.ts';
-import { type Block, paragraph } from './blocks/block.ts';
+import { type Block, figureBlock, paragraph } from './blocks/block.ts';
 import { say, words } from './blocks/inline.ts';
 import { type TextLook, textLines } from './exports/text-blocks.ts';
+import { tradeOffChart } from './figures/trade-off-chart.ts';
 import { bigger } from './sections/bigger.ts';
 import { bothWays } from './sections/both-ways.ts';
 import { cautions } from './sections/cautions.ts';
@@ -73,7 +74,12 @@ const shopLines: Lines = screen([theShop, lifting]);
 const moneyLines: Lines = screen([money]);
 
 /** What was given up against the next best, and at which step of the ranking. */
-const tradeOffLines: Lines = screen([runnersUp, bothWays, ranking, bigger]);
+const tradeOffLines: Lines = screen([runnersUp, unbeaten, bothWays, ranking, bigger]);
+
+/** What nothing beats, drawn; beside the report it stands with the comparison. */
+function unbeaten(decision: Decision): readonly Block[] {
+  return figureBlock(tradeOffChart(decision));
+}
 
 /** How far each answer may move while the recommendation stays. */
 const rangesLines: Lines = screen([ranges]);

@@ -7,7 +7,7 @@ import { textElement } from './text.ts';
 
 const RADIUS = 2.3;
 const AWAY = 8;
-const LABEL_AWAY = 1.5;
+export const LABEL_AWAY = 1.5;
 
 const WAYS: Readonly<Record<Side | 'on', Point>> = {
   left: [-1, 0],

@@ -99,11 +99,11 @@ function words(
   const look = { anchor: 'middle', bold: dimension.tight, rim: true } as const;
   if (long > textWidth(text, TEXT_SIZE) + 2 * ARROW) {
     return level
-      ? textElement(text, x1, y1 - 0.9, look)
-      : textElement(text, x1 - 0.9, y1, { ...look, upward: true });
+      ? textElement(text, x1, y1 - 1.2, look)
+      : textElement(text, x1 - 1.2, y1, { ...look, upward: true });
   }
   if (long > LETTER + 2 * ARROW) {
-    return level ? textElement(key, x1, y1 - 0.9, look) : textElement(key, x1 - 2, y1 + 1.1, look);
+    return level ? textElement(key, x1, y1 - 1.2, look) : textElement(key, x1 - 2, y1 + 1.1, look);
   }
   return level
     ? textElement(key, Math.max(from[0], to[0]) + ARROW * 2 + 2, y1 + 1.1, look)

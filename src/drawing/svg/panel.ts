@@ -4,7 +4,7 @@ import type { Keys } from '../keys.ts';
 import { type Lanes, lanesOf } from '../lanes.ts';
 import { boundsOf } from '../outline.ts';
 import type { Panel, Side } from '../scene.ts';
-import { labelElement, markElements } from './mark.ts';
+import { LABEL_AWAY, labelElement, markElements } from './mark.ts';
 import { FIRST_LANE, LANE, measureElements } from './measure.ts';
 import { LINE_HEIGHT, length, type Paper, TEXT_SIZE, textWidth } from './paper.ts';
 import { shapeElements } from './shape.ts';
@@ -31,7 +31,7 @@ interface Room {
 
 function roomOf(panel: Panel, scale: number): Room {
   const lanes = lanesOf(panel.dimensions, LEAST_ON_PAPER * scale);
-  const beside = (side: Side): number => roomBeside(lanes[side].length) + labelRoom(panel, side);
+  const beside = (side: Side): number => roomBeside(lanes[side].length) + labelRoom(panel, side, scale);
   const around = {
     left: beside('left'),
     right: beside('right'),
@@ -41,12 +41,18 @@ function roomOf(panel: Panel, scale: number): Room {
   return { lanes, around };
 }
 
-/** Words at the axes of a chart stand outside of it. */
-function labelRoom({ labels, marks }: Panel, side: Side): number {
-  const own = labels.filter((label) => label.side === side).map(({ text }) => textWidth(text, TEXT_SIZE));
-  const ring = marks.some(({ stands }) => stands === side) ? RING : 0;
-  if (own.length === 0) return ring;
-  return Math.max(ring, side === 'left' || side === 'right' ? Math.max(...own) : LINE_HEIGHT);
+/** How far words and rings stand out of the picture. */
+function labelRoom(panel: Panel, side: Side, scale: number): number {
+  const ring = panel.marks.some(({ stands }) => stands === side) ? RING : 0;
+  const { left, right } = boundsOf(panel);
+  const out = panel.labels.map(({ at: [x], text, side: own }): number => {
+    const wide = textWidth(text, TEXT_SIZE);
+    const [inLeft, inRight] = [(x - left) / scale, (right - x) / scale];
+    if (own === 'above' || own === 'below') return side === own ? LINE_HEIGHT : 0;
+    if (own === 'on') return wide / 2 - (side === 'left' ? inLeft : side === 'right' ? inRight : wide);
+    return side === own ? wide + LABEL_AWAY - (own === 'left' ? inLeft : inRight) : 0;
+  });
+  return Math.max(ring, ...out);
 }
 
 const RING = 7;
@@ -75,8 +81,8 @@ export function panelElement({ panel, scale }: PlacedPanel, keys: Keys, atX: num
   return x('g', { transform: `translate(${length(atX)} ${length(atY)})` }, [
     textElement(panel.title, EDGE, TEXT_SIZE, { bold: true }),
     ...panel.shapes.flatMap((shape) => shapeElements(shape, paper)),
-    ...panel.labels.map((label) => labelElement(label, paper)),
     ...measureElements({ paper, keys, lanes, box }),
+    ...panel.labels.map((label) => labelElement(label, paper)),
     ...panel.marks.flatMap((mark) => markElements(mark, paper, keys)),
   ]);
 }

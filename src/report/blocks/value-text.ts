@@ -42,7 +42,8 @@ function intervalAt(value: unknown): Interval | null {
 const magnitude = ({ low, high }: Interval): Interval =>
   high < 0 ? { low: -high, high: -low } : { low, high };
 
-function currencyOf({ inputs }: Decision): string {
+/** The currency of the answers, else that of the catalog; empty where neither names one. */
+export function currencyOf({ inputs }: Decision): string {
   const named = [inputs.answers.currency, inputs.catalog.currency].find((each) => each !== 'unknown');
   return displayText(named ?? '');
 }

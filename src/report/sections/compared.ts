@@ -1,8 +1,9 @@
 import { MEASURES } from '../../questions/answers.ts';
 import type { Decision } from '../../rules/decision.ts';
-import { type Block, details, paragraph, table } from '../blocks/block.ts';
+import { type Block, details, figureBlock, paragraph, table } from '../blocks/block.ts';
 import { number, say, words } from '../blocks/inline.ts';
 import { type ArrangementAt, arrangementAt } from '../checks-at.ts';
+import { tradeOffChart } from '../figures/trade-off-chart.ts';
 import { arrangementName } from '../names.ts';
 import { MEASURE_WORDS } from '../wording/measures.ts';
 
@@ -20,6 +21,7 @@ export function compared(decision: Decision): readonly Block[] {
   });
   return [
     ...(best.length < 2 ? [] : [sideBySide(decision, best)]),
+    ...figureBlock(tradeOffChart(decision)),
     ...(others.length === 0 ? [] : [unbeaten(decision, others)]),
   ];
 }

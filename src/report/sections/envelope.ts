@@ -1,7 +1,8 @@
 import type { Decision, SizeCost } from '../../rules/decision.ts';
-import { type Block, type Cell, heading, paragraph, table } from '../blocks/block.ts';
+import { type Block, type Cell, figureBlock, heading, paragraph, table } from '../blocks/block.ts';
 import { codeData, type Inline, number, say, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
+import { coverageChart } from '../figures/coverage-chart.ts';
 import { machineName, partName, rotaryName } from '../names.ts';
 
 /** How large the rotary has to be: the share of the hours that a swing holds, and where it stops to pay. */
@@ -36,6 +37,7 @@ export function envelope(decision: Decision): readonly Block[] {
       rows,
     ),
     paragraph(kneeSentence(decision, knee, atKnee, forAll)),
+    ...figureBlock(coverageChart(decision)),
   ];
 }
 

@@ -1,7 +1,8 @@
 import type { Decision, Money } from '../../rules/decision.ts';
-import { type Block, heading, list, paragraph } from '../blocks/block.ts';
+import { type Block, figureBlock, heading, list, paragraph } from '../blocks/block.ts';
 import { type Inline, number, say, words } from '../blocks/inline.ts';
 import { type ArrangementAt, arrangementAt } from '../checks-at.ts';
+import { paybackChart } from '../figures/payback-chart.ts';
 import { CAM_POST_WORDS } from '../wording/money.ts';
 import { capital, hours, results, sensitivity, yearly } from './money-tables.ts';
 
@@ -12,6 +13,7 @@ export function money(decision: Decision): readonly Block[] {
   return [
     heading(2, say`Money`),
     ...worth(at),
+    ...figureBlock(paybackChart(decision, at)),
     paragraph(say`Hours a year now, and with the rotary. Families that it does not hold stay as they are, and so does
       three-axis work.`),
     hours(decision, at),
