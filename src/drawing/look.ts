@@ -35,7 +35,7 @@ export const LOOKS = {
   axis: look('thin', 'chain'),
   vise: look('plain', 'solid', 'crossed'),
   free: look('thin', 'dashed'),
-  wall: look('heavy', 'solid', 'crossed'),
+  bay: look('heavy', 'solid'),
   machine: look('plain', 'solid', 'falling'),
   service: look('thin', 'dashed', 'dots'),
   frame: look('thin', 'solid'),

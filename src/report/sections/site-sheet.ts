@@ -1,8 +1,9 @@
 import type { Decision } from '../../rules/decision.ts';
-import { type Block, type Cell, heading, list, paragraph, table } from '../blocks/block.ts';
+import { type Block, type Cell, figureBlock, heading, list, paragraph, table } from '../blocks/block.ts';
 import { enumerate, type Inline, say, strong, verdictSign, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
 import { type ArrangementAt, arrangementAt, checksAt, firstOfEach, worstFirst } from '../checks-at.ts';
+import { bayPlan } from '../figures/bay-plan.ts';
 import { SITE_ROWS, SITE_WORDS, type SiteRow } from '../wording/site.ts';
 import { siteAnswers } from './site-answers.ts';
 import { contendersNeeds } from './site-contenders.ts';
@@ -28,6 +29,7 @@ export function siteSheet(decision: Decision): readonly Block[] {
         ]
       : []),
     at === undefined ? plainSheet(decision) : sheetFor(decision, at),
+    ...(at === undefined ? [] : figureBlock(bayPlan(decision, at))),
     measuring(),
     ...contendersNeeds(decision),
   ];

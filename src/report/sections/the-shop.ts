@@ -1,8 +1,9 @@
 import type { Decision } from '../../rules/decision.ts';
-import { type Block, heading, paragraph, table } from '../blocks/block.ts';
+import { type Block, figureBlock, heading, paragraph, table } from '../blocks/block.ts';
 import { say, verdictSign, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
 import { arrangementAt, type CheckAt, firstOfEach, ofCoveredParts, worstFirst } from '../checks-at.ts';
+import { bayPlan } from '../figures/bay-plan.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { sentenceCase } from '../wording/sentence-case.ts';
 
@@ -28,6 +29,7 @@ export function theShop(decision: Decision): readonly Block[] {
       ],
       shop.map(row),
     ),
+    ...figureBlock(bayPlan(decision, at)),
   ];
 }
 
