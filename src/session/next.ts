@@ -63,6 +63,12 @@ export function placeBefore(session: Session, world: World): Place | null {
       .map((item) => JSON.stringify(placeOf(item))),
   );
   const isThere = (place: Place): boolean => place.at === 'parts' || answered.has(JSON.stringify(place));
+  // what a changed answer opens is asked in the order of the interview, and so is the way back
+  if (at.at === 'question' && session.detours.length > 0) {
+    const walk = walkOf(kept, world);
+    const here = walk.findIndex((place) => samePlace(place, at));
+    if (here >= 0) return walk.slice(0, here).findLast(isThere) ?? null;
+  }
   // of what was answered before the program was started, the order is that of the interview
   const earlier = walkOf(kept, world).filter(
     (place) => place.at === 'question' && isThere(place) && !trail.some((each) => samePlace(each, place)),

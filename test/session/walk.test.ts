@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { QUESTIONS } from '../../src/questions/index.ts';
+import { newSession } from '../../src/session/start.ts';
 import {
   answers,
   asked,
@@ -134,6 +135,15 @@ describe('go to', () => {
     expect(asked(go(talk, find('Lock gate hinge: must')))).toBe('must');
     expect(asked(go(talk, find('lock gate hinge depth from the top')))).toBe('depth-top');
     expect(asked(go(talk, find('parts')))).toBe('parts');
+  });
+
+  test('back from what a changed answer has opened is to the question before it', () => {
+    const needed: Talk = { session: newSession(WORLD, [], null, 'needed'), effects: [] };
+    const talk = go(needed, 'mm', 'none', 'Hinge', 'block', '90 x 60 x 55', 'brass', 'top, sides');
+    const changed = go(talk, { type: 'go', to: { at: 'result' } }, find('shape'), 'round', '80');
+    expect(asked(changed)).toBe('length');
+    expect(asked(go(changed, { type: 'back' }))).toBe('diameter');
+    expect(asked(go(changed, { type: 'back' }, { type: 'back' }))).toBe('shape');
   });
 
   test('comes back after the answer', () => {
