@@ -2,7 +2,9 @@ import type { Panel } from '../../drawing/scene.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { type Path, placeText } from '../blocks/path.ts';
 import { arrangementAt } from '../checks-at.ts';
+import { bayPlan } from './bay-plan.ts';
 import { elevation } from './elevation.ts';
+import { faceplatePlan } from './faceplate-plan.ts';
 import type { Figure } from './figure.ts';
 import { figureRows } from './figure-rows.ts';
 import { tablePlan } from './table-plan.ts';
@@ -18,7 +20,12 @@ export function explanations(
 ): (check: Path) => readonly string[] {
   const at = arrangementAt(decision, id);
   if (at === undefined) return () => [];
-  const figures = [elevation(decision, at), tablePlan(decision, at)].filter((each) => each !== null);
+  const figures = [
+    elevation(decision, at),
+    faceplatePlan(decision, at),
+    bayPlan(decision, at),
+    tablePlan(decision, at),
+  ].filter((each) => each !== null);
   const given = new Set<Panel>();
   return (check) => {
     const place = `${placeText(check)}.`;

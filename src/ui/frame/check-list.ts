@@ -30,7 +30,7 @@ export function checkListRows(decision: Decision, width: number, ascii: boolean)
           ...text(title, 'strong'),
           ...some.flatMap((each) => [
             ...checkRowsOf(each, width),
-            ...drawn(each.path).map((line) => row(line)),
+            ...apart(drawn(each.path).map((line) => row(line))),
           ]),
           EMPTY,
         ];
@@ -47,6 +47,9 @@ export function checkListRows(decision: Decision, width: number, ascii: boolean)
     ...section('Parts that it does not hold, or that are open', others),
   ];
 }
+
+/** A picture with room above and below it. */
+const apart = (rows: readonly Row[]): readonly Row[] => (rows.length === 0 ? [] : [EMPTY, ...rows, EMPTY]);
 
 const BAR_LEFT = 4;
 const BAR_RIGHT = 12;
