@@ -87,7 +87,7 @@ export const HELP: readonly (readonly [command: string, does: string])[] = [
   ['back', 'goes to the question before; later answers stay'],
   [
     'goto 12',
-    'goes to a question by its number, or a word of its title: goto tolerance; goto open is the first open one',
+    'goes to a question by its number, or a word of its title, with its part before it where several have it: goto tolerance, goto hinge tolerance; goto open is the first open one',
   ],
   ['why or ?', 'says why this is asked'],
   ['review', 'lists every answer, to be changed by its number'],

@@ -70,7 +70,7 @@ export function placeFrame(ui: Ui, screen: Screen, context: Context): readonly R
     case 'overwrite':
       return list('The file is there already', `${screen.file} is there already. Replace it?`);
     case 'next':
-      return nextFrame(context, below);
+      return nextFrame(screen.accepted !== null, context, below);
     case 'file':
       return fileFrame(ui, screen, context, below);
     default:
@@ -78,9 +78,13 @@ export function placeFrame(ui: Ui, screen: Screen, context: Context): readonly R
   }
 }
 
-/** Between an answer and the next question. */
-function nextFrame({ width, height, here, unsaved }: Context, below: readonly Block[]): readonly Row[] {
-  const saved = unsaved === null ? 'Your answer is saved. ' : '';
+/** Between an answer, or going on with a saved interview, and the next question. */
+function nextFrame(
+  isAnswered: boolean,
+  { width, height, here, unsaved }: Context,
+  below: readonly Block[],
+): readonly Row[] {
+  const saved = isAnswered && unsaved === null ? 'Your answer is saved. ' : '';
   return stacked(
     [
       rowsBlock([titleRow('What to ask next', '', width)], 0),
