@@ -131,7 +131,7 @@ describe('The half page', () => {
     const text = said(halfPage, demo('shop-nothing-passes'));
     expect(text).toContain('so nothing should be ordered.');
     expect(text).toContain(
-      'The nearest is Spindlewood. At its swing, for Stern casting: needed 1128.1 mm, there is 950 mm',
+      'The nearest is Spindlewood. What stops it first is swing, for Stern casting: needed 1128.1 mm, there is 950 mm',
     );
   });
 });
