@@ -1,5 +1,4 @@
 import type { Answers } from '../../src/questions/answers.ts';
-import { isBasicFact } from '../../src/questions/basic-facts.ts';
 import { QUESTIONS } from '../../src/questions/index.ts';
 import { isAbout as isAboutPath } from '../../src/questions/is-about.ts';
 import type { Question } from '../../src/questions/question.ts';
@@ -22,9 +21,6 @@ export function everyQuestion(parts: number): readonly Asked[] {
     ...shop(QUESTIONS.slice(first)),
   ];
 }
-
-/** Asked first, without any reckoning. */
-export const isBasic = ({ question }: Asked): boolean => isBasicFact(question);
 
 /** Whether it is asked at all, given what was answered. */
 export const applies = ({ question, part }: Asked, answers: Answers): boolean =>

@@ -4,7 +4,8 @@ import { blankAnswers, blankPart } from '../../src/questions/blank-answers.ts';
 import { unknownsIn } from '../../src/rules/asking/asking.ts';
 import type { Unknown } from '../../src/rules/decision.ts';
 import { runningOf, type Standing } from '../../src/rules/standing.ts';
-import { type Asked, answeredWith, applies, everyQuestion, isAbout, isBasic } from './asked.ts';
+import { type Asked, answeredWith, applies, everyQuestion, isAbout } from './asked.ts';
+import { isFixedFact } from './fixed-facts.ts';
 
 /** Which of these questions comes next; each of them may still change the result. */
 export type Order = (open: readonly Asked[], standing: Standing, answers: Answers) => Asked | undefined;
@@ -25,7 +26,7 @@ export interface Interview {
 const openTo = (standing: Standing, answers: Answers): readonly Unknown[] =>
   unknownsIn(standing, answers).filter(({ ask }) => ask === 'you');
 
-const FEW = 3;
+export const FEW = 3;
 
 /**
  * An interview with a shop that answers every question that it is asked. First the basic facts; then, while something
@@ -43,7 +44,7 @@ export function interviewed(truth: Answers, catalog: Catalog, order: Order): Int
     answers = answeredWith(question, answers, truth);
     asked.add(question);
   };
-  for (const question of questions) if (isBasic(question) && applies(question, answers)) ask(question);
+  for (const question of questions) if (isFixedFact(question) && applies(question, answers)) ask(question);
   let standing = runningOf(answers, catalog);
   let untilThree: number | null = null;
   for (;;) {
@@ -61,14 +62,15 @@ export function interviewed(truth: Answers, catalog: Catalog, order: Order): Int
     // what surely fails goes on failing as answers become known
     standing = runningOf(answers, catalog, new Set(standing.running.map(({ id }) => id)));
   }
-  const isRight =
-    standing.outcome === whole.outcome &&
-    standing.ranking.contenders.join() === whole.ranking.contenders.join();
   return {
     untilProven: asked.size,
     untilThree: untilThree ?? asked.size,
     skipped: questions.filter((each) => !asked.has(each) && applies(each, answers)).length,
-    isRight,
+    isRight: isSame(standing, whole),
     outcome: standing.outcome,
   };
 }
+
+/** The same outcome, and the same arrangements that may win. */
+export const isSame = (a: Standing, b: Standing): boolean =>
+  a.outcome === b.outcome && a.ranking.contenders.join() === b.ranking.contenders.join();

@@ -1,56 +1,56 @@
 // node scripts/run.mjs bench/interviews/run.ts [shops] [first seed]: questions that simulated interviews need, by order.
+// Each interview is a line on stderr; with --from FILES the table is made of such lines instead.
+import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
+import type { Catalog } from '../../src/catalog/catalog.ts';
 import { readCatalog } from '../../src/catalog/read.ts';
+import type { Answers } from '../../src/questions/answers.ts';
+import { interviewedByTheProgram } from './by-the-program.ts';
 import { fixedOrder } from './fixed-order.ts';
-import { type Interview, interviewed, type Order } from './interview.ts';
-import { narrowingOrder } from './narrowing-order.ts';
+import { type Interview, interviewed } from './interview.ts';
 import { simulatedShop } from './shops.ts';
+import { interviewTable } from './table.ts';
 
-const ORDERS: Readonly<Record<string, Order>> = { fixed: fixedOrder, narrowing: narrowingOrder };
+type Interviewing = (truth: Answers, catalog: Catalog) => Interview;
 
-const [shops = 200, first = 1] = process.argv.slice(2).map(Number);
-const catalog = readCatalog([resolve('catalog-demo')]);
-if (!catalog.ok) throw new Error('the demo catalog cannot be read');
-
-const found = new Map<string, Interview[]>(Object.keys(ORDERS).map((name) => [name, []]));
-for (let seed = first; seed < first + shops; seed += 1) {
-  const truth = simulatedShop(seed);
-  for (const [name, order] of Object.entries(ORDERS)) {
-    const interview = interviewed(truth, catalog.value, order);
-    found.get(name)?.push(interview);
-    console.error(`${seed} ${name}: ${JSON.stringify(interview)}`);
-  }
-}
-
-const mean = (numbers: readonly number[]): number =>
-  numbers.reduce((sum, each) => sum + each, 0) / Math.max(1, numbers.length);
-const median = (numbers: readonly number[]): number => {
-  const sorted = numbers.toSorted((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+const ORDERS: Readonly<Record<string, Interviewing>> = {
+  fixed: (truth, catalog) => interviewed(truth, catalog, fixedOrder),
+  adaptive: interviewedByTheProgram,
 };
-const shown = (number: number): string => number.toFixed(1);
-const fixed = found.get('fixed') ?? [];
-const against = (number: number, its: number): string =>
-  `${shown(number)} (${number <= its ? '−' : '+'}${Math.abs((1 - number / its) * 100).toFixed(0)} %)`;
 
-console.log(
-  '| order | shops | right | until proven, mean | median | until three are left, mean | median | never asked |',
-);
-console.log('| --- | --- | --- | --- | --- | --- | --- | --- |');
-for (const [name, all] of found) {
-  const of = (key: 'untilProven' | 'untilThree' | 'skipped') => mean(all.map((each) => each[key]));
-  const its = (key: 'untilProven' | 'untilThree') => mean(fixed.map((each) => each[key]));
-  const right = all.filter(({ isRight }) => isRight).length;
-  const middle = (key: 'untilProven' | 'untilThree') => median(all.map((each) => each[key]));
-  const cells = [
-    ...[name, all.length, right],
-    ...[against(of('untilProven'), its('untilProven')), middle('untilProven')],
-    ...[against(of('untilThree'), its('untilThree')), middle('untilThree')],
-    shown(of('skipped')),
-  ];
-  console.log(`| ${cells.join(' | ')} |`);
+type Lines = Map<string, Map<number, Interview>>;
+
+function put(lines: Lines, name: string, seed: number, interview: Interview): void {
+  lines.set(name, (lines.get(name) ?? new Map()).set(seed, interview));
 }
-const outcomes = fixed.map(({ outcome }) => outcome);
-console.log(
-  `\n${['recommended', 'none', 'open'].map((each) => `${outcomes.filter((one) => one === each).length} ${each}`).join(', ')}.`,
-);
+
+function linesFrom(files: readonly string[]): Lines {
+  const lines: Lines = new Map();
+  for (const file of files)
+    for (const [, seed, name = '', interview = ''] of readFileSync(file, 'utf8').matchAll(
+      /^(\d+) (\w+): (\{.*\})$/gm,
+    ))
+      put(lines, name, Number(seed), JSON.parse(interview));
+  return lines;
+}
+
+function linesOf(shops: number, first: number, names: readonly string[]): Lines {
+  const catalog = readCatalog([resolve('catalog-demo')]);
+  if (!catalog.ok) throw new Error('the demo catalog cannot be read');
+  const lines: Lines = new Map();
+  for (let seed = first; seed < first + shops; seed += 1) {
+    const truth = simulatedShop(seed);
+    for (const name of names) {
+      const interview = ORDERS[name]?.(truth, catalog.value);
+      if (interview === undefined) throw new Error(`there is no order ${name}`);
+      put(lines, name, seed, interview);
+      console.error(`${seed} ${name}: ${JSON.stringify(interview)}`);
+    }
+  }
+  return lines;
+}
+
+const [how, ...rest] = process.argv.slice(2);
+const [shops = 200, first = 1] = [how, rest[0]].filter((each) => each !== undefined).map(Number);
+const names = rest.length > 1 ? rest.slice(1) : Object.keys(ORDERS);
+console.log(interviewTable(how === '--from' ? linesFrom(rest) : linesOf(shops, first, names)));

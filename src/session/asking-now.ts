@@ -1,3 +1,4 @@
+import { answerPath } from '../questions/answer-path.ts';
 import type { Answers } from '../questions/answers.ts';
 import { isAbout } from '../questions/is-about.ts';
 import type { Asking, DecidingAnswer } from '../rules/asking/asking.ts';
@@ -17,11 +18,14 @@ export interface AskingNow extends Pick<Asking, 'outcome' | 'left'> {
 }
 
 /** What the engine says of answers, as questions that are open. 'later' where it says nothing yet. */
-export function askingNow(survey: Survey, ask: (answers: Answers) => Asking | 'later'): AskingNow | 'later' {
-  const answers = hedged(survey);
-  const asking = ask(answers);
+export function askingNow(
+  { answers, items }: Survey,
+  ask: (answers: Answers, unasked: readonly string[]) => Asking | 'later',
+): AskingNow | 'later' {
+  const open = items.filter(isOpen);
+  const unasked = open.map(({ question, subject }) => answerPath(question, subject, answers));
+  const asking = ask(answers, unasked);
   if (asking === 'later') return 'later';
-  const open = survey.items.filter(isOpen);
   const found = new Map<Item, DecidingQuestion>();
   for (const deciding of asking.answers) {
     const item = itemAbout(open, deciding.answer, answers);
@@ -37,16 +41,6 @@ const LAST_OF_ALL = { touches: 0, drops: 0, ordersOnly: true } as const;
 
 const reads = ({ question }: Item, checks: readonly string[]): boolean =>
   question.readBy.some((id) => checks.includes(id));
-
-/**
- * Answers as they are, but what has a usual value and was not asked yet is not taken for known: otherwise it could
- * never be worth asking.
- */
-function hedged({ answers, items }: Survey): Answers {
-  return items
-    .filter((item) => isOpen(item) && item.given === undefined && item.question.preset !== null)
-    .reduce((all, { question, subject }) => question.set(all, subject ?? 0, 'unknown'), answers);
-}
 
 /** The open question about a value; where none is, one that it is a detail of. */
 function itemAbout(open: readonly Item[], path: string, answers: Answers): Item | undefined {

@@ -56,11 +56,12 @@ export function advance(session: Session, world: World): Session {
  */
 function firstOpened(session: Session, since: Detour, world: World): Item | undefined {
   const here = itemAt(session.at, session.kept, world);
-  const { items } = world.survey(session.kept);
+  const { answers, items } = world.survey(session.kept);
   const from = here === undefined ? items.length : items.indexOf(here) + 1;
   return items.slice(from).find((item) => {
     if (item.subject !== here?.subject || !isOpen(item)) return false;
-    if (session.asks === 'needed' && item.objection === null && !isBasicFact(item.question)) return false;
+    const isAsked = session.asks === 'all' || item.objection !== null || isBasicFact(item.question, answers);
+    if (!isAsked) return false;
     const then = itemAt(placeOf(item), since.kept, world);
     return then === undefined || !isOpen(then);
   });

@@ -8,10 +8,12 @@ import type { World } from './world.ts';
 type Standing = Pick<Session, 'kept' | 'asks'>;
 
 /** Open questions that are asked whatever they may change: basic facts, and what contradicts another answer. */
-export const openBasics = ({ kept }: Pick<Session, 'kept'>, world: World): readonly Item[] =>
-  world
-    .survey(kept)
-    .items.filter((item) => isOpen(item) && (isBasicFact(item.question) || item.objection !== null));
+export function openBasics({ kept }: Pick<Session, 'kept'>, world: World): readonly Item[] {
+  const { answers, items } = world.survey(kept);
+  return items.filter(
+    (item) => isOpen(item) && (isBasicFact(item.question, answers) || item.objection !== null),
+  );
+}
 
 /**
  * Which questions can still change the result. Null where that is not asked: while basic facts are open, while nothing
@@ -31,7 +33,9 @@ export function worthAsking(session: Standing, world: World): AskingNow | 'later
 export function nextPlace(session: Session, world: World): Place {
   if (session.asks === 'all') return neighbor(session, world, 1) ?? REVIEW;
   const basics = openBasics(session, world);
-  const early = basics.find(({ question, subject }) => subject !== null || comesFirst(question));
+  const ofParts = basics.filter(({ question, subject }) => subject !== null || comesFirst(question));
+  // what must be held is chosen among all of them
+  const early = ofParts.find(({ question }) => question.id !== 'must') ?? ofParts[0];
   if (early !== undefined) return placeOf(early);
   if (isLastOfParts(session, world)) return PARTS;
   const [basic] = basics;
@@ -48,7 +52,7 @@ export function nextPlace(session: Session, world: World): Place {
 /** Whether it stands at a basic fact that leads to the list of parts, and that was not gone on from yet. */
 function isLastOfParts({ at, kept, trail }: Session, world: World): boolean {
   const question = itemAt(at, kept, world)?.question;
-  if (question === undefined || !isBasicFact(question)) return false;
+  if (question === undefined || !isBasicFact(question, world.survey(kept).answers)) return false;
   return (question.of === 'part' || comesFirst(question)) && !trail.some((place) => samePlace(place, PARTS));
 }
 

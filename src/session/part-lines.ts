@@ -15,7 +15,8 @@ export interface PartLine {
 export function partLines(session: Session, survey: Survey, world: World): readonly PartLine[] {
   const context = { ...world.setting, units: unitsOf(session.kept) };
   const isAsked = (item: Item): boolean =>
-    isOpen(item) && (session.asks === 'all' || isBasicFact(item.question) || item.objection !== null);
+    isOpen(item) &&
+    (session.asks === 'all' || item.objection !== null || isBasicFact(item.question, survey.answers));
   return survey.answers.parts.map(({ name }, index) => {
     const own = survey.items.filter((item) => item.subject === index);
     const summary = own

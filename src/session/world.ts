@@ -25,8 +25,8 @@ export type Decide = (
   },
 ) => Decision;
 
-/** What is worth asking, as the engine has it; 'later': it is being worked out. */
-export type Ask = (answers: Answers, catalog: Catalog) => Asking | 'later';
+/** What is worth asking, as the engine has it; 'later': it is being worked out. `unasked`: paths of open questions. */
+export type Ask = (answers: Answers, catalog: Catalog, unasked: readonly string[]) => Asking | 'later';
 
 /** All that the session reads besides itself. Everything in it is worked out once for the same answers. */
 export interface World {
@@ -81,7 +81,7 @@ export function createWorld(catalog: Catalog, decide: Decide, ask: Ask | null = 
     decisionWith: (kept, id) => judged(kept, all(kept), true, { also: [id], flips: [id] }),
     asking: remembered((kept: Kept) => {
       if (ask === null || !all(kept).some(hasSize)) return null;
-      return askingNow(survey(kept), (answers) => ask(answers, catalog));
+      return askingNow(survey(kept), (answers, unasked) => ask(answers, catalog, unasked));
     }),
     decisionWithRanges: remembered((kept: Kept) =>
       judged(kept, all(kept), true, { flips: [], ranges: true }),

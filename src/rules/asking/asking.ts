@@ -3,18 +3,23 @@ import type { Answers } from '../../questions/answers.ts';
 import type { CheckId } from '../checks/ids.ts';
 import type { Unknown } from '../decision.ts';
 import { runningOf, type Standing } from '../standing.ts';
+import type { Judged } from '../weighing/judged.ts';
 import { unknownsOf } from '../weighing/unknowns.ts';
+import { type Bearing, bearingsOn } from './bearing.ts';
+import { hedged, unnamed } from './hedged.ts';
+import { inTheirOrder } from './in-their-order.ts';
+import { likely } from './likely.ts';
 import { narrowings } from './narrowing.ts';
 
 /** An answer that is not known, and that can still change the result. */
 export interface DecidingAnswer {
-  /** its path. Example: 'shop.ceiling' */
+  /** its path without indices. Example: 'shop.ceiling' */
   readonly answer: string;
   /** arrangements that may win and that it bears on */
   readonly touches: number;
   /** how many of them it is expected to drop, a share of one each */
   readonly drops: number;
-  /** it can hardly drop any of them, only move their order */
+  /** it can drop none of them, only move their order */
   readonly ordersOnly: boolean;
 }
 
@@ -34,34 +39,100 @@ export interface Asking {
 
 /**
  * Which answers can still change the result, the one to ask for first first. Sound as far as the rules are: what is not
- * named leaves the result as it is, whatever it turns out to be.
+ * named leaves the result as it is, whatever it turns out to be. `unasked`: paths of what nobody was asked yet, which may
+ * be anything even where something is taken for it meanwhile. What matters most is asked once one is sure to pass and is
+ * not the only one that may win: before, nothing is put in order.
  */
-export function askingOf(answers: Answers, catalog: Catalog): Asking {
-  const standing = runningOf(answers, catalog);
-  const { outcome, ranking } = standing;
-  const unknowns = unknownsIn(standing, answers);
-  const deciding = new Set(unknowns.filter(({ ask }) => ask === 'you').map(({ answer }) => answer));
-  const open = unknowns.filter(({ decides }) => decides).flatMap(({ checks }) => checks);
-  const known = narrowings(standing).filter(({ answer }) => deciding.delete(answer));
-  const rest = [...deciding].map((answer) => ({ answer, touches: 0, drops: 0 }));
-  const asked = [...known, ...rest];
+export function askingOf(answers: Answers, catalog: Catalog, unasked: readonly string[] = []): Asking {
+  const waiting = new Set(unasked);
+  const guarded = hedged(answers, waiting);
+  const standing = runningOf(guarded, catalog);
+  const { field, outcome } = standing;
+  if (waiting.has('matters') && field.length > 1 && field.some(({ surely }) => surely))
+    return { ...NOTHING, outcome: 'open', left: field.length, answers: [orders('matters', field.length)] };
+  const left = standing.ranking.contenders.length;
+  const found = outcome === 'open' ? decidingIn(standing, guarded, catalog) : NOTHING;
+  if (found.answers.length > 0) return { ...found, outcome, left };
+  // what is taken where nobody was asked gives the same, or is asked after all
+  const names = unnamed(waiting);
+  const plain = names.length === 0 ? standing : runningOf(answers, catalog, idsOf(standing.running));
+  if (isSame(plain, standing)) return { ...found, outcome, left };
+  return { ...found, outcome: 'open', left, answers: names.map((answer) => orders(answer, left)) };
+}
+
+const NOTHING: Pick<Asking, 'answers' | 'openChecks'> = { answers: [], openChecks: [] };
+
+const orders = (answer: string, touches: number): DecidingAnswer => ({
+  answer,
+  touches,
+  drops: 0,
+  ordersOnly: true,
+});
+
+const isSame = (a: Standing, b: Standing): boolean =>
+  a.outcome === b.outcome && a.ranking.contenders.join() === b.ranking.contenders.join();
+
+const idsOf = (all: readonly { readonly id: string }[]): ReadonlySet<string> =>
+  new Set(all.map(({ id }) => id));
+
+/** The same catalog under another name: what is kept for the one does not push out what is kept for the other. */
+const twins = new WeakMap<Catalog, Catalog>();
+
+function twinOf(catalog: Catalog): Catalog {
+  const twin = twins.get(catalog) ?? { ...catalog };
+  twins.set(catalog, twin);
+  return twin;
+}
+
+function decidingIn(
+  standing: Standing,
+  answers: Answers,
+  catalog: Catalog,
+): Pick<Asking, 'answers' | 'openChecks'> {
+  const contenders = mayWin(standing);
+  const bearings = new Map(contenders.map((each) => [each.id, bearingsOn(each, standing)]));
+  const all = [...bearings.values()].flat();
+  const touched = touchedBy([...bearings.values()]);
+  if (touched.size === 0) return NOTHING;
+  const usually = runningOf(likely(answers), twinOf(catalog), idsOf(contenders));
+  const drops = narrowings({ contenders, usually, bearings }, answers);
+  const found = [...touched].map(([answer, { touches, ordersOnly }]) => ({
+    answer,
+    touches,
+    drops: drops.get(answer) ?? 0,
+    ordersOnly,
+  }));
   return {
-    outcome,
-    left: ranking.contenders.length,
-    answers: asked.map((each) => ({ ...each, ordersOnly: each.drops <= HARDLY * each.touches })),
-    openChecks: [...new Set(open)],
+    answers: inTheirOrder(found, answers).toSorted((a, b) => b.drops - a.drops),
+    openChecks: [...new Set(all.flatMap(({ check }) => (check === null ? [] : [check])))],
   };
 }
 
-/** A chance to be dropped that is none: what only orders the field counts as much. */
-const HARDLY = 0.02;
+interface Touched {
+  readonly touches: number;
+  readonly ordersOnly: boolean;
+}
+
+/** By the answer: on how many arrangements it bears, and whether none of them may pass or fail by it. */
+function touchedBy(all: readonly (readonly Bearing[])[]): ReadonlyMap<string, Touched> {
+  const touched = new Map<string, Touched>();
+  for (const bearings of all) {
+    const passing = new Set(bearings.flatMap(({ answer, on }) => (on === 'passing' ? [answer] : [])));
+    for (const answer of new Set(bearings.map((each) => each.answer))) {
+      const { touches, ordersOnly } = touched.get(answer) ?? { touches: 0, ordersOnly: true };
+      touched.set(answer, { touches: touches + 1, ordersOnly: ordersOnly && !passing.has(answer) });
+    }
+  }
+  return touched;
+}
+
+function mayWin({ ranking, judged }: Standing): readonly Judged[] {
+  const contenders = new Set(ranking.contenders);
+  return judged.filter(({ id }) => contenders.has(id));
+}
 
 /** What is not known of the arrangements that may win. */
-export function unknownsIn(
-  { ranking, judged, outcome, world }: Standing,
-  { matters }: Answers,
-): readonly Unknown[] {
-  const contenders = new Set(ranking.contenders);
-  const reading = judged.filter(({ id }) => contenders.has(id));
-  return unknownsOf(reading, contenders, outcome === 'open', world, matters);
+export function unknownsIn(standing: Standing, { matters }: Answers): readonly Unknown[] {
+  const { ranking, outcome, world } = standing;
+  return unknownsOf(mayWin(standing), new Set(ranking.contenders), outcome === 'open', world, matters);
 }

@@ -1,68 +1,89 @@
-import type { Interval } from '../../quantities/interval.ts';
+import type { Answers } from '../../questions/answers.ts';
 import { gapsOf, type Outcome } from '../judging/outcome.ts';
 import type { Standing } from '../standing.ts';
 import type { Judged } from '../weighing/judged.ts';
+import { answersIn, type Bearing, openOf } from './bearing.ts';
+import { chanceToFail } from './chance-to-fail.ts';
 import { howLikelyKnown } from './how-likely-known.ts';
 
-/** What asking for one answer is expected to do. */
-export interface Narrowing {
-  /** path of the answer */
-  readonly answer: string;
-  /** arrangements that may win and that it may drop */
-  readonly touches: number;
-  /** how many of them it is expected to drop, a share of one each, weighed by how likely it is known */
-  readonly drops: number;
+/** What is known of the field when questions are put in order. */
+export interface Field {
+  /** arrangements that may win, whatever the answers are */
+  readonly contenders: readonly Judged[];
+  /** the same, with what is not known where it usually lies */
+  readonly usually: Standing;
+  /** by the id of the arrangement */
+  readonly bearings: ReadonlyMap<string, readonly Bearing[]>;
 }
 
 /**
- * For each answer that is not known and may still change the result: how much of the field it is expected to drop. Over
- * the arrangements that may win, every check that is open fails with some chance, the values that it may take lying evenly
- * between their ends; that chance is shared among the unknowns that it hangs on. What only moves hours or money orders
- * the field, and comes last. The most first; ties by path.
+ * For each answer that is not known: how many arrangements it is expected to drop, a share of one each, weighed by how
+ * likely somebody knows it. An open check fails with some chance, with what is not known where it usually lies; that chance
+ * is shared among the answers that it hangs on. What could drop something only if it were unusual counts a hundredth, what
+ * moves the order alone less again: first on the measure that matters most.
  */
-export function narrowings({ judged, ranking, outcome }: Standing): readonly Narrowing[] {
-  const contenders = new Set(ranking.contenders);
-  const found = new Map<string, { touches: number; drops: number }>();
-  for (const each of judged) {
-    if (!contenders.has(each.id)) continue;
-    const chances = new Map<string, number>();
-    for (const open of openOf(each)) {
-      const paths = gapsOf(open).flatMap(({ path, ask }) => (ask === 'user' ? [path] : []));
-      const share = chanceToFail(open.margin) / Math.max(1, paths.length);
-      for (const path of paths) chances.set(path, Math.max(chances.get(path) ?? 0, share));
-    }
-    if (outcome === 'open')
-      for (const path of orderedBy(each)) if (!chances.has(path)) chances.set(path, ORDERS_ONLY);
-    for (const [path, chance] of chances) {
-      const known = found.get(path) ?? { touches: 0, drops: 0 };
-      known.touches += 1;
-      known.drops += chance;
-      found.set(path, known);
-    }
+export function narrowings(
+  { contenders, usually, bearings }: Field,
+  answers: Answers,
+): ReadonlyMap<string, number> {
+  const drops = new Map<string, number>();
+  const add = (answer: string, weight: number): void => {
+    drops.set(answer, (drops.get(answer) ?? 0) + weight);
+  };
+  const ids = new Set(contenders.map(({ id }) => id));
+  for (const each of usually.judged) {
+    if (!ids.has(each.id)) continue;
+    for (const [answer, chance] of chancesOf(each, USUAL_AT_LEAST)) add(answer, chance);
+    for (const [answer, chance] of fallingShort(each, usually)) add(answer, chance);
   }
-  return [...found]
-    .map(([answer, { touches, drops }]) => ({ answer, touches, drops: drops * howLikelyKnown(answer) }))
-    .sort((a, b) => b.drops - a.drops || (a.answer < b.answer ? -1 : 1));
+  for (const each of contenders) {
+    for (const [answer, chance] of chancesOf(each, UNUSUAL_AT_LEAST)) add(answer, UNUSUAL * chance);
+    for (const { answer, on } of bearings.get(each.id) ?? [])
+      if (on !== 'passing') add(answer, orderWeight(answers.matters.indexOf(on), on === 'coverage'));
+  }
+  for (const { name, motion } of answers.parts)
+    if (motion === 'unknown') add(`parts[${name}].motion`, MOVING * contenders.length);
+  return new Map([...drops].map(([answer, weight]) => [answer, weight * howLikelyKnown(answer)]));
 }
 
-/** What an answer counts for an arrangement that it cannot drop, but only place elsewhere in the order. */
-const ORDERS_ONLY = 0.02;
+/** The chance that an open check is given at the least, with what is usual and with what is not. */
+const USUAL_AT_LEAST = 0.01;
+const UNUSUAL_AT_LEAST = 0.1;
+/** What drops something only if it is unusual. */
+const UNUSUAL = 0.01;
+/** A part in ten is cut while the axes move, and then a third of what could hold it cannot move it so. */
+const MOVING = 0.03;
+/** A family that need not be held drops an arrangement only together with others. */
+const NOT_A_MUST = 0.3;
 
-const openOf = ({ own, families }: Judged): readonly Outcome[] =>
-  [own, ...families.map(({ outcomes }) => outcomes)].flat().filter(({ verdict }) => verdict === 'open');
+/** Hours come last: what passes tells more of what is covered, and takes fewer questions. */
+const orderWeight = (place: number, isHours: boolean): number =>
+  1e-5 * 0.3 ** Math.max(0, place) * (isHours ? 0.1 : 1);
 
-/** The unknowns in its hours, its price and its payback. */
-function orderedBy({ families, priced, swaps, worth, coverage }: Judged): readonly string[] {
-  const hours = coverage.low === coverage.high ? [] : families.flatMap(({ family }) => family.hours.gaps);
-  return [...hours, ...priced.total.gaps, ...swaps.gaps, ...worth.payback.gaps].flatMap(({ path, ask }) =>
-    ask === 'user' ? [path] : [],
-  );
+/** How likely each answer drops this arrangement by one of its checks. */
+function chancesOf({ own, families }: Judged, atLeast: number): ReadonlyMap<string, number> {
+  const stays = new Map<string, number>();
+  const hold = (outcomes: readonly Outcome[], weight: number): void => {
+    for (const outcome of openOf(outcomes)) {
+      const on = answersIn(gapsOf(outcome));
+      const chance = (weight * Math.max(atLeast, chanceToFail(outcome, on.length))) / on.length;
+      for (const answer of on) stays.set(answer, (stays.get(answer) ?? 1) * (1 - chance));
+    }
+  };
+  hold(own, 1);
+  for (const { family, outcomes } of families)
+    hold(outcomes, family.must || families.length === 1 ? 1 : NOT_A_MUST);
+  return new Map([...stays].map(([answer, chance]) => [answer, 1 - chance]));
 }
 
-/** The share of a margin that lies below zero, its values taken as spread evenly; nothing bounds it: as likely as not. */
-function chanceToFail({ low, high }: Interval): number {
-  if (low >= 0) return 0;
-  if (high <= 0) return 1;
-  if (!Number.isFinite(low)) return Number.isFinite(high) ? 0.9 : 0.5;
-  return Number.isFinite(high) ? -low / (high - low) : 0.3;
+/** Where a family surely fails, too few of the hours may be left: how likely each answer about them drops it. */
+function fallingShort(
+  { coverage, families }: Judged,
+  { shop }: Standing,
+): readonly (readonly [string, number])[] {
+  const { low, high } = coverage;
+  const { leastCoverage } = shop.assume;
+  if (low >= leastCoverage || high === low || families.every(({ verdict }) => verdict !== 'fails')) return [];
+  const on = answersIn(families.flatMap(({ family }) => family.hours.gaps));
+  return on.map((answer) => [answer, (leastCoverage - low) / (high - low) / on.length]);
 }

@@ -60,7 +60,7 @@ export function unknownsOf(
 }
 
 /** While it is open which setting is best, what is open in the others decides too: their price, place and margin. */
-function otherSettings({ setUp }: Judged, world: World): readonly Outcome[] {
+export function otherSettings({ setUp }: Judged, world: World): readonly Outcome[] {
   if (!setUp.unsettled) return [];
   return setUp.tried
     .filter(({ unsure, ownPasses }) => unsure || ownPasses === 1)

@@ -5,13 +5,15 @@ import { decide } from '../../rules/decide.ts';
 import type { Job, JobDone } from './judge.ts';
 
 /** Decides on a thread of its own, one job after the other. The catalog comes once, with the start. */
-parentPort?.on('message', ({ id, answers, options }: Job) => {
+parentPort?.on('message', (job: Job) => {
+  const { id, answers } = job;
+  const catalog = workerData as Catalog;
   let done: JobDone;
   try {
-    if (options === null) {
-      done = { id, asking: askingOf(answers, workerData as Catalog) };
+    if ('unasked' in job) {
+      done = { id, asking: askingOf(answers, catalog, job.unasked) };
     } else {
-      const decision = decide(answers, workerData as Catalog, options);
+      const decision = decide(answers, catalog, job.options);
       const { answers: _answers, catalog: _catalog, ...inputs } = decision.inputs;
       done = { id, decision: { ...decision, inputs } };
     }

@@ -6,12 +6,13 @@ import { NotYet } from '../state/not-yet.ts';
 
 type DecideOptions = Parameters<Decide>[2];
 
-/** What is asked of whoever decides. `options` null: only which answers can still change the result. */
-export interface Job {
-  readonly id: number;
-  readonly answers: Answers;
-  readonly options: DecideOptions | null;
-}
+/** What is asked of whoever decides: a decision, or only which answers can still change the result. */
+export type Job = { readonly id: number; readonly answers: Answers } & Task;
+
+type Task =
+  | { readonly options: DecideOptions }
+  /** paths of what nobody was asked yet */
+  | { readonly unasked: readonly string[] };
 
 /** A decision on its way: both sides have what it was made from, which is not sent with each of them. */
 export interface SentDecision extends Omit<Decision, 'inputs'> {
@@ -52,7 +53,7 @@ function keepIn<Kept>(kept: Map<string, Kept>, key: string, now: Kept): void {
 export function createJudge(send: (job: Job) => void, onReady: () => void) {
   const kept = new Map<string, Decision>();
   const asked = new Map<string, Asking>();
-  const wanted = new Map<string, From & { readonly options: DecideOptions | null }>();
+  const wanted = new Map<string, From & { readonly task: Task }>();
   let busy: { readonly id: number; readonly key: string; readonly from: From } | null = null;
   let lastId = 0;
   const keep = (key: string, decision: Decision): void => keepIn(kept, key, decision);
@@ -64,25 +65,25 @@ export function createJudge(send: (job: Job) => void, onReady: () => void) {
         keep(key, found);
         return found;
       }
-      wanted.set(key, { answers, catalog, options });
+      wanted.set(key, { answers, catalog, task: { options } });
       throw new NotYet();
     },
-    ask: (answers, catalog) => {
-      const key = JSON.stringify(answers);
+    ask: (answers, catalog, unasked) => {
+      const key = JSON.stringify([answers, { unasked }]);
       const found = asked.get(key);
       if (found !== undefined) return found;
-      wanted.set(key, { answers, catalog, options: null });
+      wanted.set(key, { answers, catalog, task: { unasked } });
       return 'later';
     },
     forget: () => wanted.clear(),
     work: () => {
       const [next] = wanted;
       if (busy !== null || next === undefined) return;
-      const [key, { answers, catalog, options }] = next;
+      const [key, { answers, catalog, task }] = next;
       wanted.delete(key);
       lastId += 1;
       busy = { id: lastId, key, from: { answers, catalog } };
-      send({ id: lastId, answers, options });
+      send({ id: lastId, answers, ...task });
     },
   };
   const received = (answer: JobDone): void => {

@@ -1,0 +1,54 @@
+import type { Answers, Uncertain } from '../../questions/answers.ts';
+import { NOT_SURE } from '../../questions/ranges.ts';
+
+/**
+ * What is held against nothing while nobody names it, and may turn out to be anything once somebody is asked: a number
+ * of these ranges. Of the first ones that is all that their questions take, so that a very large one is among them: it
+ * says as little as none. A rate is one that *not sure* stands for.
+ */
+const MAY_BE = {
+  'money.budget': [0, 1e9],
+  'shop.floorRating': [1e-6, 1e5],
+  'shop.power.kVA': [1e-6, 1e5],
+  'shop.air.flow': [0, 1e6],
+  'shop.air.bar': [0, 1000],
+  'work.visesWanted': [0, 20],
+  'money.shopRate': [NOT_SURE['money.shopRate'].low, NOT_SURE['money.shopRate'].high],
+} as const satisfies Record<string, Uncertain>;
+
+type Path = keyof typeof MAY_BE;
+
+/** Of what nobody was asked yet, what is taken for known, or held against nothing, while it is not answered. */
+export const unnamed = (unasked: ReadonlySet<string>): readonly string[] =>
+  Object.keys(MAY_BE).filter((path) => unasked.has(path));
+
+/**
+ * Answers in which what nobody was asked yet may turn out to be anything: nothing is taken for known that an answer could
+ * change, and nothing counts as held against nothing that an answer could put there. `unasked`: paths of what was not
+ * asked yet. Example: no budget is named, and nobody was asked → a budget from 0 to 1e9.
+ */
+export function hedged(answers: Answers, unasked: ReadonlySet<string>): Answers {
+  const { shop, work, money } = answers;
+  const { power, air } = shop;
+  const or = (value: Uncertain, path: Path): Uncertain =>
+    value === 'unknown' && unasked.has(path) ? MAY_BE[path] : value;
+  return {
+    ...answers,
+    // a part is taken for centered while nobody is asked
+    parts: answers.parts.map((part) =>
+      unasked.has(`parts[${part.name}].eccentricity`) ? { ...part, eccentricity: 'unknown' } : part,
+    ),
+    shop: {
+      ...shop,
+      floorRating: or(shop.floorRating, 'shop.floorRating'),
+      power: { ...power, kVA: or(power.kVA, 'shop.power.kVA') },
+      air: { flow: or(air.flow, 'shop.air.flow'), bar: or(air.bar, 'shop.air.bar') },
+    },
+    work: { ...work, visesWanted: or(work.visesWanted, 'work.visesWanted') },
+    money: {
+      ...money,
+      budget: or(money.budget, 'money.budget'),
+      shopRate: or(money.shopRate, 'money.shopRate'),
+    },
+  };
+}
