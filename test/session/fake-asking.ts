@@ -3,13 +3,13 @@ import type { Asking } from '../../src/rules/asking/asking.ts';
 import type { Ask } from '../../src/session/world.ts';
 
 /**
- * Stands in for the engine where the conversation is tested: while nobody knows the ceiling, that comes first, then the
- * tolerance of each part; a ceiling of more than 4 m decides by itself.
+ * Stands in for the engine where the conversation is tested: while nobody knows the budget, that comes first, then the
+ * tolerance of each part; a budget of more than 400 000 decides by itself.
  */
 export const fakeAsk: Ask = (answers) => {
-  const { ceiling } = answers.shop;
-  if (typeof ceiling === 'number' && ceiling > 4000) return asking('recommended', []);
-  return asking('open', [...named('shop.ceiling', ceiling), ...tolerances(answers)]);
+  const { budget } = answers.money;
+  if (typeof budget === 'number' && budget > 400_000) return asking('recommended', []);
+  return asking('open', [...named('money.budget', budget), ...tolerances(answers)]);
 };
 
 const named = (path: string, value: Uncertain): readonly string[] => (value === 'unknown' ? [path] : []);

@@ -125,6 +125,22 @@ export function viseStations(ground: Case, works: readonly Work[]): Interval | n
   return { low: left.low + right.low, high: left.high + right.high };
 }
 
+/**
+ * The most vises that find room beside the rotary, wherever on the table it stands and whatever it holds. Null where
+ * `viseStations` is null, and for a table that is built in: no place changes what it takes.
+ */
+export function mostStations(ground: Case): number | null {
+  if (onHorizontal(ground)) return null;
+  const free = freeLength(ground, []);
+  if (free === null) return null;
+  const { viseWidth, assume } = ground.shop;
+  const { tableX, travelX } = ground.machine;
+  const lost = Math.max(0, tableX.high - travelX.high);
+  // on two sides there is one gap more to leave out
+  const length = free.left.high + free.right.high - lost + assume.viseGap;
+  return visesIn(length, viseWidth.low, assume.viseGap);
+}
+
 /** Vises side by side on a round faceplate: the corners of their beds may stand over its edge a little. */
 function onFaceplate(of: Case): Interval {
   const { viseWidth, viseLength, assume } = of.shop;

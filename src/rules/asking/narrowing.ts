@@ -1,4 +1,5 @@
 import type { Answers } from '../../questions/answers.ts';
+import type { Family } from '../arranging/family.ts';
 import { gapsOf, type Outcome } from '../judging/outcome.ts';
 import type { Standing } from '../standing.ts';
 import type { Judged } from '../weighing/judged.ts';
@@ -30,17 +31,23 @@ export function narrowings(
   const add = (answer: string, weight: number): void => {
     drops.set(answer, (drops.get(answer) ?? 0) + weight);
   };
-  const ids = new Set(contenders.map(({ id }) => id));
-  for (const each of usually.judged) {
-    if (!ids.has(each.id)) continue;
-    for (const [answer, chance] of chancesOf(each, USUAL_AT_LEAST)) add(answer, chance);
-    for (const [answer, chance] of fallingShort(each, usually)) add(answer, chance);
-  }
+  const usual = new Map(usually.judged.map((each) => [each.id, each]));
+  const stays = new Map<string, number>();
   for (const each of contenders) {
-    for (const [answer, chance] of chancesOf(each, UNUSUAL_AT_LEAST)) add(answer, UNUSUAL * chance);
-    for (const { answer, on } of bearings.get(each.id) ?? [])
-      if (on !== 'passing') add(answer, orderWeight(answers.matters.indexOf(on), on === 'coverage'));
+    const there = usual.get(each.id);
+    for (const [answer, chance] of chancesOf(each, UNUSUAL_AT_LEAST))
+      add(answer, (there === undefined ? UNLIKELY : UNUSUAL) * chance);
+    if (there === undefined) continue;
+    const chances = chancesOf(there, USUAL_AT_LEAST, failingIn(each, there));
+    stays.set(
+      each.id,
+      [...chances.values()].reduce((all, chance) => all * (1 - chance), 1),
+    );
+    for (const [answer, chance] of chances) add(answer, chance);
+    for (const [answer, chance] of fallingShort(there, usually)) add(answer, chance);
   }
+  for (const [answer, others] of inOrder(contenders, bearings, answers)) add(answer, others);
+  for (const [answer, others] of beyondDoubt(contenders, bearings, stays)) add(answer, others);
   for (const { name, motion } of answers.parts)
     if (motion === 'unknown') add(`parts[${name}].motion`, MOVING * contenders.length);
   return new Map([...drops].map(([answer, weight]) => [answer, weight * howLikelyKnown(answer)]));
@@ -49,31 +56,118 @@ export function narrowings(
 /** The chance that an open check is given at the least, with what is usual and with what is not. */
 const USUAL_AT_LEAST = 0.01;
 const UNUSUAL_AT_LEAST = 0.1;
-/** What drops something only if it is unusual. */
+/** What drops something only if it is unusual; and what drops one that only passes if something is unusual. */
 const UNUSUAL = 0.01;
+const UNLIKELY = 0.3;
 /** A part in ten is cut while the axes move, and then a third of what could hold it cannot move it so. */
 const MOVING = 0.03;
 /** A family that need not be held drops an arrangement only together with others. */
 const NOT_A_MUST = 0.3;
 
-/** Hours come last: what passes tells more of what is covered, and takes fewer questions. */
-const orderWeight = (place: number, isHours: boolean): number =>
-  1e-5 * 0.3 ** Math.max(0, place) * (isHours ? 0.1 : 1);
+/** Whether it surely passes, and covers as much as any other may. */
+const isBeyondDoubt = (each: Judged, bearings: Field['bearings'], most: number): boolean =>
+  each.coverage.high >= most && (bearings.get(each.id) ?? []).every(({ on }) => on !== 'passing');
 
-/** How likely each answer drops this arrangement by one of its checks. */
-function chancesOf({ own, families }: Judged, atLeast: number): ReadonlyMap<string, number> {
+const mostCoverage = (contenders: readonly Judged[]): number =>
+  Math.max(0, ...contenders.map(({ coverage }) => coverage.high));
+
+/**
+ * Others drop behind one that is beyond doubt. While none is: for each answer that keeps one in doubt, how many others
+ * that is expected to drop, shared among all the answers that do so.
+ */
+function beyondDoubt(
+  contenders: readonly Judged[],
+  bearings: Field['bearings'],
+  stays: ReadonlyMap<string, number>,
+): ReadonlyMap<string, number> {
+  const found = new Map<string, number>();
+  const most = mostCoverage(contenders);
+  if (contenders.some((each) => isBeyondDoubt(each, bearings, most))) return found;
+  for (const { id, coverage } of contenders) {
+    const on = new Set(
+      (bearings.get(id) ?? []).flatMap((each) => (each.on === 'passing' ? [each.answer] : [])),
+    );
+    const behind = (contenders.length - 1) * (coverage.high < most ? BEHIND_LESS : BEHIND_MOST);
+    const share = (behind * (stays.get(id) ?? 0)) / on.size ** 2;
+    for (const answer of on) found.set(answer, Math.max(found.get(answer) ?? 0, share));
+  }
+  return found;
+}
+
+/** The share of the others that drops behind one that covers the most, and behind one that covers less. */
+const BEHIND_MOST = 0.5;
+const BEHIND_LESS = 0.05;
+
+/**
+ * What moves the order drops as many as it moves, once one is beyond doubt: as likely as not on the measure that matters
+ * most of those that are open, seldom on one after it. Before, it drops nothing. Hours count little where it is open which
+ * families are held: that tells more of what is covered, and takes fewer questions.
+ */
+function inOrder(
+  contenders: readonly Judged[],
+  bearings: Field['bearings'],
+  { matters }: Answers,
+): readonly (readonly [string, number])[] {
+  const most = mostCoverage(contenders);
+  const drops = contenders.some((each) => isBeyondDoubt(each, bearings, most)) ? 0.5 : 1e-5;
+  const ordering = contenders.map((each) => {
+    const all = (bearings.get(each.id) ?? []).filter(({ on }) => on !== 'passing');
+    return { all, isHeld: each.families.every(({ verdict }) => verdict !== 'open') };
+  });
+  const open = matters.filter((measure) => ordering.some(({ all }) => all.some(({ on }) => on === measure)));
+  return ordering.flatMap(({ all, isHeld }) =>
+    open.flatMap((measure, place) => {
+      const on = new Set(all.flatMap((each) => (each.on === measure ? [each.answer] : [])));
+      const weight = drops * LATER ** place * (measure === 'coverage' && !isHeld ? 0.1 : 1);
+      return [...on].map((answer) => [answer, weight / on.size] as const);
+    }),
+  );
+}
+
+/** How much less each measure counts than the one before it. */
+const LATER = 0.3;
+
+/** How likely each answer drops this arrangement by one of its checks; `failing`: more checks, that nearly surely fail. */
+function chancesOf(
+  { own, families }: Judged,
+  atLeast: number,
+  failing: readonly (readonly [outcome: Outcome, weight: number])[] = [],
+): ReadonlyMap<string, number> {
   const stays = new Map<string, number>();
-  const hold = (outcomes: readonly Outcome[], weight: number): void => {
+  const hold = (outcome: Outcome, chance: number): void => {
+    const on = answersIn(gapsOf(outcome));
+    for (const answer of on) stays.set(answer, (stays.get(answer) ?? 1) * (1 - chance / on.length));
+  };
+  const all = (outcomes: readonly Outcome[], weight: number): void => {
     for (const outcome of openOf(outcomes)) {
-      const on = answersIn(gapsOf(outcome));
-      const chance = (weight * Math.max(atLeast, chanceToFail(outcome, on.length))) / on.length;
-      for (const answer of on) stays.set(answer, (stays.get(answer) ?? 1) * (1 - chance));
+      const unknowns = answersIn(gapsOf(outcome)).length;
+      hold(outcome, weight * Math.max(atLeast, chanceToFail(outcome, unknowns)));
     }
   };
-  hold(own, 1);
-  for (const { family, outcomes } of families)
-    hold(outcomes, family.must || families.length === 1 ? 1 : NOT_A_MUST);
+  all(own, 1);
+  for (const { family, outcomes } of families) all(outcomes, weightOf(family, families.length));
+  for (const [outcome, weight] of failing) hold(outcome, weight * NEARLY_SURELY);
   return new Map([...stays].map(([answer, chance]) => [answer, 1 - chance]));
+}
+
+const NEARLY_SURELY = 0.9;
+
+const weightOf = ({ must }: Family, families: number): number => (must || families === 1 ? 1 : NOT_A_MUST);
+
+/** Checks of families that are open, and fail where what is not known lies where it usually does. */
+function failingIn(now: Judged, usually: Judged): readonly (readonly [Outcome, number])[] {
+  return now.families.flatMap(({ family, outcomes }) => {
+    const fails = new Set(
+      usually.families
+        .filter((each) => each.family.name === family.name)
+        .flatMap((each) =>
+          each.outcomes.flatMap(({ verdict, check }) => (verdict === 'fails' ? [check.id] : [])),
+        ),
+    );
+    return openOf(outcomes)
+      .filter(({ check }) => fails.has(check.id))
+      .map((outcome) => [outcome, weightOf(family, now.families.length)] as const);
+  });
 }
 
 /** Where a family surely fails, too few of the hours may be left: how likely each answer about them drops it. */

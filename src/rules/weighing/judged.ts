@@ -1,10 +1,11 @@
-import { anything, hull, type Interval } from '../../quantities/interval.ts';
+import { anything, type Interval } from '../../quantities/interval.ts';
 import type { Measure } from '../../questions/answers.ts';
 import type { Candidate } from '../arranging/candidates.ts';
 import type { Family } from '../arranging/family.ts';
 import { groundOf, type World } from '../arranging/setting.ts';
 import { stationsBeside } from '../arranging/setting-score.ts';
 import type { SetUp } from '../arranging/setting-search.ts';
+import { mostStations } from '../arranging/vise-stations.ts';
 import type { Verdict } from '../decision.ts';
 import type { Case } from '../judging/case.ts';
 import { judgeOwn, LATE_CHECKS, worstOf } from '../judging/judge-family.ts';
@@ -50,7 +51,7 @@ export function judgeSetUp(world: World, setUp: SetUp, owned: string): Judged {
   const priced = priceOf(setUp, outcomes, owned, world.shop.platePrice);
   const { money } = world.shop;
   const beside = stationsOf(groundOf(world, candidate, setUp.setting), covered);
-  const stations = beside !== null && setUp.unsettled ? anyStations(setUp) : beside;
+  const stations = beside !== null && setUp.unsettled ? anyStations(world, setUp) : beside;
   const swaps = swapsOf(world.shop, candidate.machine.builtIn, stations ?? NO_STATIONS);
   const ground = groundOf(world, candidate, setUp.setting, capitalOf(priced.total, money), swaps);
   const own = [...setUp.own, ...judgeOwn(world, ground, LATE_CHECKS)];
@@ -101,8 +102,19 @@ function verdictWithin(
 
 const NO_STATIONS: Interval = { low: 0, high: 0 };
 
-/** Stations of every setting that was tried: any of them may turn out to be the best. */
-const anyStations = ({ tried }: SetUp): Interval => hull(tried.map(({ stations }) => stations));
+/**
+ * Any setting may turn out to be the best, and once more is known also a place that was not within reach of everything:
+ * from none to the most that the table takes.
+ */
+function anyStations(world: World, { candidate, setting, tried }: SetUp): Interval {
+  const most = [false, true].map((turned) =>
+    mostStations(groundOf(world, candidate, { ...setting, place: { ...setting.place, turned } })),
+  );
+  return {
+    low: 0,
+    high: Math.max(...tried.map(({ stations }) => stations.high), ...most.map((each) => each ?? 0)),
+  };
+}
 
 const stationsOf = (ground: Case, covered: readonly FamilyVerdict[]): Interval | null =>
   stationsBeside(

@@ -27,6 +27,7 @@ function judging() {
   return { judge, received, sent, onReady, ask, want, finish };
 }
 
+const taskOf = (job: Job) => ('unasked' in job ? job.unasked : job.options);
 const names = (sent: readonly Job[]): readonly string[] => sent.map(({ answers }) => answers.currency);
 
 describe('a judge', () => {
@@ -65,7 +66,7 @@ describe('a judge', () => {
     finish();
     expect(() => judge.decide(answersOf('A'), FAKE_CATALOG, { ...OPTIONS, all: true })).toThrow(NotYet);
     judge.work();
-    expect(sent.map(({ options }) => options)).toEqual([OPTIONS, { ...OPTIONS, all: true }]);
+    expect(sent.map(taskOf)).toEqual([OPTIONS, { ...OPTIONS, all: true }]);
   });
 
   test('keeps twelve decisions, those that were looked at last', () => {
@@ -85,15 +86,15 @@ describe('a judge', () => {
 
   test('works out what is worth asking as a job of its own, and gives it afterwards', () => {
     const { judge, sent, received, onReady, want } = judging();
-    const ask = (name: string) => judge.ask(answersOf(name), FAKE_CATALOG);
+    const ask = (name: string) => judge.ask(answersOf(name), FAKE_CATALOG, ['shop.bay']);
     const asking = { outcome: 'open', left: 3, answers: [], openChecks: [] } as const;
     want('A');
     expect(ask('A')).toBe('later');
     judge.work();
-    expect(sent.map(({ options }) => options)).toEqual([OPTIONS]);
+    expect(sent.map(taskOf)).toEqual([OPTIONS]);
     received({ id: 1, decision: decisionOf('A') });
     judge.work();
-    expect(sent.map(({ options }) => options)).toEqual([OPTIONS, null]);
+    expect(sent.map(taskOf)).toEqual([OPTIONS, ['shop.bay']]);
     received({ id: 2, asking });
     expect(onReady).toHaveBeenCalledTimes(2);
     expect(ask('A')).toEqual(asking);
