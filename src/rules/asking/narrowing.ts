@@ -47,7 +47,7 @@ export function narrowings(
     for (const [answer, chance] of fallingShort(there, usually)) add(answer, chance);
   }
   for (const [answer, others] of inOrder(contenders, bearings, answers)) add(answer, others);
-  for (const [answer, others] of beyondDoubt(contenders, bearings, stays)) add(answer, others);
+  for (const [answer, others] of inDoubt(contenders, bearings, stays)) add(answer, others);
   for (const { name, motion } of answers.parts)
     if (motion === 'unknown') add(`parts[${name}].motion`, MOVING * contenders.length);
   return new Map([...drops].map(([answer, weight]) => [answer, weight * howLikelyKnown(answer)]));
@@ -72,28 +72,34 @@ const mostCoverage = (contenders: readonly Judged[]): number =>
   Math.max(0, ...contenders.map(({ coverage }) => coverage.high));
 
 /**
- * Others drop behind one that is beyond doubt. While none is: for each answer that keeps one in doubt, how many others
- * that is expected to drop, shared among all the answers that do so.
+ * What keeps an arrangement in doubt may drop it, however unlikely that seems; and while none is beyond doubt, others drop
+ * behind the first that is. For each answer that keeps some in doubt: how many that is expected to drop, shared among all
+ * the answers that do so.
  */
-function beyondDoubt(
+function inDoubt(
   contenders: readonly Judged[],
   bearings: Field['bearings'],
   stays: ReadonlyMap<string, number>,
 ): ReadonlyMap<string, number> {
-  const found = new Map<string, number>();
   const most = mostCoverage(contenders);
-  if (contenders.some((each) => isBeyondDoubt(each, bearings, most))) return found;
+  const isFirst = !contenders.some((each) => isBeyondDoubt(each, bearings, most));
+  const [behind, itself] = [new Map<string, number>(), new Map<string, number>()];
   for (const { id, coverage } of contenders) {
     const on = new Set(
-      (bearings.get(id) ?? []).flatMap((each) => (each.on === 'passing' ? [each.answer] : [])),
+      (bearings.get(id) ?? []).flatMap((each) => (each.check !== null ? [each.answer] : [])),
     );
-    const behind = (contenders.length - 1) * (coverage.high < most ? BEHIND_LESS : BEHIND_MOST);
-    const share = (behind * (stays.get(id) ?? 0)) / on.size ** 2;
-    for (const answer of on) found.set(answer, Math.max(found.get(answer) ?? 0, share));
+    const others = (contenders.length - 1) * (coverage.high < most ? BEHIND_LESS : BEHIND_MOST);
+    const share = isFirst ? (others * (stays.get(id) ?? 0)) / on.size ** 2 : 0;
+    for (const answer of on) {
+      behind.set(answer, Math.max(behind.get(answer) ?? 0, share));
+      itself.set(answer, (itself.get(answer) ?? 0) + DOUBT / on.size);
+    }
   }
-  return found;
+  return new Map([...itself].map(([answer, drops]) => [answer, drops + (behind.get(answer) ?? 0)]));
 }
 
+/** How likely what is in doubt drops after all. */
+const DOUBT = 0.1;
 /** The share of the others that drops behind one that covers the most, and behind one that covers less. */
 const BEHIND_MOST = 0.5;
 const BEHIND_LESS = 0.05;
