@@ -18,7 +18,9 @@ export function becauseOf(item: Item, session: Session, world: World): Because |
   const found = questions.find(({ id, subject }) => id === item.question.id && subject === item.subject);
   if (found === undefined) return { kind: 'settled', ...settledBy(asking) };
   const { touches, ordersOnly } = found;
-  return { kind: 'narrows', touches, ordersOnly, left, alone: questions.length === 1 };
+  // by another order other questions may come up
+  const alone = questions.length === 1 && found.id !== 'matters';
+  return { kind: 'narrows', touches, ordersOnly, left, alone };
 }
 
 /** How far the interview is where only what is needed is asked. */

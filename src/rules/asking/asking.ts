@@ -48,10 +48,12 @@ export function askingOf(answers: Answers, catalog: Catalog, unasked: readonly s
   const guarded = hedged(answers, waiting);
   const standing = runningOf(guarded, catalog);
   const { field, outcome } = standing;
-  if (waiting.has('matters') && field.length > 1 && field.some(({ surely }) => surely))
-    return { ...NOTHING, outcome: 'open', left: field.length, answers: [orders('matters', field.length)] };
-  const left = standing.ranking.contenders.length;
   const found = outcome === 'open' ? decidingIn(standing, guarded, catalog) : NOTHING;
+  if (waiting.has('matters') && field.length > 1 && field.some(({ surely }) => surely)) {
+    const matters = orders('matters', field.length);
+    return { ...found, outcome: 'open', left: field.length, answers: [matters, ...found.answers] };
+  }
+  const left = standing.ranking.contenders.length;
   if (found.answers.length > 0) return { ...found, outcome, left };
   // what is taken where nobody was asked gives the same, or is asked after all
   const names = unnamed(waiting);
