@@ -34,9 +34,8 @@ export function narrowings(
   const usual = new Map(usually.judged.map((each) => [each.id, each]));
   const stays = new Map<string, number>();
   for (const each of contenders) {
+    for (const [answer, chance] of chancesOf(each, UNUSUAL_AT_LEAST)) add(answer, UNUSUAL * chance);
     const there = usual.get(each.id);
-    for (const [answer, chance] of chancesOf(each, UNUSUAL_AT_LEAST))
-      add(answer, (there === undefined ? UNLIKELY : UNUSUAL) * chance);
     if (there === undefined) continue;
     const chances = chancesOf(there, USUAL_AT_LEAST, failingIn(each, there));
     stays.set(
@@ -56,9 +55,8 @@ export function narrowings(
 /** The chance that an open check is given at the least, with what is usual and with what is not. */
 const USUAL_AT_LEAST = 0.01;
 const UNUSUAL_AT_LEAST = 0.1;
-/** What drops something only if it is unusual; and what drops one that only passes if something is unusual. */
+/** What drops something only if it is unusual. */
 const UNUSUAL = 0.01;
-const UNLIKELY = 0.3;
 /** A part in ten is cut while the axes move, and then a third of what could hold it cannot move it so. */
 const MOVING = 0.03;
 /** A family that need not be held drops an arrangement only together with others. */
