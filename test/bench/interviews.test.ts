@@ -46,7 +46,7 @@ describe('an interview that asks everything that applies', () => {
 });
 
 test('the fixed order that skips what no longer matters is right, and asks less than everything', {
-  timeout: 120_000,
+  timeout: 400_000,
 }, () => {
   for (const seed of [2, 7]) {
     const found = interviewed(simulatedShop(seed), CATALOG, fixedOrder);
@@ -57,7 +57,7 @@ test('the fixed order that skips what no longer matters is right, and asks less 
 });
 
 test('the program asks less, and comes to the result of the full answers, where another setting decides too', {
-  timeout: 120_000,
+  timeout: 400_000,
 }, () => {
   // in these an open setting of a contender decides, with nothing open in the one that is best as things stand
   for (const seed of [19, 60]) {
