@@ -14,7 +14,9 @@ export function interviewTable(found: ReadonlyMap<string, ReadonlyMap<number, In
   return [
     '| order | shops | right | until proven, mean | median | until three are left, mean | median | never asked |',
     '| --- | --- | --- | --- | --- | --- | --- | --- |',
-    ...[...found.keys()].map((name) => rowOf(name, of(name), base)),
+    ...[...found.keys()]
+      .sort((a, b) => Number(b === 'fixed') - Number(a === 'fixed'))
+      .map((name) => rowOf(name, of(name), base)),
     '',
     `${outcomes.join(', ')}.`,
   ].join('\n');
