@@ -20,6 +20,7 @@ import { laterCost } from './sections/later-cost.ts';
 import { lifting, liftingInShort } from './sections/lifting.ts';
 import { misses, stoppers } from './sections/misses.ts';
 import { money, moneyInShort } from './sections/money.ts';
+import { nearestDrawn } from './sections/nearest-drawn.ts';
 import { outcome } from './sections/outcome.ts';
 import { ownMill } from './sections/own-mill.ts';
 import { path } from './sections/path.ts';
@@ -53,6 +54,7 @@ const SECTIONS: readonly Section[] = [
   path,
   stoppers,
   misses,
+  nearestDrawn,
   byRotary,
   ranking,
   families,

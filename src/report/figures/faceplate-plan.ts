@@ -30,7 +30,8 @@ export function faceplatePlan(decision: Decision, at: ArrangementAt): Figure | n
   const rows = rowsOf(decision, at.arrangement);
   const round = (checks: readonly CheckAt[]): CheckAt | undefined =>
     worstFirst(checks.filter(({ result }) => ROUND.includes(result.check) && result.part !== null))[0];
-  const worst = round(ofCoveredParts(at)) ?? round(checksAt(at));
+  const looked = at.arrangement.passes === 'no' ? checksAt(at) : ofCoveredParts(at);
+  const worst = round(looked) ?? round(checksAt(at));
   const index = decision.inputs.answers.parts.findIndex(({ name }) => name === worst?.result.part);
   const part = decision.inputs.answers.parts[index];
   if (rows === null || worst === undefined || part === undefined) return null;

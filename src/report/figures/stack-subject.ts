@@ -27,7 +27,7 @@ export interface StackSubject {
 }
 
 /**
- * The family at which a check of heights is worst, or of those that the arrangement holds the tightest one. Null where
+ * The family at which a check of heights is worst: of those that the arrangement holds, or where it does not pass of all. Null where
  * nothing tilts under an upright spindle, or where it is not known how.
  */
 export function stackSubject(decision: Decision, at: ArrangementAt): StackSubject | null {
@@ -37,7 +37,9 @@ export function stackSubject(decision: Decision, at: ArrangementAt): StackSubjec
   const covered = ofCoveredParts(at);
   const heights = (checks: readonly CheckAt[]): readonly CheckAt[] =>
     worstFirst(checks.filter(({ result }) => isHeight(result.check) && result.part !== null));
-  const worst = heights(covered)[0] ?? heights(checksAt(at))[0];
+  // of what does not pass, what stands in its way is looked at
+  const looked = at.arrangement.passes === 'no' ? checksAt(at) : covered;
+  const worst = heights(looked)[0] ?? heights(checksAt(at))[0];
   if (worst === undefined || !isHeight(worst.result.check)) return null;
   const { parts } = decision.inputs.answers;
   const partIndex = parts.findIndex(({ name }) => name === worst.result.part);

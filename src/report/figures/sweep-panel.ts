@@ -7,6 +7,7 @@ import { plain } from './known-stack.ts';
 import { noseTravel, spindleAt } from './spindle.ts';
 import { type Drawn, standing, tilting, together } from './stack-shapes.ts';
 import type { StackSubject } from './stack-subject.ts';
+import { tilted } from './tilted-view.ts';
 
 /** The work on its way from level to its greatest tilt: what its corners describe, under the tool and over the table. */
 export function sweepPanel(subject: StackSubject, greatest: number, half: number): Panel {
@@ -52,11 +53,7 @@ function sweeps({ view, rows, known }: StackSubject, greatest: number): Drawn {
   return {
     shapes: [...shapes, ...(passesTop ? [top] : [])],
     marks: [
-      {
-        at: [-view.sign * radius, view.axis],
-        name: 'what the farthest corner describes',
-        stands: view.sign === 1 ? 'left' : 'right',
-      },
+      { at: tilted(view, v, w, greatest / 2), name: 'what the farthest corner describes', stands: 'above' },
     ],
   };
 }
@@ -68,21 +65,13 @@ function cornersOf(
   faceplate: number | null,
   { radius, height, fixtureHeight: f, fixtureDiameter: F }: StackSubject['known'],
 ): readonly Corner[] {
-  if (p === null) return [];
-  const plate: readonly Corner[] = faceplate === null ? [] : [[faceplate / 2, p]];
-  const fixture: readonly Corner[] =
-    F === null || f === null
-      ? []
-      : [
-          [F / 2, p],
-          [F / 2, p + f],
-        ];
-  const part: readonly Corner[] =
-    radius === null || height === null || f === null
-      ? []
-      : [
-          [radius, p + f],
-          [radius, p + f + height],
-        ];
-  return [...plate, ...fixture, ...part];
+  // the farthest of some is not the farthest of all
+  if (p === null || radius === null || height === null || f === null || F === null) return [];
+  return [
+    ...(faceplate === null ? [] : [[faceplate / 2, p] as const]),
+    [F / 2, p],
+    [F / 2, p + f],
+    [radius, p + f],
+    [radius, p + f + height],
+  ];
 }

@@ -26,7 +26,7 @@ export function tableShapes({ table, travel }: Machine): Drawn {
       ...(reach ? [] : [aboutMiddle('limit', travelX, travelY)]),
     ],
     marks: [
-      { at: [-wide / 2, deep * 0.2], name: 'machine table', stands: 'left' },
+      { at: [-wide / 2, -deep / 2], name: 'machine table', stands: 'on' },
       ...(slots.length === 0
         ? []
         : [{ at: [wide * 0.42, 0] as const, name: 'T-slots', stands: 'on' } as const]),

@@ -130,6 +130,7 @@ test('A size that is not known is not drawn, and said so', () => {
   expect(scene.panels.flatMap((panel) => [...things(panel, 'fixture'), ...things(panel, 'part')])).toEqual(
     [],
   );
+  expect(scene.panels.flatMap((panel) => things(panel, 'sweep'))).toEqual([]);
   expect(scene.notDrawn.join()).toContain('Not drawn, because it is not known: the fixture');
   expect(scene.panels.flatMap(({ dimensions }) => dimensions.map(({ name }) => name))).not.toContain('part');
 });
