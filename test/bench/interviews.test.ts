@@ -8,7 +8,7 @@ import type { Answers } from '../../src/questions/answers.ts';
 import { blankAnswers, blankPart } from '../../src/questions/blank-answers.ts';
 import { readAnswers } from '../../src/questions/read-answers.ts';
 import { answersToFile } from '../../src/questions/write-answers.ts';
-import { standingOf } from '../../src/rules/standing.ts';
+import { runningOf, standingOf } from '../../src/rules/standing.ts';
 import { demoCatalog } from '../catalog-demo/demo.ts';
 
 const CATALOG = demoCatalog();
@@ -56,11 +56,20 @@ test('the fixed order that skips what no longer matters is right, and asks less 
   }
 });
 
+test('while the cutter is not known, what holds with it is not ruled out for want of a place that surely reaches', () => {
+  const shop = simulatedShop(178);
+  const open = runningOf({ ...shop, tools: { ...shop.tools, largestCutter: 'unknown' } }, CATALOG);
+  expect(open.running.map(({ id }) => id)).toEqual(
+    expect.arrayContaining(runningOf(shop, CATALOG).running.map(({ id }) => id)),
+  );
+});
+
 test('the program asks less, and comes to the result of the full answers, where another setting decides too', {
   timeout: 400_000,
 }, () => {
-  // in these an open setting of a contender decides, with nothing open in the one that is best as things stand
-  for (const seed of [19, 60]) {
+  // in these an open setting of a contender decides, with nothing open in the one that is best as things stand; or it
+  // stands where two vises find room only once it is known how far off center a part sits
+  for (const seed of [19, 21, 60]) {
     const truth = simulatedShop(seed);
     const [fixed, adaptive] = [
       interviewed(truth, CATALOG, fixedOrder),

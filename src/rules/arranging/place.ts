@@ -36,15 +36,30 @@ export function placesOnTable(of: Case, axis: 'x' | 'y'): Range {
   return orAnywhere(Math.min(a, b), Math.max(a, b));
 }
 
-/** Where every tip of the part is within travel: surely, or where that is nowhere, perhaps. */
-export function placesInReach(of: Case, axis: 'x' | 'y'): Range {
+/**
+ * Where every tip of the part is within travel, in every kind that it may be: surely, or where that is nowhere on the
+ * table, perhaps; where no place is in reach of all kinds, for the first that has one.
+ */
+export function placesInReach(cases: readonly Case[], axis: 'x' | 'y', table: Range): Range {
+  const reach = cases.map((of) => reachOf(of, axis));
+  const isOnTable = (range: Range): boolean => !isEmpty(meet(range, table));
+  const sure = reach.map((each) => each.sure).reduce(meet);
+  if (isOnTable(sure)) return sure;
+  const perhaps = reach.map((each) => each.perhaps);
+  const all = perhaps.reduce(meet);
+  return isOnTable(all) ? all : (perhaps.find(isOnTable) ?? all);
+}
+
+function reachOf(of: Case, axis: 'x' | 'y'): { readonly sure: Range; readonly perhaps: Range } {
   // its check judges the heights
-  if (axis === 'y' && isUpright(of)) return { from: 0, to: 0 };
+  if (axis === 'y' && isUpright(of)) return { sure: { from: 0, to: 0 }, perhaps: { from: 0, to: 0 } };
   const right = evaluateSide(TIP_REACH[axis].high, of);
   const left = evaluateSide(TIP_REACH[axis].low, of);
   const travel: Interval = axis === 'x' ? of.machine.travelX : of.machine.travelY;
-  const sure = orAnywhere(left.high - travel.low / 2, travel.low / 2 - right.high);
-  return isEmpty(sure) ? orAnywhere(left.low - travel.high / 2, travel.high / 2 - right.low) : sure;
+  return {
+    sure: orAnywhere(left.high - travel.low / 2, travel.low / 2 - right.high),
+    perhaps: orAnywhere(left.low - travel.high / 2, travel.high / 2 - right.low),
+  };
 }
 
 export interface Served {

@@ -14,7 +14,7 @@ import { type Outcome, passes } from '../judging/outcome.ts';
 import { additionSets, plateChoices } from './additions.ts';
 import type { Candidate } from './candidates.ts';
 import type { Family } from './family.ts';
-import { bestRange, meet, nearestTo, placesInReach, placesOnTable, type Range } from './place.ts';
+import { bestRange, nearestTo, placesInReach, placesOnTable, type Range } from './place.ts';
 import { BARE, groundOf, type Setting, type World, withPart } from './setting.ts';
 import { best, type InPlay, type Score, scoreOf } from './setting-score.ts';
 
@@ -188,9 +188,14 @@ const widthOf = ({ from, to }: Range): number => Math.max(0, to - from);
 const MUST = 1e6;
 
 function rangeOn(ground: Case, inPlay: readonly InPlay[], axis: 'x' | 'y'): Range {
+  const table = placesOnTable(ground, axis);
   const wishes = inPlay.map(({ family }) => ({
-    range: family.cases.map((part) => placesInReach(withPart(ground, part), axis)).reduce(meet),
+    range: placesInReach(
+      family.cases.map((part) => withPart(ground, part)),
+      axis,
+      table,
+    ),
     weight: (family.must ? MUST : 1) * family.hours.low,
   }));
-  return bestRange(placesOnTable(ground, axis), wishes).range;
+  return bestRange(table, wishes).range;
 }
