@@ -34,7 +34,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 const MAY_REACH: Readonly<Record<string, readonly RegExp[]>> = {
   quantities: [/^fastest-levenshtein$/],
   documents: [/^node:/, /^yaml$/, /^zod$/, /^fastest-levenshtein$/, /^write-file-atomic$/],
-  questions: [/^yaml$/, /^zod$/],
+  questions: [/^yaml$/, /^zod$/, /^csv-parse\/sync$/],
   catalog: [/^node:/, /^zod$/],
   drawing: [/^xast/, /^string-width$/, /^wrap-ansi$/],
   report: [/^mdast/, /^yaml$/, /^string-width$/, /^wrap-ansi$/],

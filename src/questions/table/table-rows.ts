@@ -1,0 +1,48 @@
+import { CsvError, parse } from 'csv-parse/sync';
+
+/** One row of a table: its number as a spreadsheet counts, from 1, and its cells. */
+export interface TableRow {
+  readonly row: number;
+  readonly cells: readonly string[];
+}
+
+/** The table as it is with one sign between cells. `unclosed`: a quotation mark is never closed, and marks are text. */
+export interface TableRows {
+  readonly rows: readonly TableRow[];
+  readonly unclosed: boolean;
+}
+
+/** What may stand between cells; where it leaves a doubt, the first. */
+export const SEPARATORS = ['\t', ';', ','] as const;
+export type Separator = (typeof SEPARATORS)[number];
+
+/**
+ * The rows of a text that was copied or written by a spreadsheet, without those that are empty. A cell in quotation marks
+ * may hold the separator or a line end. Never throws.
+ * Example: tableRows('Name;Mass\n\nHinge;"0,8 kg"', ';').rows[1] → { row: 3, cells: ['Hinge', '0,8 kg'] }.
+ */
+export function tableRows(text: string, separator: Separator): TableRows {
+  const lines = text.replace(/\r\n?|[\u2028\u2029]/g, '\n');
+  try {
+    return { rows: rowsOf(lines, separator, '"'), unclosed: false };
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    return { rows: rowsOf(lines, separator, false), unclosed: true };
+  }
+}
+
+function rowsOf(lines: string, delimiter: Separator, quote: '"' | false): readonly TableRow[] {
+  const records: readonly (readonly string[])[] = parse(lines, {
+    delimiter,
+    quote,
+    record_delimiter: '\n',
+    bom: true,
+    // an inch mark inside a cell is no quotation mark
+    relax_quotes: true,
+    relax_column_count: true,
+    trim: delimiter !== '\t',
+  });
+  return records
+    .map((cells, index) => ({ row: index + 1, cells: cells.map((cell) => cell.trim()) }))
+    .filter(({ cells }) => cells.some((cell) => cell !== ''));
+}

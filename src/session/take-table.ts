@@ -1,0 +1,131 @@
+import { type CellProblem, type PartRow, readPartsTable } from '../questions/table/read-parts-table.ts';
+import { sameName } from './answer.ts';
+import { basedWithPart } from './base.ts';
+import type { Given, GivenAnswers, Kept } from './kept.ts';
+import { detour } from './move.ts';
+import { withoutPart } from './parts.ts';
+import { refused, type Session, type Step } from './session.ts';
+import { PARTS, samePlace } from './walk.ts';
+import { unitsOf, type World } from './world.ts';
+
+/** As many as an answers file holds. */
+const MOST_PARTS = 200;
+
+/**
+ * Adds the parts of a table, one a row, and stands at the list of parts. Each answer has to fit beside the others as if it
+ * had been typed; what does not is left open and listed. A part whose name is there already is not taken, and nothing
+ * that is there changes.
+ */
+export function takeTable(session: Session, text: string, world: World): Step {
+  if (session.at.at === 'resume') return refused(session, '', RESUME_FIRST);
+  if (session.trial !== null) return refused(session, '', TRIAL_FIRST);
+  const table = readPartsTable(text, { units: unitsOf(session.kept), offer: world.setting.offer });
+  if (!table.known) return refused(session, '', NO_TABLE);
+  const begun = withoutBegunPart(session);
+  const added = addRows(begun.kept, table.parts, world);
+  const problems = [...table.problems, ...added.problems].toSorted((one, other) => one.row - other.row);
+  const lines = problems.map(problemLine);
+  const taken = added.kept.parts.length - begun.kept.parts.length;
+  if (taken === 0) {
+    const [first = 'It has no row with an answer under its headings.'] = lines;
+    const more = lines.length > 1 ? ` There are ${lines.length - 1} more faults.` : '';
+    return refused(session, '', `No part of the table is taken. ${first}${more}`);
+  }
+  const there: Session = { ...begun, kept: added.kept };
+  const at = samePlace(there.at, PARTS) ? there : detour(there, PARTS);
+  const words = takenWords(namesOf(added.kept, world).slice(-taken), lines.length);
+  return [{ ...at, note: { kind: 'said', words, lines } }, [{ kind: 'save' }]];
+}
+
+const RESUME_FIRST = 'There is a saved interview: go on with it or begin a new one before a table is taken in.';
+const TRIAL_FIRST = 'Other answers are tried: keep or drop them before a table is taken in.';
+const NO_TABLE =
+  'That is no table of parts: its first row has to name questions about a part, such as Name, Shape, Size (mm), ' +
+  'Material, with tabs, semicolons or commas between them, and a part in each row below.';
+
+/** A part that was only just begun makes room: the table brings its own. */
+function withoutBegunPart(session: Session): Session {
+  const { at, kept } = session;
+  if (at.at !== 'question' || at.subject === null) return session;
+  const isBegun = Object.keys(kept.parts[at.subject] ?? {}).length === 0;
+  return isBegun ? withoutPart(session, at.subject) : session;
+}
+
+const namesOf = (kept: Kept, world: World): readonly string[] =>
+  world.survey(kept).answers.parts.map(({ name }) => name);
+
+interface Added {
+  readonly kept: Kept;
+  readonly problems: readonly CellProblem[];
+}
+
+function addRows(start: Kept, rows: readonly PartRow[], world: World): Added {
+  const names = [...namesOf(start, world)];
+  const problems: CellProblem[] = [];
+  let kept = start;
+  const rowOf = new Map<number, PartRow>();
+  for (const row of rows) {
+    const named = row.answers.find(({ question }) => question.id === 'name');
+    const name = named === undefined || named.value === 'unknown' ? null : String(named.value);
+    const twin = name === null ? undefined : names.find((each) => sameName(each, name));
+    if (twin !== undefined) {
+      const why = `There is a part called "${twin}" already: this row is not taken. Give it another name.`;
+      problems.push({ row: row.row, heading: named?.heading ?? null, why });
+    } else if (kept.parts.length >= MOST_PARTS) {
+      const why = `There is room for ${MOST_PARTS} parts: this row is not taken.`;
+      problems.push({ row: row.row, heading: null, why });
+    } else {
+      if (name !== null) names.push(name);
+      rowOf.set(kept.parts.length, row);
+      kept = { ...kept, parts: [...kept.parts, givenIn(row)], ...basedWithPart(kept, null) };
+    }
+  }
+  return withoutObjections({ kept, problems }, rowOf, world);
+}
+
+const givenIn = ({ answers }: PartRow): GivenAnswers =>
+  Object.fromEntries(
+    answers.map(({ question, value }): [string, Given] => [
+      question.id,
+      value === 'unknown' ? { from: 'not sure' } : { from: 'typed', value },
+    ]),
+  );
+
+/** What cannot stand beside the other answers is left open; what is not asked of such a part is kept and told. */
+function withoutObjections({ kept, problems }: Added, rowOf: ReadonlyMap<number, PartRow>, world: World): Added {
+  const { items, answers } = world.survey(kept);
+  const found: CellProblem[] = [...problems];
+  const parts = [...kept.parts];
+  for (const { question, subject, given, applies, objection } of items) {
+    const row = subject === null ? undefined : rowOf.get(subject);
+    if (subject === null || row === undefined || given === undefined) continue;
+    const heading = row.answers.find((each) => each.question.id === question.id)?.heading ?? null;
+    const name = answers.parts[subject]?.name ?? '';
+    if (!applies) {
+      const why = `That is not asked about ${name} as it is described: it is kept, and changes nothing.`;
+      found.push({ row: row.row, heading, why });
+    } else if (objection !== null) {
+      const { [question.id]: _, ...others } = parts[subject] ?? {};
+      parts[subject] = others;
+      found.push({ row: row.row, heading, why: objection });
+    }
+  }
+  return { kept: { ...kept, parts }, problems: found };
+}
+
+/** Example: 'Row 4, Shape: "cube" is none of them: …'. */
+const problemLine = ({ row, heading, why }: CellProblem): string =>
+  `Row ${row}${heading === null ? '' : `, ${heading}`}: ${why}`;
+
+const MOST_NAMED = 5;
+
+function takenWords(names: readonly string[], faults: number): string {
+  const shown = names.slice(0, MOST_NAMED).join(', ');
+  const more = names.length > MOST_NAMED ? ` and ${names.length - MOST_NAMED} more` : '';
+  const parts = names.length === 1 ? '1 part is added' : `${names.length} parts are added`;
+  const cells =
+    faults === 0
+      ? 'Every cell is taken.'
+      : `${faults === 1 ? 'One thing is' : `${faults} things are`} to be put right here, or in the table before it is taken in again:`;
+  return `${parts}: ${shown}${more}. ${cells}`;
+}
