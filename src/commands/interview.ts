@@ -7,7 +7,7 @@ import type { LengthUnits } from '../quantities/kinds.ts';
 import { answerReport, jsonReport, markdownReport, paperInFile, textReport } from '../report/index.ts';
 import { askingOf } from '../rules/asking/asking.ts';
 import { decide } from '../rules/decide.ts';
-import type { Saved } from '../session/saved.ts';
+import { type Saved, savedOf } from '../session/saved.ts';
 import type { Session } from '../session/session.ts';
 import { newSession, offered, resumed } from '../session/start.ts';
 import { withoutTrial } from '../session/trial.ts';
@@ -21,7 +21,8 @@ import { farewell, type Left } from './plain/farewell.ts';
 import { greet } from './plain/greet.ts';
 import type { Disk } from './plain/perform.ts';
 import { columnsOf } from './plain/say.ts';
-import { readSessionFile, usualSessionFile } from './session-file.ts';
+import { withParts } from './read-table.ts';
+import { readSessionFile, usualSessionFile, writeSessionFile } from './session-file.ts';
 
 export interface InterviewOptions {
   /** folders; none: the demo catalog, or what the saved interview used */
@@ -30,6 +31,8 @@ export interface InterviewOptions {
   readonly resume?: boolean;
   /** every question, in a fixed order */
   readonly askAll?: boolean;
+  /** a table of parts to begin with */
+  readonly parts?: string;
   /** line by line, also without a terminal */
   readonly plain?: boolean;
   /** false: never ask */
@@ -102,7 +105,16 @@ export async function interview(
   const folders = foldersOf(options, around, saved);
   const catalog = engine.readCatalog(folders);
   if (!catalog.ok) return refuse(...catalog.problems.map(describeProblem));
-  const begin = (world: World): Session => sessionFor(options, saved, world, folders);
+  let begin = (world: World): Session => sessionFor(options, saved, world, folders);
+  if (options.parts !== undefined) {
+    if (saved !== null && options.resume !== true) return refuse(whereTo(sessionFile));
+    const world = createWorld(catalog.value, engine.decide);
+    const begun = withParts(options.parts, begin(world), world, around.cwd);
+    if (!begun.ok) return refuse(`fivesides: ${begun.why}`);
+    begin = () => begun.session;
+    const saving = writeSessionFile(sessionFile, savedOf(begun.session));
+    if (!saving.ok) around.stderr.write(`fivesides: the parts could not be saved to ${sessionFile}.\n`);
+  }
   const { left: leftAt, world } = await (mode === 'screen' ? onScreen : lineByLine)(begin, catalog.value, {
     options,
     around,
@@ -157,17 +169,21 @@ async function lineByLine(
 async function onScreen(begin: (world: World) => Session, catalog: Catalog, asking: Asking): Promise<Asked> {
   const { options, around, engine } = asking;
   const { askOnScreen } = await import('./ask-on-screen.ts');
-  const { world, ...left } = await askOnScreen(begin, options.resume !== true, {
-    // a terminal on both sides was made sure of
-    stdin: around.stdin as NodeJS.ReadStream,
-    stdout: around.stdout as NodeJS.WriteStream,
-    env: around.env,
-    ascii: options.ascii === true,
-    color: options.color ?? 'auto',
-    disk: diskOf(asking),
-    catalog,
-    engine: engine === REAL ? null : engine,
-  });
+  const { world, ...left } = await askOnScreen(
+    begin,
+    options.resume !== true && options.parts === undefined,
+    {
+      // a terminal on both sides was made sure of
+      stdin: around.stdin as NodeJS.ReadStream,
+      stdout: around.stdout as NodeJS.WriteStream,
+      env: around.env,
+      ascii: options.ascii === true,
+      color: options.color ?? 'auto',
+      disk: diskOf(asking),
+      catalog,
+      engine: engine === REAL ? null : engine,
+    },
+  );
   return { left, world };
 }
 
@@ -181,6 +197,9 @@ function sayAnswer({ session, ending }: Left, world: World, { stdout }: Around, 
 
 const NO_TERMINAL =
   'fivesides: the interview needs a terminal; "fivesides decide ANSWERS" decides from a file, and --plain asks line by line anywhere.';
+
+const whereTo = (sessionFile: string): string =>
+  `fivesides: there is a saved interview in ${sessionFile}; --resume adds the parts to it, --session FILE begins another one.`;
 
 const foldersOf = (
   { catalog = [] }: InterviewOptions,

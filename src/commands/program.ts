@@ -16,6 +16,7 @@ export interface Options {
   readonly session?: string;
   readonly resume?: boolean;
   readonly askAll?: boolean;
+  readonly parts?: string;
   readonly plain?: boolean;
   readonly ascii?: boolean;
   readonly color?: 'auto' | 'always' | 'never';
@@ -95,6 +96,7 @@ function commandLine(commands: Commands, version: string, finish: (code: number)
     .option('--session <file>', 'where the interview is kept')
     .option('--resume', 'go on with the interview that is kept')
     .option('--ask-all', 'ask every question, also where it cannot change the result any more')
+    .option('--parts <file>', 'begin with the parts of a table: CSV, or with tabs, from a spreadsheet')
     .option('--plain', 'line by line, for screen readers and pipes')
     .addOption(asciiOption())
     .addOption(colorOption())

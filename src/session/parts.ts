@@ -5,7 +5,8 @@ import type { Kept } from './kept.ts';
 import { arrive, beginPart, comeBack, detour, nameOf } from './move.ts';
 import { nextPlace, withTrail } from './next.ts';
 import { type Place, refused, type Session, type Step } from './session.ts';
-import { PARTS, REVIEW, samePlace } from './walk.ts';
+import { type Item, isOpen } from './survey.ts';
+import { PARTS, placeOf, REVIEW, samePlace } from './walk.ts';
 import type { World } from './world.ts';
 
 /** What can be done at the list of parts. */
@@ -52,8 +53,12 @@ export function replyAtParts(session: Session, text: string, world: World): Step
 export function goOn(session: Session, world: World): Step {
   if (session.detours.length > 0) return [comeBack(session, REVIEW), []];
   const gone = withTrail(session);
-  return [arrive(gone, nextPlace(gone, world)), []];
+  const open = gone.asks === 'all' ? world.survey(gone.kept).items.find(isOpenOfPart) : undefined;
+  return [arrive(gone, open === undefined ? nextPlace(gone, world) : placeOf(open)), []];
 }
+
+/** Where every question is asked, what a table of parts has left open is asked before anything else. */
+const isOpenOfPart = (item: Item): boolean => item.subject !== null && isOpen(item);
 
 /** A new part. From the list of parts its questions lead back there by themselves. */
 export function addPart(session: Session): Step {

@@ -77,6 +77,8 @@ interface Feedback {
   readonly accepted: { readonly title: string; readonly words: string } | null;
   readonly error: { readonly typed: string; readonly why: string } | null;
   readonly said: string | null;
+  /** what is to be read besides what is said */
+  readonly more: readonly string[];
 }
 
 /**
@@ -195,10 +197,10 @@ const valuesOf = (value: Value): readonly string[] => {
 
 function feedbackOf({ note, kept }: Session, survey: Survey, world: World): Feedback {
   const context = { ...world.setting, units: unitsOf(kept) };
-  const none: Feedback = { accepted: null, error: null, said: null };
+  const none: Feedback = { accepted: null, error: null, said: null, more: [] };
   if (note === null) return none;
   if (note.kind === 'error') return { ...none, error: { typed: note.typed, why: note.why } };
-  if (note.kind === 'said') return { ...none, said: note.words };
+  if (note.kind === 'said') return { ...none, said: note.words, more: note.lines ?? [] };
   const item = survey.items.find(
     ({ question, subject }) => question.id === note.id && subject === note.subject,
   );

@@ -47,7 +47,8 @@ type Note =
     }
   /** what was typed, and one sentence on what is accepted */
   | { readonly kind: 'error'; readonly typed: string; readonly why: string }
-  | { readonly kind: 'said'; readonly words: string };
+  /** `lines`: what is to be read besides, one thing a line */
+  | { readonly kind: 'said'; readonly words: string; readonly lines?: readonly string[] };
 
 /** What was gone away from on request, to be come back to. */
 export interface Detour {
@@ -112,6 +113,10 @@ export type Event =
   | { readonly type: 'edit-part'; readonly part: number }
   | { readonly type: 'remove-part'; readonly part: number }
   | { readonly type: 'rename-part'; readonly part: number }
+  /** adds the parts of a table: as a text, or as a file that the shell reads and hands over */
+  | { readonly type: 'table'; readonly text: string }
+  | { readonly type: 'read-table'; readonly file: string }
+  | { readonly type: 'not-read'; readonly file: string; readonly why: string }
   /** tries another answer to a question, by its place or by words of its title */
   | { readonly type: 'try'; readonly to: Place }
   | { readonly type: 'try-find'; readonly text: string }
@@ -151,6 +156,8 @@ export type Effect =
       readonly file: string;
       readonly overwrite: boolean;
     }
+  /** read a table of parts and hand over its text */
+  | { readonly kind: 'read'; readonly file: string }
   /** the interview is finished: the outcome gives the exit code */
   | { readonly kind: 'finish' };
 

@@ -10,6 +10,7 @@ import { addPart, copyPart, goOn, renamePart, replyAtParts, replyAtRemove, witho
 import { replyAtReview } from './review.ts';
 import { type Event, type Place, refused, type Session, type Step, type Written } from './session.ts';
 import { switched } from './switched.ts';
+import { takeTable } from './take-table.ts';
 import { dropTrial, keepTrial, replyAtTrial, settled, tryAt, tryFound } from './trial.ts';
 import {
   keepVariant,
@@ -66,6 +67,12 @@ function turn(session: Session, event: Event, world: World): Step {
       return [detour(session, { at: 'remove', part: event.part }), []];
     case 'rename-part':
       return renamePart(session, event.part);
+    case 'table':
+      return takeTable(session, event.text, world);
+    case 'read-table':
+      return [session, [{ kind: 'read', file: event.file }]];
+    case 'not-read':
+      return refused(session, event.file, `The table in ${event.file} is not read: ${event.why}.`);
     case 'try':
       return tryAt(session, event.to, world);
     case 'try-find':

@@ -33,15 +33,19 @@ export function takeTable(session: Session, text: string, world: World): Step {
   }
   const there: Session = { ...begun, kept: added.kept };
   const at = samePlace(there.at, PARTS) ? there : detour(there, PARTS);
-  const words = takenWords(namesOf(added.kept, world).slice(-taken), lines.length);
+  const said = takenWords(namesOf(added.kept, world).slice(-taken), lines.length);
+  const words = begun.kept.shop.units === undefined ? `${UNITS_TAKEN} ${said}` : said;
   return [{ ...at, note: { kind: 'said', words, lines } }, [{ kind: 'save' }]];
 }
 
-const RESUME_FIRST = 'There is a saved interview: go on with it or begin a new one before a table is taken in.';
+const RESUME_FIRST =
+  'There is a saved interview: go on with it or begin a new one before a table is taken in.';
 const TRIAL_FIRST = 'Other answers are tried: keep or drop them before a table is taken in.';
 const NO_TABLE =
   'That is no table of parts: its first row has to name questions about a part, such as Name, Shape, Size (mm), ' +
   'Material, with tabs, semicolons or commas between them, and a part in each row below.';
+
+const UNITS_TAKEN = 'Numbers without a unit are read in millimeters and kilograms.';
 
 /** A part that was only just begun makes room: the table brings its own. */
 function withoutBegunPart(session: Session): Session {
@@ -92,7 +96,11 @@ const givenIn = ({ answers }: PartRow): GivenAnswers =>
   );
 
 /** What cannot stand beside the other answers is left open; what is not asked of such a part is kept and told. */
-function withoutObjections({ kept, problems }: Added, rowOf: ReadonlyMap<number, PartRow>, world: World): Added {
+function withoutObjections(
+  { kept, problems }: Added,
+  rowOf: ReadonlyMap<number, PartRow>,
+  world: World,
+): Added {
   const { items, answers } = world.survey(kept);
   const found: CellProblem[] = [...problems];
   const parts = [...kept.parts];
@@ -126,6 +134,6 @@ function takenWords(names: readonly string[], faults: number): string {
   const cells =
     faults === 0
       ? 'Every cell is taken.'
-      : `${faults === 1 ? 'One thing is' : `${faults} things are`} to be put right here, or in the table before it is taken in again:`;
+      : `${faults === 1 ? '1 fault is' : `${faults} faults are`} listed; what is wrong is left open, to be answered here.`;
   return `${parts}: ${shown}${more}. ${cells}`;
 }

@@ -8,6 +8,8 @@ export type Command =
   | { readonly kind: 'events'; readonly events: readonly Event[] }
   /** prints a view of the result */
   | { readonly kind: 'view'; readonly view: TextView }
+  /** takes back the last change of an answer */
+  | { readonly kind: 'undo' }
   | { readonly kind: 'quit' };
 
 const doing = (...events: readonly Event[]): Command => ({ kind: 'events', events });
@@ -22,6 +24,7 @@ const COMMANDS: Readonly<Record<string, (rest: string) => Command | null>> = {
   help: alone({ kind: 'say', what: 'help' }),
   quit: alone({ kind: 'quit' }),
   exit: alone({ kind: 'quit' }),
+  undo: alone({ kind: 'undo' }),
   review: alone(doing({ type: 'go', to: { at: 'review', part: null } })),
   result: alone(doing({ type: 'go', to: { at: 'result' } })),
   ask: (rest) => {
@@ -46,9 +49,16 @@ const COMMANDS: Readonly<Record<string, (rest: string) => Command | null>> = {
   },
   parts: (rest) => {
     if (rest === '' || rest === 'list') return doing(GO_TO_PARTS);
+    if (isTableFile(rest)) return doing({ type: 'read-table', file: unquoted(rest) });
     return doing(GO_TO_PARTS, { type: 'reply', text: rest });
   },
 };
+
+/** `parts list.csv`, but not `parts remove list.csv`. */
+const isTableFile = (rest: string): boolean =>
+  /\.(csv|tsv|tab|txt)"?$/i.test(rest) && !/^(add|copy|edit|rename|remove)\s/i.test(rest);
+
+const unquoted = (file: string): string => file.replace(/^"(.*)"$/, '$1');
 
 /** `export site-sheet for-the-electrician.md`: a paper by its name; else the report, or the decision as JSON. */
 function exported(rest: string): Event {
@@ -68,14 +78,15 @@ function alone(command: Command): (rest: string) => Command | null {
 /**
  * What a line asks for. Everything that is no command is a reply to what was asked; words in quotation marks
  * always are, so that a part can be called "review". Where free text is asked for, only a word by itself is a
- * command: a part may be called "Save tray". Example: `goto tolerance` → find 'tolerance'.
+ * command, and a table of parts: a part may be called "Save tray". Example: `goto tolerance` → find 'tolerance'.
  */
 export function readCommand(line: string, freeText: boolean): Command {
   const text = line.trim();
   if (text === '') return doing({ type: 'accept' });
   const [, word = '', rest = ''] = /^(\S+)\s*(.*)$/s.exec(text) ?? [];
   const key = word.toLowerCase();
-  const isCommand = Object.hasOwn(COMMANDS, key) && (rest === '' || !freeText);
+  const isTable = key === 'parts' && isTableFile(rest.trim());
+  const isCommand = Object.hasOwn(COMMANDS, key) && (rest === '' || !freeText || isTable);
   const command = isCommand ? COMMANDS[key]?.(rest.trim()) : null;
   return command ?? doing({ type: 'reply', text });
 }
@@ -85,6 +96,7 @@ export const HELP: readonly (readonly [command: string, does: string])[] = [
   ['Enter', 'takes what is shown: the answer so far, the usual one, or the next step'],
   ['not sure', 'leaves the answer open; the result says what that costs'],
   ['back', 'goes to the question before; later answers stay'],
+  ['undo', 'takes back the last change of an answer, and says what it is now; undo again the one before'],
   [
     'goto 12',
     'goes to a question by its number, or a word of its title, with its part before it where several have it: goto tolerance, goto hinge tolerance; goto open is the first open one',
@@ -92,6 +104,10 @@ export const HELP: readonly (readonly [command: string, does: string])[] = [
   ['why or ?', 'says why this is asked'],
   ['review', 'lists every answer, to be changed by its number'],
   ['parts', 'lists the parts; also: parts add, parts copy 1, parts edit 1, parts rename 1, parts remove 1'],
+  [
+    'parts list.csv',
+    'adds the parts of a table that a spreadsheet wrote; its headings are titles of questions',
+  ],
   ['result', 'shows the result as things stand'],
   ['export', 'writes the result as a Markdown file; export result.json writes it with every number, as JSON'],
   [

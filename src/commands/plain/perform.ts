@@ -1,5 +1,3 @@
-import { homedir } from 'node:os';
-import { resolve } from 'node:path';
 import { type Writing, writeFileText } from '../../documents/write-file.ts';
 import { answersToFile } from '../../questions/write-answers.ts';
 import type { Paper } from '../../report/exports/papers.ts';
@@ -9,6 +7,8 @@ import { savedOf } from '../../session/saved.ts';
 import type { Effect, Event, Session, Written } from '../../session/session.ts';
 import { variantsBeside } from '../../session/trial-screens.ts';
 import { unitsOf, type World } from '../../session/world.ts';
+import { filePath } from '../file-path.ts';
+import { readTable } from '../read-table.ts';
 import { writeSessionFile } from '../session-file.ts';
 import { writeReport } from '../write-report.ts';
 
@@ -34,8 +34,9 @@ export function perform(effect: Wanted, session: Session, world: World, disk: Di
       disk.warn(`The interview could not be saved to ${disk.sessionFile}: ${reasonOf(saving)}.`);
     return [];
   }
+  if (effect.kind === 'read') return [readTable(effect.file, disk.cwd)];
   const { what, file } = effect;
-  const path = resolve(disk.cwd, file.replace(/^~(?=\/|$)/, homedir()));
+  const path = filePath(file, disk.cwd);
   const writing = write(path, effect, session, world, disk);
   if (writing.ok) return [{ type: 'written', what, file }];
   if (writing.why === 'exists') return [{ type: 'exists', what, file }];

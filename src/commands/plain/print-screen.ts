@@ -6,13 +6,16 @@ import { optionLines, questionLines, questionPrompt } from './print-question.ts'
 import { reviewText } from './print-review.ts';
 
 /** What the last event brought about: the answer as it was understood, what is wrong with it. */
-export function feedbackLines({ accepted, error, said }: Screen, width: number): readonly string[] {
+export function feedbackLines({ accepted, error, said, more }: Screen, width: number): readonly string[] {
   const sentences = [
     ...(accepted === null ? [] : [`${accepted.title}: ${accepted.words}`]),
     ...(error === null ? [] : [error.why]),
     ...(said === null ? [] : [said]),
   ];
-  return sentences.flatMap((sentence) => paragraph(printable(sentence), width));
+  return [
+    ...sentences.flatMap((sentence) => paragraph(printable(sentence), width)),
+    ...more.flatMap((line) => paragraph(printable(line), width, '  ')),
+  ];
 }
 
 /** What is asked now. The result itself is printed by the shell: it comes from the report. */

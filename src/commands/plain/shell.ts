@@ -7,6 +7,7 @@ import { liveOf } from '../../session/live.ts';
 import { screenOf } from '../../session/screen.ts';
 import type { Effect, Event, Place, Session } from '../../session/session.ts';
 import { step } from '../../session/step.ts';
+import { NOTHING_TO_UNDO, type Past, remembered, undo } from '../../session/undo.ts';
 import type { World } from '../../session/world.ts';
 import { readCommand } from './command.ts';
 import type { Left } from './farewell.ts';
@@ -36,6 +37,7 @@ export interface Surroundings {
 /** Asks, line by line, until the interview is finished or left. Only ever adds lines. */
 export async function plainShell(start: Session, world: World, around: Surroundings): Promise<Left> {
   let session = start;
+  let past: Past = [];
   await show(session, null, world, around);
   for (;;) {
     const typed = await around.lines.next();
@@ -62,7 +64,17 @@ export async function plainShell(start: Session, world: World, around: Surroundi
       continue;
     }
     const before = session.at;
+    if (command.kind === 'undo') {
+      const taken = undo(past, session, world);
+      const words = taken?.words ?? NOTHING_TO_UNDO;
+      past = taken?.past ?? past;
+      session = { ...(taken?.session ?? session), note: { kind: 'said', words } };
+      if (taken !== null) around.perform({ kind: 'save' }, session);
+      await show(session, before, world, around);
+      continue;
+    }
     const turned = doAll(session, command.events, world, around);
+    past = remembered(past, session, turned.session);
     session = turned.session;
     if (turned.finished) {
       say(feedbackLines(screenOf(session, world), around.width()), around);

@@ -1,4 +1,5 @@
 import { CsvError, parse } from 'csv-parse/sync';
+import { UNPRINTABLE } from '../../documents/printable.ts';
 
 /** One row of a table: its number as a spreadsheet counts, from 1, and its cells. */
 export interface TableRow {
@@ -43,6 +44,12 @@ function rowsOf(lines: string, delimiter: Separator, quote: '"' | false): readon
     trim: delimiter !== '\t',
   });
   return records
-    .map((cells, index) => ({ row: index + 1, cells: cells.map((cell) => cell.trim()) }))
+    .map((cells, index) => ({ row: index + 1, cells: cells.map(cleaned) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ''));
 }
+
+const LONGEST = 500;
+
+/** On one line, without what could steer a display. */
+const cleaned = (cell: string): string =>
+  cell.slice(0, LONGEST).replace(/\s+/g, ' ').replace(UNPRINTABLE, '').trim();

@@ -10,7 +10,7 @@ import { jumpFrame, openFrame, placeFrame, startFrame, tryFrame } from './lists.
 import { questionFrame } from './question.ts';
 import { resultFrame } from './results.ts';
 import { scrolledFrame } from './scrolled.ts';
-import { helpRows, whyRows } from './texts.ts';
+import { helpRows, lineRows, whyRows } from './texts.ts';
 import { namingFrame, trialFrame } from './trials.ts';
 import { allWritten } from './written.ts';
 
@@ -70,6 +70,8 @@ function bodyOf(leaving: Ui, context: Context): readonly Row[] {
   if (ui.over?.kind === 'try') return tryFrame(ui, context);
   if (ui.over?.kind === 'jump') return jumpFrame(ui, context);
   if (ui.over?.kind === 'open') return openFrame(ui, context);
+  if (ui.over?.kind === 'lines')
+    return scrolledFrame(ui, 'Parts from a table', lineRows(ui, context), context);
   const screen = writtenScreen(screenOf(ui.session, context.world), context.ascii);
   if (ui.over?.kind === 'start' || screen.kind === 'resume') return startFrame(ui, screen, context);
   if (screen.kind === 'trial' || screen.kind === 'variants') return trialFrame(ui, screen, context);

@@ -53,7 +53,7 @@ export function placeFrame(ui: Ui, screen: Screen, context: Context): readonly R
     case 'parts':
       return list(
         'Parts',
-        'Enter on a part shows its answers, to be changed.',
+        'Enter on a part shows its answers, to be changed. A table from a spreadsheet can be pasted here.',
         count(screen.parts.length, 'part'),
       );
     case 'review':

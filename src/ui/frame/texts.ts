@@ -4,6 +4,9 @@ import { helpHere } from '../keys/keymap.ts';
 import type { Situation } from '../keys/situation.ts';
 import { padded, wrapped } from '../look/cells.ts';
 import { type Row, row } from '../look/row.ts';
+import type { Ui } from '../state/ui.ts';
+import type { Context } from './context.ts';
+import { written } from './written.ts';
 
 /** Why a question is asked, and what reads its answer. */
 export function whyRows(screen: QuestionScreen & Screen, width: number): readonly Row[] {
@@ -21,6 +24,18 @@ export function whyRows(screen: QuestionScreen & Screen, width: number): readonl
         ]),
     row(''),
     ...wrapped(`Not sure: ${screen.notSure}.`, width).map((line) => row(line, 'quiet')),
+  ];
+}
+
+/** What was said, and what is to be read besides, one thing a paragraph. */
+export function lineRows({ session: { note } }: Ui, { width, ascii }: Context): readonly Row[] {
+  if (note?.kind !== 'said') return [];
+  return [
+    ...wrapped(written(note.words, ascii), width).map((line) => row(line, 'strong')),
+    ...(note.lines ?? []).flatMap((text) => [
+      row(''),
+      ...wrapped(written(text, ascii), width).map((line) => row(line)),
+    ]),
   ];
 }
 

@@ -30,7 +30,8 @@ export const listing = (view: ResultView, looking: boolean) => (here: Situation)
 export const onParts = (here: Situation): boolean => letters(here) && here.at === 'parts';
 export const onTrial = (here: Situation): boolean => letters(here) && here.at === 'trial';
 export const onVariants = (here: Situation): boolean => letters(here) && here.at === 'variants';
-export const overlaid = ({ over }: Situation): boolean => over === 'help' || over === 'why';
+export const overlaid = ({ over }: Situation): boolean =>
+  over === 'help' || over === 'why' || over === 'lines';
 export const reading = (here: Situation): boolean =>
   !listed(here) && (overlaid(here) || result(here) || onTrial(here) || onVariants(here));
 export const moving = (here: Situation): boolean => listed(here) || reading(here);

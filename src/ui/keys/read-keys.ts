@@ -47,7 +47,7 @@ export function readKeys(buffer: string, flush: boolean): KeysRead {
     if (left.startsWith(PASTE_BEGINS)) {
       const end = left.indexOf(PASTE_ENDS);
       if (end < 0 && left.length < LONGEST_PASTE) break;
-      keys.push({ kind: 'paste', text: pasted(left.slice(PASTE_BEGINS.length, end < 0 ? undefined : end)) });
+      keys.push(pasted(left.slice(PASTE_BEGINS.length, end < 0 ? undefined : end)));
       left = end < 0 ? '' : left.slice(end + PASTE_ENDS.length);
       continue;
     }
@@ -93,16 +93,17 @@ function plainKey(text: string): { readonly key: Key | null; readonly length: nu
 
 const LONGEST = 500;
 
-/** The first line of a paste that holds anything, without what could steer a display. */
-function pasted(text: string): string {
+/** The first line of a paste that holds anything, without what could steer a display; of several lines all as well. */
+function pasted(text: string): Key {
   const plain = text.replace(
     // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
     /\u001b(?:\[[0-?]*[ -/]*[@-~]|\][^\u0007\u001b]*(?:\u0007|\u001b\\)?|O.|.)?/g,
     '',
   );
-  const line = plain
+  const [first = '', ...more] = plain
     .split(/[\r\n\u2028\u2029]+/)
     .map((each) => each.replace(/\t/g, ' ').replace(UNPRINTABLE, '').trim())
-    .find((each) => each !== '');
-  return (line ?? '').slice(0, LONGEST);
+    .filter((each) => each !== '');
+  const line = first.slice(0, LONGEST);
+  return { kind: 'paste', text: line, ...(more.length === 0 ? {} : { whole: plain }) };
 }

@@ -5,7 +5,7 @@ import { frame, isTooSmall, type Size } from '../frame/frame.ts';
 import type { Key } from '../keys/key.ts';
 import { type KeySource, keySource } from '../keys/key-source.ts';
 import type { Row } from '../look/row.ts';
-import { happened, nextAsked } from '../state/happened.ts';
+import { happened, linesOver, nextAsked } from '../state/happened.ts';
 import { NotYet } from '../state/not-yet.ts';
 import { press } from '../state/press.ts';
 import { beginning, type Request, type Ui } from '../state/ui.ts';
@@ -42,7 +42,7 @@ export class ScreenRun {
     this.#around = around;
     this.#resolve = resolve;
     this.#reject = reject;
-    this.#ui = beginning(session, starts ? { kind: 'start' } : null);
+    this.#ui = beginning(session, starts ? { kind: 'start' } : linesOver(session));
     const { stdin, stdout } = around;
     this.#keys = keySource(stdin, (key) => this.#onKey(key));
     this.#watch = watchProcess({

@@ -4,6 +4,7 @@ import { actionOf } from '../keys/keymap.ts';
 import { edited } from '../keys/text-field.ts';
 import { acted, numbered } from './act.ts';
 import { happened } from './happened.ts';
+import { pastedLines } from './pasted-lines.ts';
 import { situationOf } from './situation.ts';
 import type { Turn, Ui } from './ui.ts';
 
@@ -18,6 +19,8 @@ export function press(ui: Ui, key: Key, world: World): Turn {
   }
   const here = ui.over?.kind === 'leave' ? { ...ui, over: ui.over.under } : ui;
   const fresh: Ui = { ...here, said: null };
+  const table = key.kind === 'paste' && key.whole !== undefined ? pastedLines(fresh, key.whole, world) : null;
+  if (table !== null) return table;
   const situation = situationOf(fresh, world);
   const action = actionOf(key, situation);
   if (action === 'row' || action === 'place') {

@@ -1,4 +1,5 @@
 import type { Effect, Session } from '../../session/session.ts';
+import type { Past } from '../../session/undo.ts';
 import { NOTHING_TYPED, type TextField } from '../keys/text-field.ts';
 
 export const RESULT_VIEWS = [
@@ -26,6 +27,8 @@ export type Over =
   | { readonly kind: 'open'; readonly error: string | null }
   | { readonly kind: 'help' }
   | { readonly kind: 'why' }
+  /** what is to be read besides what was said */
+  | { readonly kind: 'lines' }
   /** the list of all questions: to go to one, or to try another answer to it */
   | { readonly kind: 'jump' }
   | { readonly kind: 'try' }
@@ -51,12 +54,11 @@ export interface Ui {
   /** arrangements that are compared, at most three */
   readonly compared: readonly string[];
   /** as it was before each of the last changes of an answer, the newest last */
-  readonly history: readonly Session[];
+  readonly history: Past;
   readonly said: string | null;
 }
 
 export const MOST_COMPARED = 3;
-export const MOST_UNDONE = 20;
 
 /** What a key asks the shell for. */
 export type Request =
