@@ -78,7 +78,7 @@ interface Feedback {
   readonly error: { readonly typed: string; readonly why: string } | null;
   readonly said: string | null;
   /** what is to be read besides what is said */
-  readonly more: readonly string[];
+  readonly more?: readonly string[];
 }
 
 /**
@@ -197,10 +197,11 @@ const valuesOf = (value: Value): readonly string[] => {
 
 function feedbackOf({ note, kept }: Session, survey: Survey, world: World): Feedback {
   const context = { ...world.setting, units: unitsOf(kept) };
-  const none: Feedback = { accepted: null, error: null, said: null, more: [] };
+  const none: Feedback = { accepted: null, error: null, said: null };
   if (note === null) return none;
   if (note.kind === 'error') return { ...none, error: { typed: note.typed, why: note.why } };
-  if (note.kind === 'said') return { ...none, said: note.words, more: note.lines ?? [] };
+  if (note.kind === 'said')
+    return { ...none, said: note.words, ...(note.lines === undefined ? {} : { more: note.lines }) };
   const item = survey.items.find(
     ({ question, subject }) => question.id === note.id && subject === note.subject,
   );

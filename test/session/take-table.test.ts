@@ -3,7 +3,7 @@ import { answers, asked, begun, blockReplies, go, oneBlock, screen, type Talk } 
 
 const table = (text: string) => ({ type: 'table', text }) as const;
 const names = (talk: Talk) => answers(talk).parts.map(({ name }) => name);
-const linesOf = (talk: Talk) => screen(talk).more;
+const linesOf = (talk: Talk) => screen(talk).more ?? [];
 
 const TABLE = [
   'Name;Shape;Size (mm);Diameter;Length;Material;Sides that are cut;Pieces a year',

@@ -6,7 +6,10 @@ import { optionLines, questionLines, questionPrompt } from './print-question.ts'
 import { reviewText } from './print-review.ts';
 
 /** What the last event brought about: the answer as it was understood, what is wrong with it. */
-export function feedbackLines({ accepted, error, said, more }: Screen, width: number): readonly string[] {
+export function feedbackLines(
+  { accepted, error, said, more = [] }: Screen,
+  width: number,
+): readonly string[] {
   const sentences = [
     ...(accepted === null ? [] : [`${accepted.title}: ${accepted.words}`]),
     ...(error === null ? [] : [error.why]),
