@@ -15,7 +15,7 @@ export interface CellProblem {
 }
 
 /** An answer that stands in a cell, or (the size) in several. */
-export interface CellAnswer {
+interface CellAnswer {
   readonly question: Question;
   readonly heading: string;
   /** 'unknown': the cell says "not sure" */
