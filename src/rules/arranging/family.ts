@@ -31,8 +31,7 @@ export function familiesOf(
         name: part.name,
         slot: first?.slot ?? 0,
         must: part.must,
-        hours: hoursNow(part),
-        onRotary: workOnRotary(part),
+        ...yearlyOf(part),
         cases,
       },
     };
@@ -41,4 +40,13 @@ export function familiesOf(
     fiveAxis: all.filter(({ part }) => isFiveAxis(part)).map(({ family }) => family),
     threeAxis: all.filter(({ part }) => !isFiveAxis(part)).map(({ family }) => family),
   };
+}
+
+/** Answers never change where they stand: what hangs on a part alone is worked out once for it. */
+const yearly = new WeakMap<Part, Pick<Family, 'hours' | 'onRotary'>>();
+
+function yearlyOf(part: Part): Pick<Family, 'hours' | 'onRotary'> {
+  const known = yearly.get(part) ?? { hours: hoursNow(part), onRotary: workOnRotary(part) };
+  yearly.set(part, known);
+  return known;
 }

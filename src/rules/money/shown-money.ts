@@ -8,8 +8,9 @@ import { hoursToBreakEven, hoursTogether, rateToBreakEven } from './break-even.t
 import { fromCents, roundedToCents, toCents } from './cents.ts';
 import { gainOf, type YearlyChange } from './gain.ts';
 import type { MoneyCase } from './money-case.ts';
+import { paybackOf } from './payback-at-corners.ts';
 import { presentWorth } from './present-worth.ts';
-import { paybackOf, type Worth } from './worth.ts';
+import type { Worth } from './worth.ts';
 
 /** A quarter and a tenth to either side. */
 const TIMES = [0.75, 0.9, 1, 1.1, 1.25];

@@ -10,12 +10,18 @@ interface OnRotary {
   /** holdings of each part: never more than the shop takes now, for it may go on as it does */
   readonly setups: Value;
   readonly hours: Value;
+  /**
+   * of the yearly work and the holdings only one is not known, and hours saved go up and down with it in a straight line
+   */
+  readonly isInStep: boolean;
   /** hours saved a year, with so many times the parts in as many lots */
   readonly saved: (quantityTimes: number) => Value;
 }
 
 export interface WorkOnRotary {
   readonly setupsNow: Value;
+  /** how many holdings there are now, and what each takes in a year, is known; it is the same whatever is bought */
+  readonly isKnown: boolean;
   readonly byAxes: Readonly<Record<1 | 2, OnRotary>>;
 }
 
@@ -23,7 +29,8 @@ export interface WorkOnRotary {
 export function workOnRotary(part: Part): WorkOnRotary {
   const yearly = yearlyFacts(part);
   const on = (axes: 1 | 2): OnRotary => onRotary(part.name, yearly, setupsOnRotary(part, axes));
-  return { setupsNow: yearly.setups, byAxes: { 1: on(1), 2: on(2) } };
+  const known = isWorkKnown(yearly) && isKnown(yearly.setups);
+  return { setupsNow: yearly.setups, isKnown: known, byAxes: { 1: on(1), 2: on(2) } };
 }
 
 function onRotary(name: string, yearly: YearlyFacts, rule: Value): OnRotary {
@@ -31,6 +38,8 @@ function onRotary(name: string, yearly: YearlyFacts, rule: Value): OnRotary {
   return {
     setups: derived(holdings, rule.path, [yearly.setups, rule]),
     hours: hoursThen(name, yearly, rule),
+    isInStep:
+      isKnown(rule) && (isKnown(yearly.setups) || (isWorkKnown(yearly) && yearly.setups.low >= rule.high)),
     saved: (quantityTimes) => hoursSaved(name, yearly, rule, quantityTimes),
   };
 }
@@ -74,3 +83,9 @@ function hoursSaved(name: string, yearly: YearlyFacts, rule: Value, quantityTime
   );
   return derived(hours, `hoursSaved[${name}]`, from);
 }
+
+/** What a holding takes in a year. */
+const isWorkKnown = ({ lots, setupMinutes, quantity, handlingMinutes }: YearlyFacts): boolean =>
+  [lots, setupMinutes, quantity, handlingMinutes].every(isKnown);
+
+const isKnown = ({ low, high }: Value): boolean => low === high;

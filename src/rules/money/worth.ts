@@ -1,4 +1,3 @@
-import { simplePayback } from '../../mechanics/money/simple-payback.ts';
 import { hull, type Interval } from '../../quantities/interval.ts';
 import type { Family } from '../arranging/family.ts';
 import type { Verdict } from '../decision.ts';
@@ -9,6 +8,7 @@ import { derived, known, type Value } from '../judging/value.ts';
 import { fromCents, toCents } from './cents.ts';
 import { gainOf, type YearlyChange } from './gain.ts';
 import type { MoneyCase } from './money-case.ts';
+import { paybackAtCorners, paybackOf } from './payback-at-corners.ts';
 import { presentWorth, type Terms } from './present-worth.ts';
 
 /** One family on an arrangement: what it takes then, and what that saves. */
@@ -54,6 +54,7 @@ export function worthOf(
 ): Worth {
   const made = families.map((each) => familyWorth(each, axes, money.shopRate));
   const saved = made.map((each) => each.hoursSaved(1));
+  const savings = families.map((each, index) => ({ ...each, axes, saved: saved[index] ?? NOTHING }));
   const change: YearlyChange = {
     saved,
     swapHours,
@@ -80,7 +81,7 @@ export function worthOf(
     gain,
     payback: derived(paybackOf(capital, gain), 'payback', [capital, gain]),
     netPresentValue: worth,
-    paybackAt: paybackAtCorners(change, price, money),
+    paybackAt: paybackAtCorners(change, price, money, savings),
   };
 }
 
@@ -124,31 +125,4 @@ function residualOf(price: Value, { residual }: MoneyCase): Value {
   return derived(ends, 'residual', [residual, price]);
 }
 
-/** Years at the ends of what is paid and gained; Infinity: never. */
-export const paybackOf = (capital: Interval, gain: Interval): Interval => ({
-  low: simplePayback(capital.low, gain.high),
-  high: simplePayback(capital.high, gain.low),
-});
-
-/**
- * Rate, running costs, rigging and training are the same whatever is bought. Two paybacks compare the same
- * way for every value of them if they do at every corner, because C·A′ − C′·A is linear in each of them; but
- * only while the gain keeps its sign.
- */
-function paybackAtCorners(change: YearlyChange, price: Value, money: MoneyCase): readonly Interval[] | null {
-  const ends = ({ low, high }: Interval): readonly Interval[] =>
-    [low, high].map((end) => ({ low: end, high: end }));
-  const { rigging, training, yearlyCosts, shopRate } = money;
-  const beside = { low: rigging.low + training.low, high: rigging.high + training.high };
-  if ([shopRate, yearlyCosts, beside].every(({ low, high }) => low === high)) return null;
-  const corner = ends(shopRate).flatMap((rate) =>
-    ends(yearlyCosts).flatMap((running) =>
-      ends(beside).map(({ low: paid }) => {
-        const gain = gainOf({ ...change, rate, running });
-        return { gain, payback: paybackOf({ low: price.low + paid, high: price.high + paid }, gain) };
-      }),
-    ),
-  );
-  const always = corner.every(({ gain }) => gain.low > 0) || corner.every(({ gain }) => gain.high <= 0);
-  return always ? corner.map(({ payback }) => payback) : null;
-}
+const NOTHING: Interval = { low: 0, high: 0 };

@@ -26,6 +26,34 @@ export function coverageOf(
   };
 }
 
+/** More families than these of unknown hours, and their corners are too many to compare. */
+const MOST_CORNERED = 3;
+
+/**
+ * The same at each corner of the hours that are not known: of one family the least and the most, of two all four pairs.
+ * They are the same hours whatever is bought. Covered ÷ all is linear in each of them above the same sum, so that of two
+ * arrangements the one that covers more at every corner does so for all hours between. Null: all hours are known, or too
+ * many are not.
+ */
+export function coverageAtCorners(
+  families: readonly { readonly family: Family; readonly verdict: Verdict }[],
+): readonly Interval[] | null {
+  const notKnown = families.filter(({ family: { hours } }) => hours.low < hours.high);
+  if (notKnown.length === 0 || notKnown.length > MOST_CORNERED) return null;
+  return Array.from({ length: 2 ** notKnown.length }, (_, corner) => {
+    const hoursOf = ({ hours }: Family, index: number): number =>
+      index >= 0 && Math.floor(corner / 2 ** index) % 2 === 1 ? hours.high : hours.low;
+    const sum = (wanted: (verdict: Verdict) => boolean): number =>
+      families.reduce((all, each) => {
+        if (!wanted(each.verdict)) return all;
+        return all + hoursOf(each.family, notKnown.indexOf(each));
+      }, 0);
+    const all = sum(() => true);
+    const covered = { low: sum(passes), high: sum((verdict) => verdict !== 'fails') };
+    return { low: share(covered.low, all - covered.low), high: share(covered.high, all - covered.high) };
+  });
+}
+
 /** Covered ÷ all of it. Example: share(30, 10) → 0.75. */
 export function share(covered: number, rest: number): number {
   if (covered === 0) return 0;

@@ -12,7 +12,7 @@ import { judgeOwn, LATE_CHECKS, worstOf } from '../judging/judge-family.ts';
 import { type Outcome, passes, worse } from '../judging/outcome.ts';
 import type { Value } from '../judging/value.ts';
 import { capitalOf, type Worth, worthOf } from '../money/worth.ts';
-import { coverageOf } from './coverage.ts';
+import { coverageAtCorners, coverageOf } from './coverage.ts';
 import { marginMeasure } from './margin-measure.ts';
 import { type Priced, priceOf } from './price.ts';
 import { swapHoursOf, swapsOf } from './swaps.ts';
@@ -33,6 +33,8 @@ export interface Judged {
   readonly own: readonly Outcome[];
   readonly families: readonly FamilyVerdict[];
   readonly coverage: Interval;
+  /** at each corner of the hours that are not known; null: all known, or no help */
+  readonly coverageAt: readonly Interval[] | null;
   readonly verdict: Verdict;
   readonly passes: 'yes' | 'no' | 'open';
   readonly priced: Priced;
@@ -65,6 +67,7 @@ export function judgeSetUp(world: World, setUp: SetUp, owned: string): Judged {
     own,
     families: verdicts,
     coverage,
+    coverageAt: coverageAtCorners(verdicts),
     verdict: covered.reduce<Verdict>((worst, each) => worse(worst, each.verdict), worstOf(own)),
     passes: passesWhen(own, verdicts, coverage, world.shop.assume.leastCoverage),
     priced,

@@ -5,7 +5,7 @@ import type { Ranked } from './scores.ts';
 
 /** Vises beyond those that the shop wants count for nothing: bigger is never better by itself. */
 export const rankedOf = (
-  { id, passes, measures, worth }: Judged,
+  { id, passes, measures, coverageAt, worth }: Judged,
   { visesWanted, money: { hasRate } }: ShopCase,
 ): Ranked => ({
   id,
@@ -16,7 +16,10 @@ export const rankedOf = (
     // without a rate that somebody named, payback is told and held against nothing
     payback: hasRate ? measures.payback : null,
   },
-  atCorners: hasRate && worth.paybackAt !== null ? { payback: worth.paybackAt } : {},
+  atCorners: {
+    ...(coverageAt === null ? {} : { coverage: coverageAt }),
+    ...(hasRate && worth.paybackAt !== null ? { payback: worth.paybackAt } : {}),
+  },
 });
 
 const atMostWanted = (stations: Interval | null, wanted: Interval): Interval | null =>
