@@ -1,5 +1,5 @@
 /**
- * How far one numeric answer may move, everything else unchanged, while the recommendation surely stays the same.
+ * How far one numeric answer may move, everything else unchanged, while the recommendation stays the same.
  * Example: { answer: 'tools.longest', at: 180, low: 150, high: 214 }.
  */
 export interface Stability {
@@ -7,8 +7,8 @@ export interface Stability {
   readonly answer: string;
   /** what is answered now, in the answer's own unit */
   readonly at: number;
-  /** the least value, the answer's own at most; null: no end within what the question accepts */
+  /** the least value, the answer's own at most; null: none found down to a quarter of it, as far as the question accepts that */
   readonly low: number | null;
-  /** the greatest value, the answer's own at least; null: no end within what the question accepts */
+  /** the greatest value, the answer's own at least; null: none found up to four times as much, as far as the question accepts that */
   readonly high: number | null;
 }

@@ -66,15 +66,15 @@ describe('how far each answer may move', () => {
     const rows = lines.filter((line) => /[-.]{9}/.test(line));
     expect(rows.map((line) => line.split(' | ').slice(0, 4))).toEqual([
       ['depth from the top (Lock gate hinge)', '30 mm', '0 mm', '32 mm'],
-      ['shortest tool', '90 mm', 'any less', '96 mm'],
+      ['shortest tool', '90 mm', 'none found', '96 mm'],
       ['longest tool', '180 mm', '150 mm', '214 mm'],
-      ['budget', '180 000 EUR', '141 000 EUR', 'any more'],
+      ['budget', '180 000 EUR', '141 000 EUR', 'none found'],
     ]);
   });
 
-  test('what may be anything is named apart', () => {
+  test('where no end was found it is named apart', () => {
     expect(blockText(ranges(decided()), decided())).toContain(
-      'Answers that may be anything without changing it\nceiling.',
+      'Answers that have room on either side, with no end found\nceiling.',
     );
   });
 
@@ -87,7 +87,7 @@ describe('how far each answer may move', () => {
     const open = { ...fixtureDecision({ outcome: 'open' }), stability: [] };
     expect(blockText(ranges(open), open)).toContain('Nothing is recommended as things stand');
     const none = decided({ stability: [] });
-    expect(blockText(ranges(none), none)).toContain('or it was not worked out how far');
+    expect(blockText(ranges(none), none)).toContain('or how far was not worked out');
   });
 });
 
@@ -96,7 +96,7 @@ describe('where it stands', () => {
     expect(markdownReport(decided())).toContain('## How far each answer may move');
     const view = TEXT_VIEWS.ranges(decided(), LOOK).join('\n');
     expect(view).toMatch(/longest tool +180 mm +150 mm +214 mm +\(-+o-+\)/);
-    expect(view).toContain('any more');
+    expect(view).toContain('none found');
   });
 
   test('the report on a terminal has the tightest five, and the last says where all are', () => {

@@ -11,7 +11,7 @@ interface Place {
   readonly index: number;
 }
 
-/** How far each answer may move, the tightest first; what may be anything is named by itself. */
+/** How far each answer may move, the tightest first; where no end was found, it is named by itself. */
 export function ranges(decision: Decision): readonly Block[] {
   const title = heading(2, say`How far each answer may move`);
   const why = whyNone(decision);
@@ -22,16 +22,26 @@ export function ranges(decision: Decision): readonly Block[] {
   return [
     title,
     paragraph(LEAD),
-    ...(bounded.length === 0 ? [] : [rangesTable(decision, bounded)]),
+    ...(bounded.length === 0 ? [] : [rangesTable(decision, bounded.slice(0, MOST_AT_ONCE))]),
+    ...(bounded.length <= MOST_AT_ONCE
+      ? []
+      : [
+          details(say`The others, which have more room`, [
+            rangesTable(decision, bounded.slice(MOST_AT_ONCE)),
+          ]),
+        ]),
     ...(free.length === 0
       ? []
       : [
-          details(say`Answers that may be anything without changing it`, [
+          details(say`Answers that have room on either side, with no end found`, [
             paragraph(say`${enumerate(free.map((place) => nameOf(decision, place)))}.`),
           ]),
         ]),
   ];
 }
+
+/** More rows than these are folded away. */
+const MOST_AT_ONCE = 20;
 
 const MOST_IN_SHORT = 5;
 
@@ -47,15 +57,17 @@ export function rangesInShort(decision: Decision): readonly Block[] {
   ];
 }
 
-const LEAD = say`The recommendation surely stays the same while one of these answers lies between its two ends and all
-  others are as they are. The tightest come first.`;
+const LEAD = say`The recommendation stays the same while one of these answers lies between its two ends and all others are
+  as they are. The tightest come first. An answer was moved down to a quarter of what it is and up to four times as much, as
+  far as its question takes that; where no end was found on the way, none stands here. An end may be a little too near,
+  never too far.`;
 
 /** Why there is nothing to say; null where there is. */
 function whyNone({ recommended, stability }: Decision): readonly Inline[] | null {
   if (recommended === null)
     return say`Nothing is recommended as things stand, so there is nothing that an answer could change by moving.`;
   if (stability.length > 0) return null;
-  return say`No answer is known as a number that could be moved, or it was not worked out how far.`;
+  return say`No answer is a number that could be moved, or how far was not worked out.`;
 }
 
 const rangesTable = (decision: Decision, places: readonly Place[]): Block =>
@@ -78,8 +90,8 @@ function rowOf(decision: Decision, { range, index }: Place): readonly Cell[] {
   return [
     nameOf(decision, { range, index }),
     at('at', 'not known'),
-    at('low', 'any less'),
-    at('high', 'any more'),
+    at('low', 'none found'),
+    at('high', 'none found'),
     [words(rangeBar(range))],
   ];
 }

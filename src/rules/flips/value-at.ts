@@ -7,7 +7,7 @@ export interface Ground {
   readonly catalog: Catalog;
 }
 
-type Keys = readonly (string | number)[];
+export type Keys = readonly (string | number)[];
 
 /**
  * Where a value stands in answers or catalog, by the path that checks name it by. Null: it is no answer and no catalog
@@ -49,9 +49,13 @@ export function numberAt(ground: Ground, keys: Keys): number | null {
 export const withNumber = (ground: Ground, keys: Keys, number: number): Ground =>
   put(ground, keys, number) as Ground;
 
-function put(into: unknown, [key, ...rest]: Keys, number: number): unknown {
-  if (key === undefined) return number;
-  if (Array.isArray(into)) return into.with(Number(key), put(into[Number(key)], rest, number));
+/** The same with any value of a range there. */
+export const withRange = (ground: Ground, keys: Keys, range: readonly [low: number, high: number]): Ground =>
+  put(ground, keys, range) as Ground;
+
+function put(into: unknown, [key, ...rest]: Keys, value: number | readonly [number, number]): unknown {
+  if (key === undefined) return value;
+  if (Array.isArray(into)) return into.with(Number(key), put(into[Number(key)], rest, value));
   const map = into as Readonly<Record<string, unknown>>;
-  return { ...map, [key]: put(map[key], rest, number) };
+  return { ...map, [key]: put(map[key], rest, value) };
 }

@@ -1,10 +1,128 @@
 import type { Catalog } from '../../catalog/catalog.ts';
 import type { Answers } from '../../questions/answers.ts';
 import type { Stability } from '../decision-stability.ts';
-import type { Standing } from '../standing.ts';
+import { type Ground, withRange } from '../flips/value-at.ts';
+import { runningOf, type Standing } from '../standing.ts';
+import type { Ranked } from '../weighing/scores.ts';
+import { type Known, knownOf, stillWins, surelyRuns } from './challenge.ts';
+import { type Movable, movableAnswers } from './movable-answers.ts';
+import { creeping, type Found, farthest, throughChanges } from './outward.ts';
+import { roundedInward } from './rounded-inward.ts';
 
-/** How far each numeric answer may move while the recommendation stays; empty where nothing is recommended. */
-export const stabilityOf = (
-  _standing: Standing,
-  _from: { readonly answers: Answers; readonly catalog: Catalog },
-): readonly Stability[] => [];
+/**
+ * How far each numeric answer may move while the recommendation stays; empty where nothing is recommended. A piece of
+ * the range is judged as a whole, with the answer as an interval: what is recommended then is so for every value in it,
+ * so that no change between two values that were tried is missed, but for one within a hair of a place where another
+ * arrangement changes. An end may be too near, never too far.
+ */
+export function stabilityOf(
+  { ranking, running, shop }: Standing,
+  from: { readonly answers: Answers; readonly catalog: Catalog },
+): readonly Stability[] {
+  const winner = running.find(({ id }) => id === ranking.winner);
+  if (winner === undefined) return [];
+  const movable = movableAnswers(from.answers);
+  const groups = new Map<string, Known>();
+  const knownWhile = (group: string): Known => {
+    const known =
+      groups.get(group) ??
+      knownOf(
+        anywhere(
+          movable.filter((each) => each.group === group),
+          from,
+        ),
+      );
+    groups.set(group, known);
+    return known;
+  };
+  const { band } = shop.assume;
+  return movable.map((each) => rangeOf(each, { winner, from, known: knownWhile(each.group), band }));
+}
+
+/** All of these answers anywhere in their domains at once: what fails then fails whichever of them moves. */
+function anywhere(movable: readonly Movable[], from: Ground): Standing {
+  const { answers, catalog } = movable.reduce(
+    (ground, { keys, domain }) => withRange(ground, keys, [domain.low, domain.high]),
+    from,
+  );
+  return runningOf(answers, catalog);
+}
+
+interface Around {
+  readonly winner: Ranked;
+  readonly from: Ground;
+  readonly known: Known;
+  readonly band: number;
+}
+
+function rangeOf(movable: Movable, around: Around): Stability {
+  const { answer, at, domain, whole } = movable;
+  const end = (to: number): number | null => {
+    const far = endToward(to, movable, around);
+    return far === to ? null : roundedInward(far, at, whole);
+  };
+  return { answer, at, low: end(domain.low), high: end(domain.high) };
+}
+
+/**
+ * The whole way at once, where that can be shown. Else as far as the winner stays just as good as it is, which the winner
+ * alone says, and the others on that way; from there on piece by piece.
+ */
+function endToward(to: number, { keys, at, whole }: Movable, { winner, from, known, band }: Around): number {
+  if (to === at) return at;
+  const moving = { ground: from, keys, band, effort: { left: MOST_JUDGED } };
+  const run = (a: number, b: number): Ranked | null => surelyRuns(moving, winner.id, a, b);
+  const look = (a: number, b: number, among: Known): Found<Known> => {
+    const its = run(a, b);
+    return its === null ? { is: 'open', known: among } : stillWins(moving, its, among, a, b);
+  };
+  const there = run(at, to);
+  if (
+    there !== null &&
+    isSetUpTheSame(there, winner) &&
+    stillWins(moving, there, known, at, to).is === 'stays'
+  )
+    return to;
+  if (whole) return wholeNumbers(at, to, (next) => look(next, next, known).is === 'stays');
+  const way = { at, end: to };
+  const same = farthest(way, (a, b) => isAsGood(run(a, b), winner));
+  const far = throughChanges(way, same, known, look);
+  return far === same ? creeping(way, same, known, look) : far;
+}
+
+/** Others that are judged on the way to one end, at most: farther is not worth the time. */
+const MOST_JUDGED = 400;
+
+/** More steps than these are not taken one by one. */
+const MOST_STEPS = 20;
+
+/** One whole number after the other: there is nothing between them. */
+function wholeNumbers(at: number, to: number, stays: (value: number) => boolean): number {
+  const way = Math.sign(to - at);
+  let proven = at;
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const next = proven + way;
+    // the last whole number before the end is as far as it goes
+    if ((to - next) * way < 0) return to;
+    if (!stays(next)) break;
+    proven = next;
+  }
+  return proven;
+}
+
+/** It costs the same and leaves the same room: what may be another is what is done on it, and what that saves. */
+const isSetUpTheSame = ({ measures: now }: Ranked, { measures: was }: Ranked): boolean =>
+  (['price', 'viseStations', 'swapHours'] as const).every(
+    (measure) => now[measure]?.low === was[measure]?.low && now[measure]?.high === was[measure]?.high,
+  );
+
+/** No measure of it is another than it was; only how much room it has may be. */
+function isAsGood(now: Ranked | null, was: Ranked): boolean {
+  if (now === null) return false;
+  const { margin: _margin, ...measures } = was.measures;
+  return (Object.keys(measures) as (keyof typeof measures)[]).every(
+    (measure) =>
+      now.measures[measure]?.low === was.measures[measure]?.low &&
+      now.measures[measure]?.high === was.measures[measure]?.high,
+  );
+}
