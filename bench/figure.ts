@@ -1,7 +1,7 @@
 /** One line of the table: a figure as it was measured, and what was promised. */
 export interface Figure {
-  /** the requirement that it is measured for */
-  readonly requirement: number;
+  /** the requirement on the terminal that it is measured for; null: it is about the engine */
+  readonly requirement: number | null;
   readonly what: string;
   /** null: it cannot be measured here */
   readonly value: number | null;

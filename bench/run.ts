@@ -4,6 +4,7 @@ import { cpus, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { bundle } from '../scripts/bundle.mjs';
+import { decisions } from './decision/decisions.ts';
 import type { Bench, Figure } from './figure.ts';
 import { table } from './table.ts';
 import { firstFrame } from './terminal/first-frame.ts';
@@ -13,7 +14,7 @@ import { keyToPaint } from './terminal/key-to-paint.ts';
 import { memory } from './terminal/memory.ts';
 
 /** Every bench, in the order of the table. */
-const BENCHES: readonly Bench[] = [firstPaint, firstFrame, headless, keyToPaint, memory];
+const BENCHES: readonly Bench[] = [firstPaint, firstFrame, headless, keyToPaint, memory, decisions];
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,

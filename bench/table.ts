@@ -5,7 +5,7 @@ const HEAD = ['req.', 'figure', 'measured', 'promised', '', 'beside it'] as cons
 /** The figures as a Markdown table, with the promise and whether it is met beside each. */
 export function table(figures: readonly Figure[]): string {
   const rows = figures.map((figure) => [
-    String(figure.requirement),
+    String(figure.requirement ?? ''),
     figure.what,
     figure.value === null ? 'not measured' : withUnit(figure.value, figure.unit),
     figure.atMost === null ? '' : `≤ ${withUnit(figure.atMost, figure.unit)}`,
