@@ -11,7 +11,7 @@ export interface Range {
 }
 
 /** Where both are. */
-export const meet = (a: Range, b: Range): Range => ({
+const meet = (a: Range, b: Range): Range => ({
   from: Math.max(a.from, b.from),
   to: Math.min(a.to, b.to),
 });
