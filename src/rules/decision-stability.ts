@@ -7,8 +7,8 @@ export interface Stability {
   readonly answer: string;
   /** what is answered now, in the answer's own unit */
   readonly at: number;
-  /** the least value, the answer's own at most; null: none found down to a quarter of it, as far as the question accepts that */
+  /** the least value, the answer's own at most; null: none found down to half of it, as far as the question accepts that */
   readonly low: number | null;
-  /** the greatest value, the answer's own at least; null: none found up to four times as much, as far as the question accepts that */
+  /** the greatest value, the answer's own at least; null: none found up to twice as much, as far as the question accepts that */
   readonly high: number | null;
 }

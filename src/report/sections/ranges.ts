@@ -58,8 +58,8 @@ export function rangesInShort(decision: Decision): readonly Block[] {
 }
 
 const LEAD = say`The recommendation stays the same while one of these answers lies between its two ends and all others are
-  as they are. The tightest come first. An answer was moved down to a quarter of what it is and up to four times as much, as
-  far as its question takes that; where no end was found on the way, none stands here. An end may be a little too near,
+  as they are. The tightest come first. An answer was moved down to half of what it is and up to twice as much, as far as
+  its question takes that; where no end was found on the way, none stands here. An end may be a little too near,
   never too far.`;
 
 /** Why there is nothing to say; null where there is. */

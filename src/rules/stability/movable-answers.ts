@@ -27,13 +27,13 @@ export function movableAnswers(answers: Answers): readonly Movable[] {
     if (typeof value === 'number') {
       const where = domainOf(plain);
       if (where === null) return;
-      const { whole, ...accepted } = where;
+      const { whole, accepted, unsure } = where;
       found.push({
         answer: path,
         keys,
         group: groupOf(keys),
         at: value,
-        domain: around(value, accepted),
+        domain: around(value, accepted, unsure),
         whole,
       });
     } else if (Array.isArray(value)) {
@@ -55,11 +55,12 @@ export function movableAnswers(answers: Answers): readonly Movable[] {
   return found.sort((a, b) => (a.answer < b.answer ? -1 : 1));
 }
 
-/** Farther than so many times as much, and so many times as little, nobody needs to know. */
-const FARTHEST = 4;
+/** Farther than to twice as much, and to half of it, is not looked: it takes long, and nobody is so wrong about it. */
+const FARTHEST = 2;
 
-function around(at: number, { low, high }: Interval): Interval {
-  const [least, most] = at === 0 ? [low, high] : [at / FARTHEST, at * FARTHEST];
+/** Nothing is twice nothing: from there as far as *not sure* goes. */
+function around(at: number, { low, high }: Interval, unsure: Interval): Interval {
+  const [least, most] = at === 0 ? [unsure.low, unsure.high] : [at / FARTHEST, at * FARTHEST];
   return { low: Math.min(at, Math.max(low, least)), high: Math.max(at, Math.min(high, most)) };
 }
 
@@ -73,18 +74,20 @@ const RANGES: Readonly<Record<string, Interval>> = NOT_SURE;
 const HAIR = 1e-9;
 
 /** What the question accepts; where it sets no end, or none is asked, what not sure stands for. */
-function domainOf(plain: string): (Interval & { readonly whole: boolean }) | null {
+function domainOf(
+  plain: string,
+): { readonly accepted: Interval; readonly unsure: Interval; readonly whole: boolean } | null {
   const path = plain.replace('parts.approaches', 'parts');
   const range = RANGES[path];
   if (range === undefined) return null;
   const field = fieldOf(path);
   const limits = field?.kind === 'quantity' || field?.kind === 'quantities' ? field.limits : {};
   const { least, most, above, below, whole } = limits;
-  return {
+  const accepted = {
     low: least ?? (above === undefined ? range.low : above + HAIR),
     high: most ?? (below === undefined ? range.high : below - HAIR),
-    whole: whole === true,
   };
+  return { accepted, unsure: range, whole: whole === true };
 }
 
 const fieldOf = (path: string): Field | undefined => QUESTIONS.find((each) => each.path === path)?.field;

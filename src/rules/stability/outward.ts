@@ -1,9 +1,9 @@
 /** The first step outward, as a share of the value that has been reached (from zero: of one, where the way is that long). */
 const FIRST_STEP = 0.1;
 /** How finely it is found where the winner stops being as good as it was, as the same share. */
-const FINE = 0.01;
+const FINE = 0.02;
 /** How finely it is found where the recommendation goes to another. */
-const HAIR = 0.01;
+const HAIR = 0.02;
 /** How finely where nothing but the room to spare tells arrangements apart: that rises and falls without a jump. */
 const BY_MARGIN = 0.25;
 /** A step near zero is taken as if this share of the answer had been reached; of an answer of zero, of one. */

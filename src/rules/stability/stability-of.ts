@@ -91,7 +91,7 @@ function endToward(to: number, { keys, at, whole }: Movable, { winner, from, kno
 }
 
 /** Others that are judged on the way to one end, at most: farther is not worth the time. */
-const MOST_JUDGED = 400;
+const MOST_JUDGED = 150;
 
 /** More steps than these are not taken one by one. */
 const MOST_STEPS = 20;

@@ -12,7 +12,7 @@ const withPart = (part: Partial<typeof EXAMPLE_PART>) => ({
 
 test('every number that was answered is one, by the path that verdicts name it by', () => {
   const answers = withPart({ shape: 'block', size: [90, 60, 55], depthTop: 12 });
-  expect(found(answers, 'parts[Cleat].size[1]')).toMatchObject({ at: 60, domain: { low: 15, high: 240 } });
+  expect(found(answers, 'parts[Cleat].size[1]')).toMatchObject({ at: 60, domain: { low: 30, high: 120 } });
   expect(found(answers, 'parts[Cleat].depthTop')?.keys).toEqual(['answers', 'parts', 0, 'depthTop']);
 });
 
@@ -23,15 +23,15 @@ test('what is not known, and what is a range already, is none', () => {
   expect(paths.filter((path) => path.startsWith('parts[Cleat].depthTop'))).toEqual([]);
 });
 
-test('it is looked for no farther than the question accepts, nor than four times', () => {
+test('it is looked for no farther than the question accepts, nor than to half and twice', () => {
   const answers = withPart({ approaches: [{ slant: 60 }], tolerance: 0.1 });
-  expect(found(answers, 'parts[Cleat].approaches[0].slant')?.domain).toEqual({ low: 15, high: 89 });
-  expect(found(answers, 'parts[Cleat].tolerance')?.domain).toEqual({ low: 0.025, high: 0.4 });
+  expect(found(answers, 'parts[Cleat].approaches[0].slant')?.domain).toEqual({ low: 30, high: 89 });
+  expect(found(answers, 'parts[Cleat].tolerance')?.domain).toEqual({ low: 0.05, high: 0.2 });
 });
 
 test('of an answer of zero all that not sure stands for', () => {
   const answers = withPart({ eccentricity: 0 });
-  expect(found(answers, 'parts[Cleat].eccentricity')?.domain).toEqual({ low: 0, high: 2000 });
+  expect(found(answers, 'parts[Cleat].eccentricity')?.domain).toEqual({ low: 0, high: 200 });
 });
 
 test('vises come in whole numbers', () => {

@@ -18,10 +18,10 @@ const changingAt =
   };
 
 describe('from a value toward an end', () => {
-  test('as far as it stays, found to a hundredth of what was reached', () => {
+  test('as far as it stays, found to a fiftieth of what was reached', () => {
     const found = farthest({ at: 100, end: 5000 }, upTo(730));
     expect(found).toBeLessThanOrEqual(730);
-    expect(found).toBeGreaterThan(730 * 0.98);
+    expect(found).toBeGreaterThan(730 * 0.96);
   });
 
   test('the end itself where it stays all the way, and no step where it stays nowhere', () => {
@@ -31,7 +31,7 @@ describe('from a value toward an end', () => {
   });
 
   test('from zero, and toward a zero that is never reached, it comes to an end', () => {
-    expect(farthest({ at: 0, end: 600 }, upTo(41))).toBeGreaterThan(40);
+    expect(farthest({ at: 0, end: 600 }, upTo(41))).toBeGreaterThan(39);
     expect(farthest({ at: 4, end: 0 }, (_, to) => to > 0)).toBeGreaterThan(0);
   });
 });
@@ -41,10 +41,10 @@ describe('where others change on the way', () => {
     expect(throughChanges({ at: 100, end: 900 }, 400, 0, changingAt(217, 1000))).toBe(400);
   });
 
-  test('where it goes, that is where it ends, to a hundredth', () => {
+  test('where it goes, that is where it ends, to a fiftieth', () => {
     const found = throughChanges({ at: 100, end: 900 }, 400, 0, changingAt(217, 300));
     expect(found).toBeLessThanOrEqual(300);
-    expect(found).toBeGreaterThan(300 * 0.98);
+    expect(found).toBeGreaterThan(300 * 0.96);
   });
 
   test('a place is not passed where the middle of its hair goes', () => {
