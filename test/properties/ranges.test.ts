@@ -87,7 +87,7 @@ describe('within its range an answer keeps the recommendation, wherever it lies'
     test('and loses it soon beyond most of the ends', () => {
       const changes = ranges.flatMap((each) => changesBeyond(shop, winner, each));
       expect(changes.length).toBeGreaterThan(10);
-      expect(changes.filter((change) => change).length).toBeGreaterThan(0.7 * changes.length);
+      expect(changes.filter((change) => change).length).toBeGreaterThan(0.6 * changes.length);
     });
   });
 });

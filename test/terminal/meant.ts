@@ -9,6 +9,7 @@ import { askingOf } from '../../src/rules/asking/asking.ts';
 import { decide } from '../../src/rules/decide.ts';
 import { givenAt, type Kept, type Subject } from '../../src/session/kept.ts';
 import { newSession, offered, resumed } from '../../src/session/start.ts';
+import { withoutTrial } from '../../src/session/trial.ts';
 import { createWorld, type World } from '../../src/session/world.ts';
 import type { Key } from '../../src/ui/keys/key.ts';
 import { happened } from '../../src/ui/state/happened.ts';
@@ -111,7 +112,12 @@ export class Meant {
 
   #do(requests: readonly Request[]): void {
     for (const request of requests) {
-      if (request.kind === 'leave') this.left = request.how;
+      // who leaves where the result stands has finished, also with something tried
+      if (request.kind === 'leave')
+        this.left =
+          request.how === 'quit' && withoutTrial(this.#ui.session).at.at === 'result'
+            ? 'finished'
+            : request.how;
       if (request.kind === 'open') this.#ui = { ...this.#ui, over: { kind: 'open', error: 'no such file' } };
       if (request.kind !== 'effect') continue;
       const { effect } = request;

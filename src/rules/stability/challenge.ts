@@ -50,7 +50,10 @@ export function stillWins(
   to: number,
 ): Found<Known> {
   const { ground, band } = moving;
-  const now = new Map(known).set(winner.id, winner);
+  const now = new Map<string, Ranked>();
+  // corners are those of the range that they were worked out for: of another one they compare nothing
+  for (const [id, { atCorners: _ofAnother, ...each }] of known) now.set(id, each);
+  now.set(winner.id, winner);
   const fresh = new Set([winner.id]);
   for (;;) {
     const { field, ranking } = rankedBy(now, ground.answers, band);

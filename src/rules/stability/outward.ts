@@ -5,7 +5,7 @@ const FINE = 0.02;
 /** How finely it is found where the recommendation goes to another. */
 const HAIR = 0.02;
 /** How finely where nothing but the room to spare tells arrangements apart: that rises and falls without a jump. */
-const BY_MARGIN = 0.25;
+const BY_MARGIN = 0.05;
 /** A step near zero is taken as if this share of the answer had been reached; of an answer of zero, of one. */
 const LEAST = 0.1;
 

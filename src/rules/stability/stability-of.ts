@@ -11,9 +11,9 @@ import { roundedInward } from './rounded-inward.ts';
 
 /**
  * How far each numeric answer may move while the recommendation stays; empty where nothing is recommended. A piece of
- * the range is judged as a whole, with the answer as an interval: what is recommended then is so for every value in it,
- * so that no change between two values that were tried is missed, but for one within a hair of a place where another
- * arrangement changes. An end may be too near, never too far.
+ * the range is judged as a whole, with the answer as an interval: what is recommended then is so for every value in it.
+ * Only where another arrangement changes, or where the margin alone tells two apart, are pieces of a few hundredths said
+ * by values in them. An end may be too near, also because the search for it was given up.
  */
 export function stabilityOf(
   { ranking, running, shop }: Standing,

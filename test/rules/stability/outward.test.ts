@@ -57,14 +57,16 @@ describe('where others change on the way', () => {
     expect(throughChanges({ at: 100, end: 900 }, 400, 0, look)).toBeLessThanOrEqual(199);
   });
 
-  test('told apart by room to spare alone, longer pieces do', () => {
-    let looks = 0;
+  test('told apart by room to spare alone, a piece is said by its middle and its far end', () => {
+    const tried: number[] = [];
     const look = (from: number, to: number, known: number): Found<number> => {
-      looks += 1;
+      if (from === to) tried.push(from);
       return { is: from === to ? 'stays' : 'by margin', known };
     };
-    expect(throughChanges({ at: 100, end: 900 }, 400, 0, look)).toBe(400);
-    expect(looks).toBeLessThan(60);
+    expect(throughChanges({ at: 100, end: 900 }, 200, 0, look)).toBe(200);
+    // no farther apart than a twentieth
+    const gaps = tried.toSorted((a, b) => a - b).map((each, index, all) => each / (all[index - 1] ?? 100));
+    expect(Math.max(...gaps)).toBeLessThan(1.06);
   });
 
   test('onward from an end it goes on only where the next point stays', () => {
