@@ -22,3 +22,12 @@ export function corners(inputs: readonly Interval[], of: (values: readonly numbe
   visit(0, []);
   return { low, high };
 }
+
+/**
+ * Every corner of so many ranges: for each range its low end (0) or its high end (1), always in the same order.
+ * Example: endsOfCorners(2) → [[0, 0], [1, 0], [0, 1], [1, 1]].
+ */
+export const endsOfCorners = (count: number): readonly (readonly number[])[] =>
+  Array.from({ length: 2 ** count }, (_, corner) =>
+    Array.from({ length: count }, (__, index) => Math.floor(corner / 2 ** index) % 2),
+  );

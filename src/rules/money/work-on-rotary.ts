@@ -35,12 +35,15 @@ export function workOnRotary(part: Part): WorkOnRotary {
 
 function onRotary(name: string, yearly: YearlyFacts, rule: Value): OnRotary {
   const holdings = corners([yearly.setups, rule], ([now = 0, then = 0]) => Math.min(now, then));
+  const savedNow = hoursSaved(name, yearly, rule, 1);
   return {
     setups: derived(holdings, rule.path, [yearly.setups, rule]),
     hours: hoursThen(name, yearly, rule),
     isInStep:
       isKnown(rule) && (isKnown(yearly.setups) || (isWorkKnown(yearly) && yearly.setups.low >= rule.high)),
-    saved: (quantityTimes) => hoursSaved(name, yearly, rule, quantityTimes),
+    // every arrangement asks for these
+    saved: (quantityTimes) =>
+      quantityTimes === 1 ? savedNow : hoursSaved(name, yearly, rule, quantityTimes),
   };
 }
 

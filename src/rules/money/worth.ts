@@ -8,7 +8,7 @@ import { derived, known, type Value } from '../judging/value.ts';
 import { fromCents, toCents } from './cents.ts';
 import { gainOf, type YearlyChange } from './gain.ts';
 import type { MoneyCase } from './money-case.ts';
-import { paybackAtCorners, paybackOf } from './payback-at-corners.ts';
+import { paybackAtCorners, paybackOf, type SavedAtEnds } from './payback-at-corners.ts';
 import { presentWorth, type Terms } from './present-worth.ts';
 
 /** One family on an arrangement: what it takes then, and what that saves. */
@@ -19,6 +19,7 @@ interface FamilyWorth {
   readonly setupsNow: Value;
   readonly setupsThen: Value;
   readonly hoursSaved: (quantityTimes: number) => Value;
+  readonly savedAtEnds: SavedAtEnds;
   /** hours saved at the shop's rate, to the cent */
   readonly gain: Value;
 }
@@ -54,7 +55,6 @@ export function worthOf(
 ): Worth {
   const made = families.map((each) => familyWorth(each, axes, money.shopRate));
   const saved = made.map((each) => each.hoursSaved(1));
-  const savings = families.map((each, index) => ({ ...each, axes, saved: saved[index] ?? NOTHING }));
   const change: YearlyChange = {
     saved,
     swapHours,
@@ -81,7 +81,12 @@ export function worthOf(
     gain,
     payback: derived(paybackOf(capital, gain), 'payback', [capital, gain]),
     netPresentValue: worth,
-    paybackAt: paybackAtCorners(change, price, money, savings),
+    paybackAt: paybackAtCorners(
+      change,
+      price,
+      money,
+      made.map((each) => each.savedAtEnds),
+    ),
   };
 }
 
@@ -97,7 +102,9 @@ function familyWorth(
   const perhaps = (value: Value, otherwise: Value): Value =>
     passes(verdict) ? value : verdict === 'fails' ? otherwise : either(value, otherwise);
   const saved = (times: number): Value => perhaps(on.saved(times), none);
-  const gain = corners([saved(1), rate], ([hours = 0, each = 0]) => fromCents(toCents(hours * each)));
+  const now = saved(1);
+  const atEnd = (hours: number): Value => (on.isInStep ? perhaps(known(hours, now.path), none) : now);
+  const gain = corners([now, rate], ([hours = 0, each = 0]) => fromCents(toCents(hours * each)));
   return {
     name,
     hoursNow,
@@ -105,7 +112,8 @@ function familyWorth(
     setupsNow,
     setupsThen: perhaps(on.setups, setupsNow),
     hoursSaved: saved,
-    gain: derived(gain, `gain[${name}]`, [saved(1), rate]),
+    savedAtEnds: onRotary.isKnown ? null : [atEnd(on.saved(1).low), atEnd(on.saved(1).high)],
+    gain: derived(gain, `gain[${name}]`, [now, rate]),
   };
 }
 
@@ -124,5 +132,3 @@ function residualOf(price: Value, { residual }: MoneyCase): Value {
   const ends = { low: Math.min(residual.low, price.low), high: Math.min(residual.high, price.high) };
   return derived(ends, 'residual', [residual, price]);
 }
-
-const NOTHING: Interval = { low: 0, high: 0 };

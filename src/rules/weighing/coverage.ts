@@ -1,6 +1,7 @@
 import type { Interval } from '../../quantities/interval.ts';
 import type { Family } from '../arranging/family.ts';
 import type { Verdict } from '../decision.ts';
+import { endsOfCorners } from '../facts/corners.ts';
 import { passes } from '../judging/outcome.ts';
 
 /**
@@ -40,9 +41,9 @@ export function coverageAtCorners(
 ): readonly Interval[] | null {
   const notKnown = families.filter(({ family: { hours } }) => hours.low < hours.high);
   if (notKnown.length === 0 || notKnown.length > MOST_CORNERED) return null;
-  return Array.from({ length: 2 ** notKnown.length }, (_, corner) => {
+  return endsOfCorners(notKnown.length).map((ends) => {
     const hoursOf = ({ hours }: Family, index: number): number =>
-      index >= 0 && Math.floor(corner / 2 ** index) % 2 === 1 ? hours.high : hours.low;
+      ends[index] === 1 ? hours.high : hours.low;
     const sum = (wanted: (verdict: Verdict) => boolean): number =>
       families.reduce((all, each) => {
         if (!wanted(each.verdict)) return all;
