@@ -1,8 +1,9 @@
 import type { Catalog } from '../../catalog/catalog.ts';
-import type { Answers } from '../../questions/answers.ts';
+import type { Answers, Measure } from '../../questions/answers.ts';
 import type { Stability } from '../decision-stability.ts';
 import { type Ground, withRange } from '../flips/value-at.ts';
 import { runningOf, type Standing } from '../standing.ts';
+import { DOMINATING } from '../weighing/dominance.ts';
 import type { Ranked } from '../weighing/scores.ts';
 import { type Known, knownOf, stillWins, surelyRuns } from './challenge.ts';
 import { type Movable, movableAnswers } from './movable-answers.ts';
@@ -79,13 +80,16 @@ function endToward(to: number, { keys, at, whole }: Movable, { winner, from, kno
   const there = run(at, to);
   if (
     there !== null &&
-    isSetUpTheSame(there, winner) &&
+    isSame(SET_UP, there, winner) &&
     stillWins(moving, there, known, at, to).is === 'stays'
   )
     return to;
   if (whole) return wholeNumbers(at, to, (next) => look(next, next, known).is === 'stays');
   const way = { at, end: to };
-  const same = farthest(way, (a, b) => isAsGood(run(a, b), winner));
+  const same = farthest(way, (a, b) => {
+    const its = run(a, b);
+    return its !== null && isSame(DOMINATING, its, winner);
+  });
   const far = throughChanges(way, same, known, look);
   return far === same ? creeping(way, same, known, look) : far;
 }
@@ -111,18 +115,14 @@ function wholeNumbers(at: number, to: number, stays: (value: number) => boolean)
 }
 
 /** It costs the same and leaves the same room: what may be another is what is done on it, and what that saves. */
-const isSetUpTheSame = ({ measures: now }: Ranked, { measures: was }: Ranked): boolean =>
-  (['price', 'viseStations', 'swapHours'] as const).every(
+const SET_UP = ['price', 'viseStations', 'swapHours'] as const;
+
+/** None of these measures of it is another than it was. */
+const isSame = (
+  measures: readonly Measure[],
+  { measures: now }: Ranked,
+  { measures: was }: Ranked,
+): boolean =>
+  measures.every(
     (measure) => now[measure]?.low === was[measure]?.low && now[measure]?.high === was[measure]?.high,
   );
-
-/** No measure of it is another than it was; only how much room it has may be. */
-function isAsGood(now: Ranked | null, was: Ranked): boolean {
-  if (now === null) return false;
-  const { margin: _margin, ...measures } = was.measures;
-  return (Object.keys(measures) as (keyof typeof measures)[]).every(
-    (measure) =>
-      now.measures[measure]?.low === was.measures[measure]?.low &&
-      now.measures[measure]?.high === was.measures[measure]?.high,
-  );
-}

@@ -2,7 +2,7 @@ import { MEASURES, type Measure } from '../../questions/answers.ts';
 import { type Ranked, scoresOn, throughout } from './scores.ts';
 
 /** Measures on which arrangements beat each other; *margin* orders but does not dominate. */
-const DOMINATING: readonly Measure[] = MEASURES.filter((measure) => measure !== 'margin');
+export const DOMINATING: readonly Measure[] = MEASURES.filter((measure) => measure !== 'margin');
 
 /** Does a beat b on every measure, at least as good everywhere and better somewhere, for every value? */
 export function dominates(measures: readonly Measure[], a: Ranked, b: Ranked): boolean {
