@@ -1,4 +1,3 @@
-import { resolve } from 'node:path';
 import type { Catalog } from '../../src/catalog/catalog.ts';
 import { readCatalog } from '../../src/catalog/read.ts';
 import type { Answers } from '../../src/questions/answers.ts';
@@ -9,6 +8,7 @@ import { stabilityOf } from '../../src/rules/stability/stability-of.ts';
 import { runningOf, standingOf } from '../../src/rules/standing.ts';
 import type { Bench, Figure } from '../figure.ts';
 import { inMs, quantile } from '../interleaved.ts';
+import { DEMO, DEMO_ANSWERS } from '../terminal/kept-interview.ts';
 
 /** What takes seconds is measured so often at most. */
 const MOST_LONG_ROUNDS = 3;
@@ -58,9 +58,9 @@ export const decisions: Bench = {
 };
 
 function demo(): { readonly answers: Answers; readonly catalog: Catalog } {
-  const catalog = readCatalog([resolve('catalog-demo')]);
+  const catalog = readCatalog([DEMO]);
   if (!catalog.ok) throw new Error('the demo catalog cannot be read');
-  const answers = readAnswers(resolve('catalog-demo/shop.answers.yaml'), undefined, catalog.value);
+  const answers = readAnswers(DEMO_ANSWERS);
   if (!answers.ok) throw new Error('the demo shop cannot be read');
   return { answers: answers.value.answers, catalog: catalog.value };
 }

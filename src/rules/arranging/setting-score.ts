@@ -85,8 +85,8 @@ const worksOf = (ground: Case, served: readonly Served[]): readonly Work[] =>
   served.map(({ family, sure }) => ({ cases: family.cases.map((part) => withPart(ground, part)), sure }));
 
 /**
- * The order in which settings are preferred: its own checks, the fewest of them that fail, the families it must hold, hours that surely
- * hold, hours that may, fewest additions, thinnest plates, most vise stations, nearest the middle.
+ * The order in which settings are preferred: its own checks, the fewest of them that fail, the families it must hold,
+ * hours that surely hold, hours that may, fewest additions, thinnest plates, most vise stations, nearest the middle.
  */
 function isBetter(a: Score, b: Score): boolean {
   const differences = [

@@ -18,8 +18,10 @@ export interface Movable {
   readonly whole: boolean;
 }
 
-/** Every answer that is a number and could be another one; not those that are ranges already. Assumptions are no answers.
- * By their paths, so that the order in which they were given does not matter. */
+/**
+ * Every answer that is a number and could be another one; not those that are ranges already. Assumptions are no answers.
+ * By their paths, so that the order in which they were given does not matter.
+ */
 export function movableAnswers(answers: Answers): readonly Movable[] {
   const { parts, tools, shop, work, money } = answers;
   const found: Movable[] = [];
