@@ -46,7 +46,7 @@ function turn(session: Session, event: Event, world: World): Step {
     case 'not-sure':
       return notSure(session, 'not sure', world);
     case 'next':
-      return [waitedFor(session, world), []];
+      return waitedFor(session, world);
     case 'ask':
       return switched(session, event.asks, world);
     case 'back':
@@ -149,7 +149,7 @@ function replied(session: Session, text: string, world: World): Step {
     case 'overwrite':
       return replyAtOverwrite(session, at, text);
     case 'next':
-      return [waitedFor(session, world), []];
+      return waitedFor(session, world);
     case 'trial':
       return replyWhileTried(session, text, world);
     case 'naming':
@@ -180,7 +180,7 @@ function accepted(session: Session, world: World): Step {
     case 'file':
       return replyAtFile(session, at.what, '');
     case 'next':
-      return [waitedFor(session, world), []];
+      return waitedFor(session, world);
     case 'trial':
       return replyAtTrial(session, '', world);
     case 'naming':
@@ -192,9 +192,12 @@ function accepted(session: Session, world: World): Step {
   }
 }
 
-/** On to the question that was waited for, if it is known by now. */
-const waitedFor = (session: Session, world: World): Session =>
-  session.at.at === 'next' ? arrive(session, nextPlace(session, world)) : session;
+/** On to the question that was waited for, if it is known by now; what was saved meanwhile does not name it. */
+function waitedFor(session: Session, world: World): Step {
+  if (session.at.at !== 'next') return [session, []];
+  const next = arrive(session, nextPlace(session, world));
+  return [next, next.at.at === 'next' ? [] : [{ kind: 'save' }]];
+}
 
 function notSure(session: Session, typed: string, world: World): Step {
   const item = itemAt(session.at, session.kept, world);

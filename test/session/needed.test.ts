@@ -232,8 +232,9 @@ describe('while it is being worked out what to ask next', () => {
     expect(at(go(waits, world, { type: 'next' }))).toBe('next');
     expect(at(go(waits, world, back))).toBe('doorway-height');
     known = true;
-    const next = go(waits, world, { type: 'next' });
+    const [next, saves] = step(waits, { type: 'next' }, world);
     expect(at(next)).toBe('budget');
+    expect(saves).toEqual([{ kind: 'save' }]);
     // what the answer brought about is still said
     expect(next.note).toMatchObject({ kind: 'accepted', id: 'doorway-height' });
   });

@@ -132,7 +132,9 @@ export class ScreenRun {
   /** Whether keys can go on: the question that they are meant for is known. */
   #asksNext(): boolean {
     if (!this.#isBetween) return true;
-    this.#ui = nextAsked(this.#ui, this.#around.world);
+    const [next, requests] = nextAsked(this.#ui, this.#around.world);
+    this.#ui = next;
+    this.#doAll(requests);
     return !this.#isBetween;
   }
 

@@ -21,10 +21,10 @@ export const linesOver = ({ note }: Session): Over | null =>
   note?.kind === 'said' && (note.lines ?? []).length > 0 ? { kind: 'lines' } : null;
 
 /** At the question that was waited for, if it is known by now. Whether to leave is still asked. */
-export function nextAsked(ui: Ui, world: World): Ui {
-  const [next] = happened(ui, { type: 'next' }, world);
-  if (next.session.at.at === 'next') return ui;
-  return ui.over?.kind === 'leave' ? { ...next, over: ui.over } : next;
+export function nextAsked(ui: Ui, world: World): Turn {
+  const [next, requests] = happened(ui, { type: 'next' }, world);
+  if (next.session.at.at === 'next') return [ui, []];
+  return [ui.over?.kind === 'leave' ? { ...next, over: ui.over } : next, requests];
 }
 
 /** Takes back the last change of an answer, and stands where it was made. */
