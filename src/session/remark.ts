@@ -1,19 +1,18 @@
 import { formatQuantity } from '../quantities/format-quantity.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import type { Question, Value } from '../questions/question.ts';
-
-const SIZES = new Set(['size', 'diameter', 'length']);
+import { asksSize } from './survey.ts';
 
 /**
  * What is worth a word about an answer that is taken all the same: a part that is longer than anything in the catalog has
  * room for, which may be a slip. A range counts by its lower end. Example: 5000 mm where the longest table has 1800 mm.
  */
 export function remarkOn(
-  { id }: Question,
+  question: Question,
   value: Value,
   { longest, units }: { readonly longest: number | null; readonly units: LengthUnits },
 ): string | null {
-  if (!SIZES.has(id) || longest === null) return null;
+  if (!asksSize(question) || longest === null) return null;
   const greatest = Math.max(...lowEnds(value));
   if (!(greatest > longest)) return null;
   const inWords = (length: number): string => formatQuantity(length, 'mm', { shownIn: units, beside: true });

@@ -38,6 +38,11 @@ export const isOpen = (item: Item): boolean =>
 export const comesFirst = (question: Question): boolean =>
   question.of === 'shop' && SECTIONS.indexOf(question.section) < SECTIONS.indexOf('parts');
 
+const SIZES: ReadonlySet<string> = new Set(['size', 'diameter', 'length']);
+
+/** Whether a question asks how large a part is. */
+export const asksSize = ({ id }: Question): boolean => SIZES.has(id);
+
 const FIRST = QUESTIONS.filter(comesFirst);
 const LAST = QUESTIONS.filter((question) => question.of === 'shop' && !comesFirst(question));
 const OF_A_PART = QUESTIONS.filter((question) => question.of === 'part');

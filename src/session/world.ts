@@ -6,7 +6,7 @@ import type { Asking } from '../rules/asking/asking.ts';
 import type { Decision } from '../rules/decision.ts';
 import { type AskingNow, askingNow } from './asking-now.ts';
 import type { Kept } from './kept.ts';
-import { type Setting, type Survey, surveyOf } from './survey.ts';
+import { asksSize, type Setting, type Survey, surveyOf } from './survey.ts';
 
 /** The engine, as the session needs it. */
 export type Decide = (
@@ -91,8 +91,6 @@ export function createWorld(catalog: Catalog, decide: Decide, ask: Ask | null = 
 
 type More = Pick<Parameters<Decide>[2], 'all' | 'also' | 'flips' | 'ranges'>;
 
-const SIZES = new Set(['size', 'diameter', 'length']);
-
 /** Units of what is typed without one. */
 export function unitsOf(kept: Kept): LengthUnits {
   const units = kept.shop.units;
@@ -103,7 +101,7 @@ export function unitsOf(kept: Kept): LengthUnits {
 function begun({ answers, items }: Survey): readonly Part[] {
   const waiting = new Set(
     items
-      .filter(({ question, applies, given }) => applies && SIZES.has(question.id) && given === undefined)
+      .filter(({ question, applies, given }) => applies && asksSize(question) && given === undefined)
       .map(({ subject }) => subject),
   );
   return answers.parts.filter((_, index) => !waiting.has(index));
