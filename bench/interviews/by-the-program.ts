@@ -1,7 +1,7 @@
 import type { Catalog } from '../../src/catalog/catalog.ts';
 import type { Answers } from '../../src/questions/answers.ts';
 import { askingOf } from '../../src/rules/asking/asking.ts';
-import { runningOf } from '../../src/rules/standing.ts';
+import { isSameResult, runningOf } from '../../src/rules/standing.ts';
 import { take } from '../../src/session/answer.ts';
 import type { Given } from '../../src/session/kept.ts';
 import { worthAsking } from '../../src/session/next.ts';
@@ -11,7 +11,7 @@ import { newSession } from '../../src/session/start.ts';
 import type { Item } from '../../src/session/survey.ts';
 import { itemAt } from '../../src/session/walk.ts';
 import { createWorld, type World } from '../../src/session/world.ts';
-import { FEW, type Interview, isSame } from './interview.ts';
+import { FEW, type Interview } from './interview.ts';
 
 /** The conversation of the program itself, with a shop that answers what it is asked, until nothing more is asked. */
 export function interviewedByTheProgram(truth: Answers, catalog: Catalog): Interview {
@@ -37,7 +37,7 @@ export function interviewedByTheProgram(truth: Answers, catalog: Catalog): Inter
     untilProven: asked,
     untilThree: untilThree ?? asked,
     skipped: items.filter(({ applies, given }) => applies && given === undefined).length,
-    isRight: isSame(standing, runningOf(truth, catalog)),
+    isRight: isSameResult(standing, runningOf(truth, catalog)),
     outcome: standing.outcome,
   };
 }

@@ -3,7 +3,7 @@ import type { Answers } from '../../src/questions/answers.ts';
 import { blankAnswers, blankPart } from '../../src/questions/blank-answers.ts';
 import { unknownsIn } from '../../src/rules/asking/asking.ts';
 import type { Unknown } from '../../src/rules/decision.ts';
-import { runningOf, type Standing } from '../../src/rules/standing.ts';
+import { isSameResult, runningOf, type Standing } from '../../src/rules/standing.ts';
 import { type Asked, answeredWith, applies, everyQuestion, isAbout } from './asked.ts';
 import { isFixedFact } from './fixed-facts.ts';
 
@@ -66,11 +66,7 @@ export function interviewed(truth: Answers, catalog: Catalog, order: Order): Int
     untilProven: asked.size,
     untilThree: untilThree ?? asked.size,
     skipped: questions.filter((each) => !asked.has(each) && applies(each, answers)).length,
-    isRight: isSame(standing, whole),
+    isRight: isSameResult(standing, whole),
     outcome: standing.outcome,
   };
 }
-
-/** The same outcome, and the same arrangements that may win. */
-export const isSame = (a: Standing, b: Standing): boolean =>
-  a.outcome === b.outcome && a.ranking.contenders.join() === b.ranking.contenders.join();

@@ -30,6 +30,10 @@ export interface Standing {
   readonly outcome: 'recommended' | 'none' | 'open';
 }
 
+/** Whether both have the same outcome, and the same arrangements may win. */
+export const isSameResult = (a: Standing, b: Standing): boolean =>
+  a.outcome === b.outcome && a.ranking.contenders.join() === b.ranking.contenders.join();
+
 /** How arrangements stand on these answers, each of them judged. */
 export function standingOf(answers: Answers, catalog: Catalog): Standing {
   return standing(answers, catalog, (world, families, owned) =>

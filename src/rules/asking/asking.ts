@@ -2,7 +2,7 @@ import type { Catalog } from '../../catalog/catalog.ts';
 import type { Answers } from '../../questions/answers.ts';
 import type { CheckId } from '../checks/ids.ts';
 import type { Unknown } from '../decision.ts';
-import { runningOf, type Standing } from '../standing.ts';
+import { isSameResult, runningOf, type Standing } from '../standing.ts';
 import type { Judged } from '../weighing/judged.ts';
 import { unknownsOf } from '../weighing/unknowns.ts';
 import { type Bearing, bearingsOn } from './bearing.ts';
@@ -58,7 +58,7 @@ export function askingOf(answers: Answers, catalog: Catalog, unasked: readonly s
   // what is taken where nobody was asked gives the same, or is asked after all
   const names = unnamed(waiting);
   const plain = names.length === 0 ? standing : runningOf(answers, catalog, idsOf(standing.running));
-  if (isSame(plain, standing)) return { ...found, outcome, left };
+  if (isSameResult(plain, standing)) return { ...found, outcome, left };
   return { ...found, outcome: 'open', left, answers: names.map((answer) => orders(answer, left)) };
 }
 
@@ -70,9 +70,6 @@ const orders = (answer: string, touches: number): DecidingAnswer => ({
   drops: 0,
   ordersOnly: true,
 });
-
-const isSame = (a: Standing, b: Standing): boolean =>
-  a.outcome === b.outcome && a.ranking.contenders.join() === b.ranking.contenders.join();
 
 const idsOf = (all: readonly { readonly id: string }[]): ReadonlySet<string> =>
   new Set(all.map(({ id }) => id));
