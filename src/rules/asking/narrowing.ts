@@ -45,8 +45,14 @@ export function narrowings(
     for (const [answer, chance] of chances) add(answer, chance);
     for (const [answer, chance] of fallingShort(there, usually)) add(answer, chance);
   }
-  for (const [answer, others] of inOrder(contenders, bearings, answers)) add(answer, others);
-  for (const [answer, others] of inDoubt(contenders, bearings, stays)) add(answer, others);
+  const most = Math.max(0, ...contenders.map(({ coverage }) => coverage.high));
+  const isFound = contenders.some((each) => isBeyondDoubt(each, bearings, most));
+  for (const [answer, others] of inOrder(contenders, bearings, answers, isFound)) add(answer, others);
+  const behind = ({ id, coverage }: Judged): number =>
+    isFound
+      ? 0
+      : (contenders.length - 1) * (coverage.high < most ? BEHIND_LESS : BEHIND_MOST) * (stays.get(id) ?? 0);
+  for (const [answer, others] of inDoubt(contenders, bearings, behind)) add(answer, others);
   for (const { name, motion } of answers.parts)
     if (motion === 'unknown') add(`parts[${name}].motion`, MOVING * contenders.length);
   return new Map([...drops].map(([answer, weight]) => [answer, weight * howLikelyKnown(answer)]));
@@ -66,34 +72,28 @@ const NOT_A_MUST = 0.3;
 const isBeyondDoubt = (each: Judged, bearings: Field['bearings'], most: number): boolean =>
   each.coverage.high >= most && (bearings.get(each.id) ?? []).every(({ on }) => on !== 'passing');
 
-const mostCoverage = (contenders: readonly Judged[]): number =>
-  Math.max(0, ...contenders.map(({ coverage }) => coverage.high));
-
 /**
  * What keeps an arrangement in doubt may drop it, however unlikely that seems; and while none is beyond doubt, others drop
  * behind the first that is. For each answer that keeps some in doubt: how many that is expected to drop, shared among all
- * the answers that do so.
+ * the answers that do so. `behind`: how many drop behind an arrangement once it is beyond doubt.
  */
 function inDoubt(
   contenders: readonly Judged[],
   bearings: Field['bearings'],
-  stays: ReadonlyMap<string, number>,
+  behind: (each: Judged) => number,
 ): ReadonlyMap<string, number> {
-  const most = mostCoverage(contenders);
-  const isFirst = !contenders.some((each) => isBeyondDoubt(each, bearings, most));
-  const [behind, itself] = [new Map<string, number>(), new Map<string, number>()];
-  for (const { id, coverage } of contenders) {
+  const [others, itself] = [new Map<string, number>(), new Map<string, number>()];
+  for (const each of contenders) {
     const on = new Set(
-      (bearings.get(id) ?? []).flatMap((each) => (each.check !== null ? [each.answer] : [])),
+      (bearings.get(each.id) ?? []).flatMap(({ answer, check }) => (check !== null ? [answer] : [])),
     );
-    const others = (contenders.length - 1) * (coverage.high < most ? BEHIND_LESS : BEHIND_MOST);
-    const share = isFirst ? (others * (stays.get(id) ?? 0)) / on.size ** 2 : 0;
+    const share = behind(each) / on.size ** 2;
     for (const answer of on) {
-      behind.set(answer, Math.max(behind.get(answer) ?? 0, share));
+      others.set(answer, Math.max(others.get(answer) ?? 0, share));
       itself.set(answer, (itself.get(answer) ?? 0) + DOUBT / on.size);
     }
   }
-  return new Map([...itself].map(([answer, drops]) => [answer, drops + (behind.get(answer) ?? 0)]));
+  return new Map([...itself].map(([answer, drops]) => [answer, drops + (others.get(answer) ?? 0)]));
 }
 
 /** How likely what is in doubt drops after all. */
@@ -103,7 +103,7 @@ const BEHIND_MOST = 0.5;
 const BEHIND_LESS = 0.05;
 
 /**
- * What moves the order drops as many as it moves, once one is beyond doubt: as likely as not on the measure that matters
+ * What moves the order drops as many as it moves, once one is beyond doubt (`isFound`): as likely as not on the measure that matters
  * most of those that are open, seldom on one after it. Before, it drops nothing. Hours count little where it is open which
  * families are held: that tells more of what is covered, and takes fewer questions.
  */
@@ -111,9 +111,9 @@ function inOrder(
   contenders: readonly Judged[],
   bearings: Field['bearings'],
   { matters }: Answers,
+  isFound: boolean,
 ): readonly (readonly [string, number])[] {
-  const most = mostCoverage(contenders);
-  const drops = contenders.some((each) => isBeyondDoubt(each, bearings, most)) ? 0.5 : 1e-5;
+  const drops = isFound ? 0.5 : 1e-5;
   const ordering = contenders.map((each) => {
     const all = (bearings.get(each.id) ?? []).filter(({ on }) => on !== 'passing');
     return { all, isHeld: each.families.every(({ verdict }) => verdict !== 'open') };
@@ -138,19 +138,18 @@ function chancesOf(
   failing: readonly (readonly [outcome: Outcome, weight: number])[] = [],
 ): ReadonlyMap<string, number> {
   const stays = new Map<string, number>();
-  const hold = (outcome: Outcome, chance: number): void => {
+  const hold = (outcome: Outcome, chanceWith: (unknowns: number) => number): void => {
     const on = answersIn(gapsOf(outcome));
+    const chance = chanceWith(on.length);
     for (const answer of on) stays.set(answer, (stays.get(answer) ?? 1) * (1 - chance / on.length));
   };
   const all = (outcomes: readonly Outcome[], weight: number): void => {
-    for (const outcome of openOf(outcomes)) {
-      const unknowns = answersIn(gapsOf(outcome)).length;
-      hold(outcome, weight * Math.max(atLeast, chanceToFail(outcome, unknowns)));
-    }
+    for (const outcome of openOf(outcomes))
+      hold(outcome, (unknowns) => weight * Math.max(atLeast, chanceToFail(outcome, unknowns)));
   };
   all(own, 1);
   for (const { family, outcomes } of families) all(outcomes, weightOf(family, families.length));
-  for (const [outcome, weight] of failing) hold(outcome, weight * NEARLY_SURELY);
+  for (const [outcome, weight] of failing) hold(outcome, () => weight * NEARLY_SURELY);
   return new Map([...stays].map(([answer, chance]) => [answer, 1 - chance]));
 }
 
