@@ -1,8 +1,7 @@
-import type { LengthUnits } from '../../quantities/kinds.ts';
 import type { Uncertain } from '../answers.ts';
 import { QUESTIONS } from '../index.ts';
-import type { Offer, Question, Value } from '../question.ts';
-import { isNotSure, readReply } from '../read-reply.ts';
+import type { Question, Value } from '../question.ts';
+import { isNotSure, type ReplyContext, readReply } from '../read-reply.ts';
 import { type Column, readHeading } from './read-heading.ts';
 import { SEPARATORS, type TableRow, type TableRows, tableRows } from './table-rows.ts';
 
@@ -35,11 +34,6 @@ export interface PartsTable {
   readonly problems: readonly CellProblem[];
 }
 
-interface TableContext {
-  readonly units: LengthUnits;
-  readonly offer: Offer;
-}
-
 interface Heading {
   readonly at: number;
   readonly heading: string;
@@ -53,7 +47,7 @@ interface Heading {
  * whatever else is wrong.
  * Example: readPartsTable('Name\tMass (kg)\nHinge\t0,8', …).parts[0].answers → the name "Hinge", the mass 0.8.
  */
-export function readPartsTable(text: string, context: TableContext): PartsTable {
+export function readPartsTable(text: string, context: ReplyContext): PartsTable {
   const { rows, unclosed } = bestRows(text);
   const [first, ...others] = rows;
   const { headings, problems } = headingsOf(first);
@@ -101,7 +95,7 @@ function readRow(
   { row, cells }: TableRow,
   headings: readonly Heading[],
   columns: number,
-  context: TableContext,
+  context: ReplyContext,
 ) {
   const answers: CellAnswer[] = [];
   const problems: CellProblem[] = [];
@@ -144,7 +138,7 @@ const SIDES: readonly (Column | undefined)[] = [LENGTH, 'width', 'height'];
 const ALONE = 'Width and height are read beside the length of a block that has no size in another column.';
 
 /** Length, width and height in columns of their own are the size of a block; null where that is not what they are. */
-function sidesOf(filled: readonly Filled[], context: TableContext) {
+function sidesOf(filled: readonly Filled[], context: ReplyContext) {
   const three = SIDES.flatMap((side) => filled.find(({ column }) => column === side) ?? []);
   const shape = filled.find(({ column }) => column === SHAPE);
   const round = shape !== undefined && SHAPE !== undefined && readReply(SHAPE.field, shape.text, context);
