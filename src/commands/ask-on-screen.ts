@@ -1,7 +1,7 @@
 import type { Catalog } from '../catalog/catalog.ts';
 import { describeProblem } from '../documents/problem.ts';
 import { readAnswers } from '../questions/read-answers.ts';
-import type { Kept } from '../session/kept.ts';
+import { isAnswered } from '../session/kept.ts';
 import { opened } from '../session/opened.ts';
 import type { Session } from '../session/session.ts';
 import { type Ask, createWorld, type Decide, type World } from '../session/world.ts';
@@ -75,8 +75,6 @@ export async function askOnScreen(
 const never: Decide = () => {
   throw new Error('nobody decides');
 };
-
-const isAnswered = ({ shop, parts }: Kept): boolean => parts.length > 0 || Object.keys(shop).length > 0;
 
 /** An answers file as an interview to go on with; otherwise the first thing that is wrong with it. */
 function openAnswers(

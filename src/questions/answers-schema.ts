@@ -9,6 +9,7 @@ import { assumeField } from './answers-schema-assume.ts';
 import { mattersField } from './answers-schema-matters.ts';
 import { partField } from './answers-schema-part.ts';
 import { controlField, moneyField, shopField, toolsField, workField } from './answers-schema-shop.ts';
+import { MOST_PARTS } from './most-parts.ts';
 
 const ANSWERS_FORMAT = 'fivesides-answers/1' as const;
 
@@ -25,7 +26,7 @@ export const answersSchema = oncePerUnits((units: LengthUnits): z.ZodType<Answer
         'units of bare numbers: mm, kg, mm/min and m/min, or inch, lb, in/min and ft/min',
       ).transform(() => 'mm' as const),
       currency: optionalTextField(CURRENCY, 'unknown'),
-      parts: z.array(partField(units)).min(1).max(200),
+      parts: z.array(partField(units)).min(1).max(MOST_PARTS),
       tools: toolsField(units),
       shop: shopField(units),
       work: workField(units),

@@ -33,6 +33,12 @@ export function givenAt(kept: Kept, subject: Subject, id: string): Given | undef
   return answers !== undefined && Object.hasOwn(answers, id) ? answers[id] : undefined;
 }
 
+/** Whether a part has an answer: one without any is none. */
+export const isBegun = (part: GivenAnswers | undefined): boolean => Object.keys(part ?? {}).length > 0;
+
+/** Whether anything was answered. */
+export const isAnswered = ({ shop, parts }: Kept): boolean => parts.length > 0 || isBegun(shop);
+
 /** The same answers with one more, or one changed. */
 export function withGiven(kept: Kept, subject: Subject, id: string, given: Given): Kept {
   if (subject === null) return { ...kept, shop: { ...kept.shop, [id]: given } };

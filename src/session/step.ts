@@ -3,7 +3,7 @@ import { acceptShown, reply, take } from './answer.ts';
 import { replyAtFile, replyAtOverwrite, replyAtResult, replyAtResume, written } from './files.ts';
 import { findPlace } from './find-place.ts';
 import { firstNeeded } from './first-needed.ts';
-import type { GivenAnswers } from './kept.ts';
+import { isBegun } from './kept.ts';
 import { arrive, comeBack, detour } from './move.ts';
 import { nextPlace, placeBefore } from './next.ts';
 import { addPart, copyPart, goOn, renamePart, replyAtParts, replyAtRemove, withoutPart } from './parts.ts';
@@ -116,11 +116,10 @@ function write(session: Session, what: Written, file: string | null, world: Worl
   if (what !== 'answers' && world.decision(session.kept) === null)
     return refused(session, '', noResultYet(session.kept, world));
   if (what === 'variants' && session.variants.length === 0) return refused(session, '', NO_VARIANT);
-  if (what === 'answers' && !session.kept.parts.some(isAnswered)) return refused(session, '', NO_PART);
+  if (what === 'answers' && !session.kept.parts.some(isBegun)) return refused(session, '', NO_PART);
   return file === null ? [detour(session, { at: 'file', what }), []] : replyAtFile(session, what, file);
 }
 
-const isAnswered = (answers: GivenAnswers): boolean => Object.keys(answers).length > 0;
 const NO_PART = 'There is nothing to write yet: an answers file needs at least one part.';
 /** Said where a result is asked for and there is none. */
 export const noResultYet = (kept: Session['kept'], world: World): string =>
@@ -242,6 +241,6 @@ function went(session: Session, to: Place, world: World): Step {
 function withoutEmptyPart(session: Session): Session {
   const { at, kept } = session;
   const here = at.at === 'question' ? at.subject : at.at === 'review' || at.at === 'remove' ? at.part : null;
-  const empty = kept.parts.findIndex((answers, index) => index !== here && Object.keys(answers).length === 0);
+  const empty = kept.parts.findIndex((answers, index) => index !== here && !isBegun(answers));
   return empty < 0 ? session : withoutPart(session, empty);
 }

@@ -1,3 +1,4 @@
+import { isAnswered } from './kept.ts';
 import { arrive } from './move.ts';
 import { nextPlace } from './next.ts';
 import type { Asks, Session, Step } from './session.ts';
@@ -13,7 +14,7 @@ const WORDS: Readonly<Record<Asks, string>> = {
 export function switched(session: Session, asks: Asks | null, world: World): Step {
   const now = asks ?? (session.asks === 'all' ? 'needed' : 'all');
   const { kept, at } = session;
-  const isKept = at.at !== 'resume' && (kept.parts.length > 0 || Object.keys(kept.shop).length > 0);
+  const isKept = at.at !== 'resume' && isAnswered(kept);
   const said: Session = { ...session, asks: now, note: { kind: 'said', words: WORDS[now] } };
   const next = at.at === 'next' ? arrive(said, nextPlace(said, world)) : said;
   return [next, isKept ? [{ kind: 'save' }] : []];

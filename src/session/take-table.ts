@@ -1,15 +1,13 @@
+import { MOST_PARTS } from '../questions/most-parts.ts';
 import { type CellProblem, type PartRow, readPartsTable } from '../questions/table/read-parts-table.ts';
 import { sameName } from './answer.ts';
 import { basedWithPart } from './base.ts';
-import type { Given, GivenAnswers, Kept } from './kept.ts';
+import { type Given, type GivenAnswers, isBegun, type Kept } from './kept.ts';
 import { detour } from './move.ts';
 import { withoutPart } from './parts.ts';
 import { refused, type Session, type Step } from './session.ts';
 import { PARTS, samePlace } from './walk.ts';
 import { unitsOf, type World } from './world.ts';
-
-/** As many as an answers file holds. */
-const MOST_PARTS = 200;
 
 /**
  * Adds the parts of a table, one a row, and stands at the list of parts. Each answer has to fit beside the others as if it
@@ -51,8 +49,7 @@ const UNITS_TAKEN = 'Numbers without a unit are read in millimeters and kilogram
 function withoutBegunPart(session: Session): Session {
   const { at, kept } = session;
   if (at.at !== 'question' || at.subject === null) return session;
-  const isBegun = Object.keys(kept.parts[at.subject] ?? {}).length === 0;
-  return isBegun ? withoutPart(session, at.subject) : session;
+  return isBegun(kept.parts[at.subject]) ? session : withoutPart(session, at.subject);
 }
 
 const namesOf = (kept: Kept, world: World): readonly string[] =>

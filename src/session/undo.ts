@@ -1,5 +1,5 @@
 import type { DescribeContext } from '../questions/describe-value.ts';
-import { givenAt, type Kept } from './kept.ts';
+import { givenAt, isBegun, type Kept } from './kept.ts';
 import { givenWords } from './review.ts';
 import type { Session } from './session.ts';
 import type { Item } from './survey.ts';
@@ -22,11 +22,7 @@ export function remembered(past: Past, before: Session, after: Session): Past {
 
 /** A part that was begun and has no answer yet is no change. */
 const stateOf = ({ kept, trial, variants }: Session): string =>
-  JSON.stringify([
-    { ...kept, parts: kept.parts.filter((answers) => Object.keys(answers).length > 0) },
-    trial === null,
-    variants,
-  ]);
+  JSON.stringify([{ ...kept, parts: kept.parts.filter(isBegun) }, trial === null, variants]);
 
 interface Undone {
   readonly past: Past;
@@ -71,10 +67,8 @@ function partWords(then: Kept, now: Kept, world: World): readonly string[] {
   ];
 }
 
-const isBegun = (kept: Kept, part: number): boolean => Object.keys(kept.parts[part] ?? {}).length > 0;
-
 const namesIn = (kept: Kept, world: World): readonly string[] =>
-  world.survey(kept).answers.parts.flatMap(({ name }, part) => (isBegun(kept, part) ? [name] : []));
+  world.survey(kept).answers.parts.flatMap(({ name }, part) => (isBegun(kept.parts[part]) ? [name] : []));
 
 function listed(names: readonly string[]): string {
   const more = names.length - MOST_NAMED;
@@ -92,7 +86,7 @@ function answerWords(then: Kept, now: Kept, world: World): readonly string[] {
     const [before, after] = [givenAt(then, subject, question.id), givenAt(now, subject, question.id)];
     if (JSON.stringify(before) === JSON.stringify(after)) return [];
     // a part that has only now its first answer has no name that could be told
-    const hasName = subject !== null && question.id !== 'name' && isBegun(then, subject);
+    const hasName = subject !== null && question.id !== 'name' && isBegun(then.parts[subject]);
     const part = hasName ? `${answers.parts[subject]?.name}: ` : '';
     const [is, was] = [answerIn(item, before, context), answerIn(item, after, context)];
     return [`${part}${question.title} is ${is} again, it was ${was}.`];

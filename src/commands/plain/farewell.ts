@@ -1,5 +1,5 @@
 import type { Writable } from 'node:stream';
-import type { Kept } from '../../session/kept.ts';
+import { isAnswered } from '../../session/kept.ts';
 import type { Session } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
 import { OUTCOME_CODES } from '../outcome-codes.ts';
@@ -40,5 +40,3 @@ export function farewell({ session, ending }: Left, world: World, file: KeptIn, 
   const decision = isFinished ? world.decision(session.kept) : null;
   return decision === null ? UNFINISHED : OUTCOME_CODES[decision.outcome];
 }
-
-const isAnswered = ({ shop, parts }: Kept): boolean => parts.length > 0 || Object.keys(shop).length > 0;

@@ -1,4 +1,5 @@
 import { readPartsTable } from '../../questions/table/read-parts-table.ts';
+import { isBegun } from '../../session/kept.ts';
 import { unitsOf, type World } from '../../session/world.ts';
 import { happened } from './happened.ts';
 import type { Turn, Ui } from './ui.ts';
@@ -14,8 +15,8 @@ export function pastedLines(ui: Ui, text: string, world: World): Turn | null {
   if (at.at !== 'question') return null;
   const context = { units: unitsOf(kept), offer: world.setting.offer };
   if (!readPartsTable(text, context).known) return null;
-  const begins = at.subject !== null && Object.keys(kept.parts[at.subject] ?? {}).length === 0;
-  if (begins) return happened(ui, { type: 'table', text }, world);
+  if (at.subject !== null && !isBegun(kept.parts[at.subject]))
+    return happened(ui, { type: 'table', text }, world);
   return [{ ...ui, said: ELSEWHERE }, []];
 }
 
