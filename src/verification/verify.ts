@@ -7,6 +7,7 @@ import { lineDifferences } from './line-differences.ts';
 import { readAsWritten } from './numbers-as-written.ts';
 import { paperFigures } from './paper-figures.ts';
 import { paperInputs } from './paper-inputs.ts';
+import { paperNodes } from './paper-nodes.ts';
 
 /** What became of working out an export again. */
 export interface Verification {
@@ -51,7 +52,8 @@ function verifyDecision(text: string, file: string): Reading<Verification> {
 }
 
 function verifyPaper(text: string, file: string): Reading<Verification> {
-  const inputs = paperInputs(text);
+  const paper = paperNodes(text);
+  const inputs = paperInputs(paper);
   if (inputs === null) {
     const expected = 'expected a whole report in Markdown, or a decision file in JSON';
     return wholeFile(file, 'the file carries no inputs that it could be worked out from', expected);
@@ -62,7 +64,7 @@ function verifyPaper(text: string, file: string): Reading<Verification> {
   const carried = readCarried(parsed.value, listed.map(String), { file, line: inputs.line });
   if (!carried.ok) return carried;
   const again = decideAgain(carried.value);
-  const comesOut = markdownReport(again, paperFigures(text));
+  const comesOut = markdownReport(again, paperFigures(paper));
   return {
     ok: true,
     value: {

@@ -6,6 +6,7 @@ import { writeReport } from '../../src/commands/write-report.ts';
 import { markdownReport } from '../../src/report/index.ts';
 import type { Decision } from '../../src/rules/decision.ts';
 import { paperFigures } from '../../src/verification/paper-figures.ts';
+import { paperNodes } from '../../src/verification/paper-nodes.ts';
 import { verify } from '../../src/verification/verify.ts';
 import { demoDecisions } from '../report/demo-decisions.ts';
 import { folderWith } from '../temporary-folder.ts';
@@ -28,7 +29,7 @@ test('A report shows every figure that is written beside it, with words that say
     const document = new window.DOMParser().parseFromString(svg, 'image/svg+xml');
     expect(document.querySelector('desc')?.textContent).toBe(alt);
   }
-  expect(paperFigures(text)).toBe('my report-figures');
+  expect(paperFigures(paperNodes(text))).toBe('my report-figures');
 });
 
 test('A report that is there is left alone, and nothing is written beside it', () => {
