@@ -22,13 +22,10 @@ export function markElements(mark: Mark, paper: Paper, keys: Keys): readonly Ele
   const [atX, atY] = onPaper(paper, mark.at);
   const [wayX, wayY] = WAYS[mark.stands];
   const [cx, cy] = [atX + wayX * AWAY, atY + wayY * AWAY];
-  const leader = pathOf(
-    [
-      [atX, atY],
-      [cx, cy],
-    ],
-    false,
-  );
+  const leader = pathOf([
+    [atX, atY],
+    [cx, cy],
+  ]);
   return [
     ...(mark.stands === 'on'
       ? []

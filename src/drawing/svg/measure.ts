@@ -2,7 +2,7 @@ import type { Element } from 'xast';
 import { x } from 'xastscript';
 import { type Keys, keyOfDimension } from '../keys.ts';
 import { isLevel, type Lanes } from '../lanes.ts';
-import type { Dimension, Point } from '../scene.ts';
+import { type Dimension, type Point, SIDES } from '../scene.ts';
 import { onPaper, type Paper, pathOf, TEXT_SIZE, textWidth } from './paper.ts';
 import { textElement } from './text.ts';
 
@@ -24,7 +24,7 @@ export interface Measuring {
 
 /** All measures around a picture, each with its letter and number. */
 export const measureElements = (drawing: Measuring): readonly Element[] =>
-  (['left', 'right', 'above', 'below'] as const).flatMap((side) =>
+  SIDES.flatMap((side) =>
     drawing.lanes[side].flatMap((row, lane) => row.flatMap((each) => measure(each, lane, drawing))),
   );
 
@@ -58,13 +58,10 @@ function extension(from: Point, to: Point): string {
   const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
   if (long < FROM_POINT) return '';
   const [ux, uy] = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
-  return pathOf(
-    [
-      [from[0] + ux * FROM_POINT, from[1] + uy * FROM_POINT],
-      [to[0] + ux * BEYOND, to[1] + uy * BEYOND],
-    ],
-    false,
-  );
+  return pathOf([
+    [from[0] + ux * FROM_POINT, from[1] + uy * FROM_POINT],
+    [to[0] + ux * BEYOND, to[1] + uy * BEYOND],
+  ]);
 }
 
 /** Arrows stand inside where there is room for them, else outside, pointing in. */
@@ -76,14 +73,14 @@ function lineWithArrows([from, to]: readonly [Point, Point]): string {
   const tip = (point: Point, sign: number): string => {
     const back: Point = [point[0] + sign * ux * ARROW, point[1] + sign * uy * ARROW];
     const [wx, wy] = [-uy * ARROW * 0.22, ux * ARROW * 0.22];
-    return pathOf([[back[0] + wx, back[1] + wy], point, [back[0] - wx, back[1] - wy]], false);
+    return pathOf([[back[0] + wx, back[1] + wy], point, [back[0] - wx, back[1] - wy]]);
   };
   const rest = inside ? 0 : ARROW * 2;
   const outer: readonly Point[] = [
     [from[0] - ux * rest, from[1] - uy * rest],
     [to[0] + ux * rest, to[1] + uy * rest],
   ];
-  return pathOf(outer, false) + tip(from, way) + tip(to, -way);
+  return pathOf(outer) + tip(from, way) + tip(to, -way);
 }
 
 /** Letter and number along the line where it is long enough; else the letter alone, and the number in the list. */

@@ -18,7 +18,7 @@ export const onPaper = ({ scale, left, high }: Paper, [x, y]: Point): Point => [
 ];
 
 /** Points as the commands of a path. */
-export const pathOf = (points: readonly Point[], closed: boolean): string =>
+export const pathOf = (points: readonly Point[], closed = false): string =>
   points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${length(x)} ${length(y)}`).join('') +
   (closed ? 'Z' : '');
 

@@ -35,12 +35,7 @@ export function shapeElements({ thing, form }: Shape, paper: Paper): readonly El
   const drawn = outline(form, paper, look);
   if (stroke !== 'ticked') return [drawn];
   const ticks = ticksOf(form, TICKS_APART * paper.scale, TICK_LENGTH * paper.scale)
-    .map((tick) =>
-      pathOf(
-        tick.map((point) => onPaper(paper, point)),
-        false,
-      ),
-    )
+    .map((tick) => pathOf(tick.map((point) => onPaper(paper, point))))
     .join('');
   return [drawn, x('path', { ...look, fill: 'none', d: ticks })];
 }
@@ -51,7 +46,7 @@ function outline(form: Form, paper: Paper, look: Attributes): Element {
   const at = (point: Point): Point => onPaper(paper, point);
   switch (form.kind) {
     case 'line':
-      return x('path', { ...look, fill: 'none', d: pathOf(form.points.map(at), false) });
+      return x('path', { ...look, fill: 'none', d: pathOf(form.points.map(at)) });
     case 'polygon':
       return x('path', { ...look, d: pathOf(form.points.map(at), true) });
     case 'circle': {
@@ -64,7 +59,7 @@ function outline(form: Form, paper: Paper, look: Attributes): Element {
       const r = length(form.radius / paper.scale);
       const long = form.to - form.from > 180 ? 1 : 0;
       // up is down on paper: counterclockwise in the shop is so on paper too, which SVG calls 0
-      const d = `${pathOf([from], false)}A${r} ${r} 0 ${long} 0 ${length(to[0])} ${length(to[1])}`;
+      const d = `${pathOf([from])}A${r} ${r} 0 ${long} 0 ${length(to[0])} ${length(to[1])}`;
       return x('path', { ...look, fill: 'none', d });
     }
   }

@@ -1,6 +1,6 @@
 import { type Keys, keyOfDimension } from '../keys.ts';
 import { isLevel, type Lanes, spanOf } from '../lanes.ts';
-import type { Dimension } from '../scene.ts';
+import { type Dimension, SIDES } from '../scene.ts';
 import { dotAt, drawStroke, type Placing } from './dots.ts';
 import { DOTS_ACROSS, DOTS_DOWN, type Grid, setSigns } from './grid.ts';
 
@@ -28,7 +28,7 @@ export interface Measuring {
 
 /** Draws measures on every side, their extension lines first; letters stand for names and numbers. */
 export function drawMeasures(grid: Grid, drawing: Measuring): void {
-  for (const side of ['left', 'right', 'above', 'below'] as const) {
+  for (const side of SIDES) {
     drawing.lanes[side].forEach((row, lane) => {
       for (const each of row) drawMeasure(grid, drawing, each, lane);
     });
