@@ -117,6 +117,13 @@ export function say(strings: TemplateStringsArray, ...pieces: readonly Piece[]):
   return sentence;
 }
 
+/** Several pieces with the same words between them. Example: joined([say`a`, say`b`]) is 'a; b'. */
+export const joined = (items: readonly Piece[], between = '; '): readonly Inline[] =>
+  items.flatMap((item, index): readonly Inline[] => {
+    const own = isList(item) ? item : [item];
+    return index === 0 ? own : [words(between), ...own];
+  });
+
 /** Several pieces as a list in a sentence: 'a, b and c'. Nothing is said of none. */
 export function enumerate(items: readonly Piece[], last = 'and'): readonly Inline[] {
   return items.flatMap((item, index): readonly Inline[] => {

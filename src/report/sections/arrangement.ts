@@ -1,7 +1,7 @@
 import { MEASURES } from '../../questions/answers.ts';
 import type { Arrangement, Decision, Tried } from '../../rules/decision.ts';
 import { type Block, details, heading, list, paragraph, table } from '../blocks/block.ts';
-import { codeData, enumerate, type Inline, number, say, words } from '../blocks/inline.ts';
+import { codeData, enumerate, type Inline, joined, number, say, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import { type ArrangementAt, arrangementAt } from '../checks-at.ts';
 import { partName } from '../names.ts';
@@ -84,14 +84,14 @@ const isTaken = ({ clearance, plates }: Arrangement, each: Tried): boolean =>
 function stopping(decision: Decision, { stops }: Tried, path: Path): readonly Inline[] {
   const checks = [...new Set(stops.map(({ check }) => check))];
   if (checks.length === 0) return say`nothing; it takes more than is needed, or holds less`;
-  return checks.flatMap((check, place): readonly Inline[] => {
+  const told = checks.map((check): readonly Inline[] => {
     const parts = stops.flatMap(({ check: other, part }, index) =>
       other === check && part !== null ? [partName(decision, part, [...path, 'stops', index, 'part'])] : [],
     );
     const name = words(CHECK_WORDS[check].name);
-    const told = parts.length === 0 ? [name] : say`${name} (${enumerate(parts)})`;
-    return place === 0 ? told : [words('; '), ...told];
+    return parts.length === 0 ? [name] : say`${name} (${enumerate(parts)})`;
   });
+  return joined(told);
 }
 
 const clearanceOf = ({ clearance }: Tried): readonly Inline[] =>

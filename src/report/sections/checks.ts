@@ -5,6 +5,7 @@ import {
   codeData,
   data,
   type Inline,
+  joined,
   keyName,
   number,
   say,
@@ -153,16 +154,16 @@ const yesOrNo = (value: Bounded | undefined): string =>
 
 /** The numbers by name: what is the part's own needs no owner beside it. */
 function inputsOf(decision: Decision, { result, path }: CheckAt): Cell {
-  return Object.keys(result.inputs).flatMap((name, index): readonly Inline[] => {
+  const told = Object.keys(result.inputs).map((name): readonly Inline[] => {
     const at = [...path, 'inputs', name];
     const unit = result.inputUnits?.[name] ?? valueUnit(name);
     const found = valueWords(name);
     const own = found !== undefined && splitValuePath(name).list === 'parts';
     const what =
       found === undefined ? [keyName(at)] : own ? [words(found.words)] : valueName(decision, name, at);
-    const shown = YES_OR_NO.has(name)
+    return YES_OR_NO.has(name)
       ? say`${what}: ${words(yesOrNo(result.inputs[name]))}`
       : say`${what} ${number(at, unit)}`;
-    return index === 0 ? shown : [words('; '), ...shown];
   });
+  return joined(told);
 }

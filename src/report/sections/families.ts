@@ -1,6 +1,6 @@
 import type { Decision, Verdict } from '../../rules/decision.ts';
 import { type Block, type Cell, heading, paragraph, table } from '../blocks/block.ts';
-import { enumerate, type Inline, number, say, verdictSign, words } from '../blocks/inline.ts';
+import { enumerate, type Inline, joined, number, say, verdictSign, words } from '../blocks/inline.ts';
 import { type ArrangementAt, arrangementAt, checksAt, firstOfEach, worstFirst } from '../checks-at.ts';
 import { partName } from '../names.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
@@ -53,10 +53,7 @@ function reasons(decision: Decision, at: ArrangementAt, name: string): readonly 
   const shown = firstOfEach(worstFirst(own));
   if (verdict === 'holds if')
     return enumerate(shown.map(({ result }) => words(CHECK_WORDS[result.check].name)));
-  const told = shown.slice(0, MOST_CHECKS).flatMap((each, index): readonly Inline[] => {
-    const why = failure(decision, each, 'alone');
-    return index === 0 ? why : [words('; '), ...why];
-  });
+  const told = joined(shown.slice(0, MOST_CHECKS).map((each) => failure(decision, each, 'alone')));
   return shown.length > MOST_CHECKS ? say`${told}; and others` : told;
 }
 

@@ -1,7 +1,7 @@
 import type { AssumptionName } from '../../questions/assumptions.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, type Cell, details, table } from '../blocks/block.ts';
-import { type Inline, keyName, number, say, words } from '../blocks/inline.ts';
+import { type Inline, joined, keyName, number, say, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import type { ArrangementAt } from '../checks-at.ts';
 import { partName } from '../names.ts';
@@ -24,10 +24,6 @@ export function measureSources(decision: Decision, at: ArrangementAt): Block {
   ]);
 }
 
-/** Pieces with semicolons between them. */
-const inOneCell = (pieces: readonly Piece[]): Cell =>
-  pieces.flatMap((piece, index) => (index === 0 ? piece : [words('; '), ...piece]));
-
 function coverage(decision: Decision, { arrangement }: ArrangementAt): readonly Cell[] {
   const families = Object.keys(decision.hours).filter((name) => !decision.threeAxis.includes(name));
   const pieces = families.map((name): Piece => {
@@ -41,7 +37,7 @@ function coverage(decision: Decision, { arrangement }: ArrangementAt): readonly 
     [words(MEASURE_WORDS.coverage.title)],
     say`hours of the families that hold or hold if ÷ hours of all five-axis families; hours of a family = lots × setups ×
       setup time + quantity × (cycle + setups × handling)`,
-    inOneCell(pieces),
+    joined(pieces),
     say`the yearly answers; open families make it a range`,
   ];
 }
@@ -59,7 +55,7 @@ function viseStations(decision: Decision, at: ArrangementAt): readonly Cell[] {
     return [
       title,
       say`the most n with √((n × vise width + (n − one) × gap)² + bed length²) ≤ faceplate + overhang of the beds`,
-      inOneCell([
+      joined([
         say`faceplate ${stated(row?.builtIn?.faceplate ?? 'unknown', [...machine, 'builtIn', 'faceplate'], 'mm')}`,
         width,
         viseSize(decision, 'length', 'viseLength'),
@@ -73,7 +69,7 @@ function viseStations(decision: Decision, at: ArrangementAt): readonly Cell[] {
     title,
     say`on each side ⌊(free + gap) ÷ (vise width + gap)⌋; free = end of the table to base, housing or swept work,
       whichever reaches further, less the gap beside the rotary and what lies beyond the X travel`,
-    inOneCell([
+    joined([
       say`table along X ${stated(row?.table?.size[0] ?? 'unknown', [...machine, 'table', 'size', 0], 'mm')}`,
       say`X travel ${stated(row?.travel[0] ?? 'unknown', [...machine, 'travel', 0], 'mm')}`,
       say`place along X ${number([...at.path, 'place', 'x'], 'mm')}`,

@@ -1,6 +1,6 @@
 import type { Decision, Remedy } from '../../rules/decision.ts';
 import { type Block, heading, list, paragraph } from '../blocks/block.ts';
-import { enumerate, type Inline, number, say, strong, verdictSign, words } from '../blocks/inline.ts';
+import { enumerate, type Inline, joined, number, say, strong, verdictSign, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
 import { checkPart } from '../check-part.ts';
 import {
@@ -55,10 +55,7 @@ export function failures(decision: Decision, at: ArrangementAt, most: number): r
   const stage =
     dropped === null ? [] : say`dropped at ${words(STAGE_WORDS[dropped.stage].title.toLowerCase())}; `;
   if (ordered.length === 0) return say`${stage}it does not cover enough of the hours.`;
-  const told = ordered.slice(0, most).flatMap((each, index): readonly Inline[] => {
-    const own = failure(decision, each, 'with its part');
-    return index === 0 ? own : [words('; '), ...own];
-  });
+  const told = joined(ordered.slice(0, most).map((each) => failure(decision, each, 'with its part')));
   const rest = words(ordered.length > most ? '; and others.' : '.');
   return say`${stage}${told}${rest}${whatHelps(decision, at, ordered.slice(0, most))}`;
 }

@@ -1,6 +1,6 @@
 import type { Lifting } from '../../questions/answers.ts';
 import type { Decision } from '../../rules/decision.ts';
-import { type Inline, number, say, words } from '../blocks/inline.ts';
+import { type Inline, joined, number, say } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import type { SiteRow } from '../wording/site.ts';
 
@@ -38,7 +38,7 @@ function means(
     const said = line(each, [...SHOP, 'lifting', index]);
     return said.length === 0 ? [] : [said];
   });
-  if (lines.length > 0) return lines.flatMap((each, index) => (index === 0 ? each : [words('; '), ...each]));
+  if (lines.length > 0) return joined(lines);
   return none === 'no hoist' ? say`no hoist` : say`nothing to lift with`;
 }
 

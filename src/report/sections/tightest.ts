@@ -1,6 +1,6 @@
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, type Cell, paragraph, table } from '../blocks/block.ts';
-import { number, say, words } from '../blocks/inline.ts';
+import { joined, number, say, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
 import { checkPart } from '../check-part.ts';
 import { type ArrangementAt, type CheckAt, tightestChecks } from '../checks-at.ts';
@@ -34,10 +34,10 @@ function row(decision: Decision, each: CheckAt): readonly Cell[] {
   const name = words(sentenceCase(CHECK_WORDS[result.check].name));
   const counted = qualifier(decision, each);
   const part = checkPart(decision, each);
-  const brackets = [
-    ...(part === null ? [] : [[part]]),
-    ...(counted === null ? [] : [[words(counted)]]),
-  ].flatMap((piece, index) => (index === 0 ? piece : [words(', '), ...piece]));
+  const brackets = joined(
+    [part, counted === null ? null : words(counted)].filter((each) => each !== null),
+    ', ',
+  );
   return [
     brackets.length === 0 ? [name] : say`${name} (${brackets})`,
     need,

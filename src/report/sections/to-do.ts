@@ -1,6 +1,16 @@
 import type { CapitalItem, Decision, MeasureToTake } from '../../rules/decision.ts';
 import { type Block, type Cell, heading, list, paragraph, table } from '../blocks/block.ts';
-import { codeData, data, enumerate, type Inline, number, say, strong, words } from '../blocks/inline.ts';
+import {
+  codeData,
+  data,
+  enumerate,
+  type Inline,
+  joined,
+  number,
+  say,
+  strong,
+  words,
+} from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import { type ArrangementAt, arrangementAt, type CheckAt, checksAt } from '../checks-at.ts';
 import { machineName, partName, rotaryName } from '../names.ts';
@@ -53,9 +63,7 @@ function measureLine(
   const cases = checks.map((each) => caseOf(decision, measure, each));
   // where each case has commas of its own, commas between them would run them together
   const hasAmounts = checks.some(({ result }) => amountOf(measure, result) !== null);
-  const told = hasAmounts
-    ? cases.flatMap((each, index) => (index === 0 ? each : [words('; for '), ...each]))
-    : enumerate(cases);
+  const told = hasAmounts ? joined(cases, '; for ') : enumerate(cases);
   return say`${strong([words(title)])}: ${words(does)} For ${told}.`;
 }
 
