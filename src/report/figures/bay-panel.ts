@@ -2,10 +2,9 @@ import type { Machine } from '../../catalog/catalog.ts';
 import { type Dimension, type Panel, rectangle } from '../../drawing/scene.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { type Inline, say } from '../blocks/inline.ts';
-import type { Path } from '../blocks/path.ts';
 import type { CheckAt } from '../checks-at.ts';
-import { drawnText, measured } from './figure.ts';
-import { plain } from './known-stack.ts';
+import { drawnText, isSame, measured } from './figure.ts';
+import { plain, type Rows } from './known-stack.ts';
 
 /** The machine with its service space, as numbers; null where one of them is not known. */
 interface Needs {
@@ -29,8 +28,8 @@ function needsOf({ footprint, service }: Machine): Needs | null {
  * The bay from above with the machine and its service space in a corner of it, its longer side along the longer side of
  * the bay. Null where a size is not known.
  */
-export function bayPanel(decision: Decision, machine: Machine, check: CheckAt): Panel | null {
-  const needs = needsOf(machine);
+export function bayPanel(decision: Decision, rows: Rows, check: CheckAt): Panel | null {
+  const needs = needsOf(rows.machine);
   const { bay } = decision.inputs.answers.shop;
   const [one, other] = [plain(bay[0]), plain(bay[1])];
   if (needs === null || one === null || other === null) return null;
@@ -63,25 +62,28 @@ export function bayPanel(decision: Decision, machine: Machine, check: CheckAt): 
         from: [bayWide, 0],
         side: 'right',
       }),
-      ...machineMeasures(decision, machine, needs),
+      ...machineMeasures(decision, rows, needs),
       ...neededMeasures(decision, check, needs, [bayWide, bayDeep]),
     ],
     labels: [],
   };
 }
 
-function machineMeasures(decision: Decision, machine: Machine, { left, front }: Needs): readonly Dimension[] {
-  const row: Path = ['inputs', 'catalog', 'machines', decision.inputs.catalog.machines.indexOf(machine)];
+function machineMeasures(
+  decision: Decision,
+  { machinePath }: Rows,
+  { left, front }: Needs,
+): readonly Dimension[] {
   return [
     ...measured(decision, {
       name: say`width of the machine`,
-      path: [...row, 'footprint', 0],
+      path: [...machinePath, 'footprint', 0],
       from: [left, 0],
       side: 'below',
     }),
     ...measured(decision, {
       name: say`depth of the machine`,
-      path: [...row, 'footprint', 1],
+      path: [...machinePath, 'footprint', 1],
       from: [0, front],
       side: 'left',
     }),
@@ -108,5 +110,3 @@ function neededMeasures(
     ...measure(say`left over in the bay`, 'margin', need, true),
   ];
 }
-
-const isSame = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;

@@ -1,12 +1,11 @@
 import type { Decision } from '../../rules/decision.ts';
-import { type Inline, say, verdictSign, words } from '../blocks/inline.ts';
-import { checkNumbers } from '../check-numbers.ts';
+import { joined, say } from '../blocks/inline.ts';
 import { type ArrangementAt, type CheckAt, checksAt } from '../checks-at.ts';
 import { machineName } from '../names.ts';
-import { CHECK_WORDS } from '../wording/checks.ts';
 import { bayPanel } from './bay-panel.ts';
+import { checkTold } from './check-told.ts';
 import { doorwayPanel } from './doorway-panel.ts';
-import { drawnText, type Figure } from './figure.ts';
+import { drawnText, type Figure, notKnown } from './figure.ts';
 import { rowsOf } from './known-stack.ts';
 
 /**
@@ -19,15 +18,14 @@ export function bayPlan(decision: Decision, at: ArrangementAt): Figure | null {
     checksAt(at).find(({ result }) => result.check === check);
   const [bay, doorway] = [found('bay'), found('doorway')];
   if (rows === null) return null;
-  const inBay = bay === undefined ? null : bayPanel(decision, rows.machine, bay);
-  const through = doorway === undefined ? null : doorwayPanel(decision, rows.machine, doorway);
+  const inBay = bay === undefined ? null : bayPanel(decision, rows, bay);
+  const through = doorway === undefined ? null : doorwayPanel(decision, rows, doorway);
   const panels = [inBay, through].filter((each) => each !== null);
   if (panels.length === 0) return null;
-  const told = [bay, doorway].flatMap((each, index) =>
-    each === undefined || (index === 0 ? inBay : through) === null ? [] : [sentenceOf(each)],
-  );
+  const drawn = [inBay === null ? undefined : bay, through === null ? undefined : doorway];
+  const told = drawn.filter((each) => each !== undefined).map(checkTold);
   const name = machineName(decision, at.arrangement.machine, [...at.path, 'machine']);
-  const said = say`${name} in the building, to scale. ${told.flatMap((each, index) => (index === 0 ? each : [words('; '), ...each]))}.`;
+  const said = say`${name} in the building, to scale. ${joined(told)}.`;
   return {
     words: said,
     scene: {
@@ -38,16 +36,8 @@ export function bayPlan(decision: Decision, at: ArrangementAt): Figure | null {
       toScale: true,
       notDrawn: [
         ...(inBay === null ? [] : ['Where in the bay it stands is not known: it is drawn in a corner.']),
-        ...(inBay === null || through === null
-          ? [`Not drawn, because it is not known: ${inBay === null ? 'the bay' : 'the doorway'}.`]
-          : []),
+        ...notKnown([...(inBay === null ? ['the bay'] : []), ...(through === null ? ['the doorway'] : [])]),
       ],
     },
   };
-}
-
-function sentenceOf(check: CheckAt): readonly Inline[] {
-  const { need, have, margin } = checkNumbers(check);
-  const name = words(CHECK_WORDS[check.result.check].name);
-  return say`${name}: ${need} needed, ${have} there, margin ${margin} (${verdictSign(check.result.verdict)})`;
 }

@@ -1,17 +1,19 @@
-import type { Machine } from '../../catalog/catalog.ts';
 import { line, type Panel, rectangle } from '../../drawing/scene.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { say } from '../blocks/inline.ts';
-import type { Path } from '../blocks/path.ts';
 import type { CheckAt } from '../checks-at.ts';
-import { drawnText, measured } from './figure.ts';
-import { plain } from './known-stack.ts';
+import { drawnText, isSame, measured } from './figure.ts';
+import { plain, type Rows } from './known-stack.ts';
 
 /** How far the floor is drawn beside the opening, mm. */
 const FLOOR = 300;
 
 /** The doorway with the machine as it is shipped, its narrower side ahead, on skates. Null where a size is not known. */
-export function doorwayPanel(decision: Decision, machine: Machine, check: CheckAt): Panel | null {
+export function doorwayPanel(
+  decision: Decision,
+  { machine, machinePath }: Rows,
+  check: CheckAt,
+): Panel | null {
   const { doorway } = decision.inputs.answers.shop;
   const { doorSide, doorSkates } = decision.inputs.assume;
   const [width, height] = [plain(doorway.width), plain(doorway.height)];
@@ -19,17 +21,10 @@ export function doorwayPanel(decision: Decision, machine: Machine, check: CheckA
   if (width === null || height === null || one === null || other === null || high === null) return null;
   const narrow = Math.min(one, other);
   const left = (width - narrow) / 2;
-  const row: Path = [
-    'inputs',
-    'catalog',
-    'machines',
-    decision.inputs.catalog.machines.indexOf(machine),
-    'shipping',
-  ];
   const need = plain(check.result.need);
-  const isHeight = need !== null && Math.abs(need - high - doorSkates) < 1e-6;
-  const isWidth = need !== null && Math.abs(need - narrow - doorSide) < 1e-6;
-  const margin = need === null ? [] : [...check.path, 'margin'];
+  const isHeight = need !== null && isSame(need, high + doorSkates);
+  const isWidth = need !== null && isSame(need, narrow + doorSide);
+  const margin = [...check.path, 'margin'];
   return {
     title: drawnText(say`The doorway from outside, the machine on skates`, decision),
     shapes: [
@@ -56,17 +51,17 @@ export function doorwayPanel(decision: Decision, machine: Machine, check: CheckA
       }),
       ...measured(decision, {
         name: say`machine as shipped, narrower side`,
-        path: [...row, one <= other ? 0 : 1],
+        path: [...machinePath, 'shipping', one <= other ? 0 : 1],
         from: [left, 0],
         side: 'below',
       }),
       ...measured(decision, {
         name: say`machine as shipped, height`,
-        path: [...row, 2],
+        path: [...machinePath, 'shipping', 2],
         from: [0, doorSkates],
         side: 'left',
       }),
-      ...(isHeight && need !== null
+      ...(isHeight
         ? measured(decision, {
             name: say`left over above, on skates`,
             path: margin,
@@ -75,7 +70,7 @@ export function doorwayPanel(decision: Decision, machine: Machine, check: CheckA
             tight: true,
           })
         : []),
-      ...(isWidth && need !== null && !isHeight
+      ...(isWidth && !isHeight
         ? measured(decision, {
             name: say`left over beside, with room to pass`,
             path: margin,

@@ -1,10 +1,9 @@
 import type { Decision } from '../../rules/decision.ts';
-import { type Inline, number, say, verdictSign, words } from '../blocks/inline.ts';
-import { checkNumbers } from '../check-numbers.ts';
+import { type Inline, joined, number, say, words } from '../blocks/inline.ts';
 import type { ArrangementAt } from '../checks-at.ts';
 import { arrangementName, partName } from '../names.ts';
-import { CHECK_WORDS } from '../wording/checks.ts';
-import { drawnText, type Figure } from './figure.ts';
+import { checkTold } from './check-told.ts';
+import { drawnText, type Figure, isSame, notKnown } from './figure.ts';
 import { plain } from './known-stack.ts';
 import { HEIGHT_CHECKS, type StackSubject, stackSubject } from './stack-subject.ts';
 import { sweepPanel } from './sweep-panel.ts';
@@ -66,12 +65,11 @@ function lowNeed({ decision }: StackSubject, { tips }: TiltStop): number | null 
 function stopOf(stops: readonly TiltStop[], drawn: (stop: TiltStop) => number | null, need: unknown): number {
   const found = stops.findIndex((stop) => {
     const height = drawn(stop);
-    return height !== null && typeof need === 'number' && Math.abs(height - need) < SAME;
+    return height !== null && typeof need === 'number' && isSame(height, need);
   });
   return found < 0 ? stops.length - 1 : found;
 }
 
-const SAME = 1e-6;
 const BESIDE = 40;
 
 /** How far to each side measures and limits stand: beyond all that tilts. */
@@ -107,15 +105,8 @@ function wordsOf({ decision, at, part, view, checks }: StackSubject): readonly I
   const first = Object.values(checks)[0];
   const family =
     first === undefined ? words('the work') : partName(decision, part.name, [...first.path, 'part']);
-  const told = HEIGHT_CHECKS.flatMap((check) => {
-    const found = checks[check];
-    if (found === undefined) return [];
-    const { need, have, margin } = checkNumbers(found);
-    return [
-      say`${words(CHECK_WORDS[check].name)}: ${need} needed, ${have} there, margin ${margin} (${verdictSign(found.result.verdict)})`,
-    ];
-  });
-  return say`${name}, carrying ${family}, seen ${words(view.seenFrom)}, to scale. Heights above the tilt axis: ${told.flatMap((each, index) => (index === 0 ? each : [words('; '), ...each]))}.`;
+  const told = HEIGHT_CHECKS.flatMap((check) => checks[check] ?? []).map(checkTold);
+  return say`${name}, carrying ${family}, seen ${words(view.seenFrom)}, to scale. Heights above the tilt axis: ${joined(told)}.`;
 }
 
 /** What a reader might miss. */
@@ -129,7 +120,7 @@ function notDrawn({ decision, rows, known }: StackSubject): readonly string[] {
   const body =
     rows.rotary === null ? 'The body of the table is' : 'The body of the rotary below the faceplate is';
   return [
-    ...(unknown.length === 0 ? [] : [`Not drawn, because it is not known: ${unknown.join(', ')}.`]),
+    ...notKnown(unknown),
     drawnText(say`${words(body)} not drawn: no catalog gives its outline.`, decision),
   ];
 }

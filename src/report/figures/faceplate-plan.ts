@@ -2,14 +2,14 @@ import { circle, type Dimension, line, type Mark, rectangle, type Shape } from '
 import type { Part } from '../../questions/answers.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
 import type { Decision } from '../../rules/decision.ts';
-import { type Inline, say, verdictSign, words } from '../blocks/inline.ts';
+import { type Inline, joined, say } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
-import { checkNumbers } from '../check-numbers.ts';
-import { type ArrangementAt, type CheckAt, checksAt, ofCoveredParts, worstFirst } from '../checks-at.ts';
+import type { ArrangementAt, CheckAt } from '../checks-at.ts';
 import { arrangementName, partName } from '../names.ts';
-import { CHECK_WORDS } from '../wording/checks.ts';
-import { drawnText, type Figure, measured } from './figure.ts';
+import { checkTold } from './check-told.ts';
+import { drawnText, type Figure, measured, notKnown } from './figure.ts';
 import { type KnownPart, knownPart, plain, rowsOf } from './known-stack.ts';
+import { tightestPart } from './tightest-part.ts';
 
 const ROUND: readonly CheckId[] = ['swing', 'faceplate'];
 
@@ -19,6 +19,7 @@ interface Seen {
   readonly answer: Path;
   readonly known: KnownPart;
   readonly faceplate: number | null;
+  readonly facePath: Path;
   readonly swing: CheckAt | undefined;
 }
 
@@ -28,27 +29,22 @@ interface Seen {
  */
 export function faceplatePlan(decision: Decision, at: ArrangementAt): Figure | null {
   const rows = rowsOf(decision, at.arrangement);
-  const round = (checks: readonly CheckAt[]): CheckAt | undefined =>
-    worstFirst(checks.filter(({ result }) => ROUND.includes(result.check) && result.part !== null))[0];
-  const looked = at.arrangement.passes === 'no' ? checksAt(at) : ofCoveredParts(at);
-  const worst = round(looked) ?? round(checksAt(at));
-  const index = decision.inputs.answers.parts.findIndex(({ name }) => name === worst?.result.part);
-  const part = decision.inputs.answers.parts[index];
-  if (rows === null || worst === undefined || part === undefined) return null;
-  const own = checksAt(at).filter(({ result }) => result.part === part.name && ROUND.includes(result.check));
+  const found = tightestPart(decision, at, (check) => ROUND.includes(check));
+  if (rows === null || found === null) return null;
+  const { part, index, worst, own } = found;
   const seen: Seen = {
     part,
     answer: ['inputs', 'answers', 'parts', index],
     known: knownPart(part),
     faceplate: plain(rows.table.faceplate ?? undefined),
+    facePath: [...rows.tablePath, 'faceplate'],
     swing: own.find(({ result }) => result.check === 'swing'),
   };
   const outline = outlineOf(seen);
   if (outline === null) return null;
   const family = partName(decision, part.name, [...worst.path, 'part']);
   const name = arrangementName(decision, at.arrangement.id, [...at.path, 'id']);
-  const told = own.map(sentenceOf).flatMap((each, place) => (place === 0 ? each : [words('; '), ...each]));
-  const said = say`${family} on the faceplate of ${name}, seen along the rotary axis, to scale. ${told}.`;
+  const said = say`${family} on the faceplate of ${name}, seen along the rotary axis, to scale. ${joined(own.map(checkTold))}.`;
   return {
     words: said,
     scene: {
@@ -64,7 +60,7 @@ export function faceplatePlan(decision: Decision, at: ArrangementAt): Figure | n
         },
       ],
       toScale: true,
-      notDrawn: seen.faceplate === null ? ['Not drawn, because it is not known: the faceplate.'] : [],
+      notDrawn: notKnown(seen.faceplate === null ? ['the faceplate'] : []),
     },
   };
 }
@@ -113,7 +109,7 @@ const markAt = (name: string, radius: number, share: number, stands: Mark['stand
 
 function measuresOf(
   decision: Decision,
-  { part, answer, known, faceplate, swing }: Seen,
+  { part, answer, known, faceplate, facePath, swing }: Seen,
 ): readonly Dimension[] {
   const across = (
     name: readonly Inline[],
@@ -157,37 +153,6 @@ function measuresOf(
           side: 'above',
         })
       : []),
-    ...(faceplate === null ? [] : facePath(decision, swing, faceplate)),
+    ...across(say`faceplate`, facePath, faceplate, 'above'),
   ];
-}
-
-/** The faceplate by the row that it stands in: of the rotary, or of the table built in. */
-function facePath(decision: Decision, swing: CheckAt | undefined, faceplate: number): readonly Dimension[] {
-  const place = swing?.path[1];
-  const arrangement = typeof place === 'number' ? decision.arrangements[place] : undefined;
-  if (arrangement === undefined) return [];
-  const { rotaries, machines } = decision.inputs.catalog;
-  const path: Path =
-    arrangement.rotary === null
-      ? [
-          'inputs',
-          'catalog',
-          'machines',
-          machines.findIndex(({ id }) => id === arrangement.machine),
-          'builtIn',
-          'faceplate',
-        ]
-      : [
-          'inputs',
-          'catalog',
-          'rotaries',
-          rotaries.findIndex(({ id }) => id === arrangement.rotary),
-          'faceplate',
-        ];
-  return measured(decision, { name: say`faceplate`, path, from: [-faceplate / 2, 0], side: 'above' });
-}
-
-function sentenceOf(check: CheckAt): readonly Inline[] {
-  const { need, have, margin } = checkNumbers(check);
-  return say`${words(CHECK_WORDS[check.result.check].name)}: ${need} needed, ${have} there, margin ${margin} (${verdictSign(check.result.verdict)})`;
 }

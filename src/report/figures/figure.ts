@@ -1,3 +1,4 @@
+import { isLevel } from '../../drawing/lanes.ts';
 import type { Dimension, Point, Scene, Side } from '../../drawing/scene.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { type Inline, number } from '../blocks/inline.ts';
@@ -17,6 +18,13 @@ const SIGNS = { ascii: false };
 /** A sentence as the drawers write it: plain text. */
 export const drawnText = (sentence: readonly Inline[], decision: Decision): string =>
   textOf(sentence, decision, SIGNS);
+
+/** What a picture says of things that nobody knows well enough to draw. Nothing is said of none. */
+export const notKnown = (things: readonly string[]): readonly string[] =>
+  things.length === 0 ? [] : [`Not drawn, because it is not known: ${things.join(', ')}.`];
+
+/** Whether a length that is laid out anew is the one of a verdict: to a millionth of a millimeter. */
+export const isSame = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
 
 interface Measured {
   readonly name: readonly Inline[];
@@ -39,8 +47,7 @@ export function measured(decision: Decision, measure: Measured): readonly Dimens
   const value = lookUp(decision, path);
   if (typeof value !== 'number' || !Number.isFinite(value)) return [];
   const [x, y] = from;
-  const isLevel = side === 'above' || side === 'below';
-  const to: Point = isLevel ? [x + value * times, y] : [x, y + value * times];
+  const to: Point = isLevel({ side }) ? [x + value * times, y] : [x, y + value * times];
   const text = numberText(number(path, unit), decision);
   return [{ name: drawnText(measure.name, decision), text, path, from, to, side, tight }];
 }

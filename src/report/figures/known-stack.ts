@@ -2,6 +2,7 @@ import type { BuiltIn, Machine, Rotary } from '../../catalog/catalog.ts';
 import { blockPlanRadius } from '../../mechanics/geometry/block-plan-radius.ts';
 import type { Part, Uncertain } from '../../questions/answers.ts';
 import type { Arrangement, Bounded, Decision } from '../../rules/decision.ts';
+import type { Path } from '../blocks/path.ts';
 import { machineAt, rotaryAt } from '../catalog-row.ts';
 
 /** A number of a row or an answer where it is one; null where it is a range, not stated or not there. */
@@ -68,13 +69,25 @@ export interface Rows {
   readonly machine: Machine;
   readonly rotary: Rotary | null;
   readonly table: Rotary | BuiltIn;
+  /** where the row of the machine stands */
+  readonly machinePath: Path;
+  readonly tablePath: Path;
 }
 
 /** Null where the catalog lacks one. */
 export function rowsOf(decision: Decision, { machine, rotary }: Arrangement): Rows | null {
-  const machineRow = machineAt(decision, machine)?.row;
-  if (machineRow === undefined) return null;
-  const rotaryRow = rotaryAt(decision, rotary)?.row ?? null;
-  const table = rotary === null ? machineRow.builtIn : rotaryRow;
-  return table === null ? null : { machine: machineRow, rotary: rotaryRow, table };
+  const mill = machineAt(decision, machine);
+  if (mill === null) return null;
+  const { row: machineRow, path: machinePath } = mill;
+  if (rotary !== null) {
+    const found = rotaryAt(decision, rotary);
+    if (found === null) return null;
+    const { row, path } = found;
+    return { machine: machineRow, rotary: row, table: row, machinePath, tablePath: path };
+  }
+  const { builtIn } = machineRow;
+  const tablePath = [...machinePath, 'builtIn'];
+  return builtIn === null
+    ? null
+    : { machine: machineRow, rotary: null, table: builtIn, machinePath, tablePath };
 }

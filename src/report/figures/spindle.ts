@@ -1,6 +1,6 @@
 import { line, rectangle } from '../../drawing/scene.ts';
 import { plain } from './known-stack.ts';
-import type { Drawn } from './stack-shapes.ts';
+import { type Drawn, NOTHING } from './stack-shapes.ts';
 import type { StackSubject } from './stack-subject.ts';
 
 /** So much of the nose is drawn, mm: how it goes on is in no catalog. */
@@ -16,7 +16,7 @@ export function spindleAt(
 ): Drawn {
   const { tools } = decision.inputs.answers;
   const long = plain(tools[tool]);
-  if (long === null) return { shapes: [], marks: [] };
+  if (long === null) return NOTHING;
   const half = (plain(tools.largestCutter) ?? NO_WIDTH) / 2;
   const nose = plain(rows.machine.noseDiameter);
   const [x, y] = tip;

@@ -13,7 +13,7 @@ export const together = (parts: readonly Drawn[]): Drawn => ({
   marks: parts.flatMap(({ marks }) => marks),
 });
 
-const NOTHING: Drawn = { shapes: [], marks: [] };
+export const NOTHING: Drawn = { shapes: [], marks: [] };
 
 /** Depth of what stands for solid ground below a surface, mm. */
 const GROUND = 30;

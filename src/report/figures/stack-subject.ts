@@ -1,8 +1,9 @@
 import type { Part } from '../../questions/answers.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
 import type { Decision } from '../../rules/decision.ts';
-import { type ArrangementAt, type CheckAt, checksAt, ofCoveredParts, worstFirst } from '../checks-at.ts';
+import type { ArrangementAt, CheckAt } from '../checks-at.ts';
 import { type KnownPart, knownPart, type Rows, rowsOf } from './known-stack.ts';
+import { tightestPart } from './tightest-part.ts';
 import { type TiltedView, tiltedView } from './tilted-view.ts';
 
 /** The checks of heights over a tilt axis. */
@@ -34,18 +35,9 @@ export function stackSubject(decision: Decision, at: ArrangementAt): StackSubjec
   const rows = rowsOf(decision, at.arrangement);
   const view = rows === null ? null : tiltedView(at.arrangement, rows);
   if (rows === null || view === null) return null;
-  const covered = ofCoveredParts(at);
-  const heights = (checks: readonly CheckAt[]): readonly CheckAt[] =>
-    worstFirst(checks.filter(({ result }) => isHeight(result.check) && result.part !== null));
-  // of what does not pass, what stands in its way is looked at
-  const looked = at.arrangement.passes === 'no' ? checksAt(at) : covered;
-  const worst = heights(looked)[0] ?? heights(checksAt(at))[0];
-  if (worst === undefined || !isHeight(worst.result.check)) return null;
-  const { parts } = decision.inputs.answers;
-  const partIndex = parts.findIndex(({ name }) => name === worst.result.part);
-  const part = parts[partIndex];
-  if (part === undefined) return null;
-  const own = checksAt(at).filter(({ result }) => result.part === part.name && isHeight(result.check));
+  const found = tightestPart(decision, at, isHeight);
+  if (found === null || !isHeight(found.worst.result.check)) return null;
+  const { part, index: partIndex, own } = found;
   return {
     decision,
     at,
@@ -55,6 +47,6 @@ export function stackSubject(decision: Decision, at: ArrangementAt): StackSubjec
     partIndex,
     known: knownPart(part),
     checks: Object.fromEntries(own.map((each) => [each.result.check, each])),
-    tightest: worst.result.check,
+    tightest: found.worst.result.check,
   };
 }

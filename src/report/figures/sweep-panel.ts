@@ -5,7 +5,7 @@ import { drawnText } from './figure.ts';
 import { heightMeasures } from './height-measures.ts';
 import { plain } from './known-stack.ts';
 import { noseTravel, spindleAt } from './spindle.ts';
-import { type Drawn, standing, tilting, together } from './stack-shapes.ts';
+import { type Drawn, NOTHING, standing, tilting, together } from './stack-shapes.ts';
 import type { StackSubject } from './stack-subject.ts';
 import { tilted } from './tilted-view.ts';
 
@@ -16,7 +16,7 @@ export function sweepPanel(subject: StackSubject, greatest: number, half: number
   const longest = plain(decision.inputs.answers.tools.longest);
   const tool: Drawn =
     typeof need !== 'number' || longest === null
-      ? { shapes: [], marks: [] }
+      ? NOTHING
       : spindleAt(subject, [0, view.axis + need - longest], 'longest');
   const drawn = together([
     standing(view, rows),
@@ -40,7 +40,7 @@ export function sweepPanel(subject: StackSubject, greatest: number, half: number
 function sweeps({ view, rows, known }: StackSubject, greatest: number): Drawn {
   const corners = cornersOf(plain(rows.table.faceOffset), plain(rows.table.faceplate ?? undefined), known);
   const farthest = [...corners].sort((a, b) => distanceFromAxis(...b) - distanceFromAxis(...a))[0];
-  if (farthest === undefined || greatest === 0) return { shapes: [], marks: [] };
+  if (farthest === undefined || greatest === 0) return NOTHING;
   const [v, w] = farthest;
   const radius = distanceFromAxis(v, w);
   const shapes = [v, -v].map((each): Shape => {

@@ -1,13 +1,13 @@
 import type { Dimension, Panel } from '../../drawing/scene.ts';
 import type { Decision } from '../../rules/decision.ts';
-import { type Inline, number, say, words } from '../blocks/inline.ts';
+import { type Inline, joined, number, say, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import { type ArrangementAt, arrangementAt, type CheckAt, ofCoveredParts } from '../checks-at.ts';
 import { arrangementName } from '../names.ts';
 import { MOUNTING_WORDS } from '../wording/arrangement.ts';
 import { MEASURE_WORDS } from '../wording/measures.ts';
 import { sentenceCase } from '../wording/sentence-case.ts';
-import { drawnText, type Figure, measured } from './figure.ts';
+import { drawnText, type Figure, measured, notKnown } from './figure.ts';
 import { plain, type Rows, rowsOf } from './known-stack.ts';
 import { baseOf, type OnTable, onTable } from './on-table.ts';
 import { together } from './stack-shapes.ts';
@@ -83,8 +83,7 @@ function panelOf(decision: Decision, way: Standing): Panel {
   };
 }
 
-function tableMeasures(decision: Decision, { machine }: Rows): readonly Dimension[] {
-  const row: Path = ['inputs', 'catalog', 'machines', decision.inputs.catalog.machines.indexOf(machine)];
+function tableMeasures(decision: Decision, { machine, machinePath: row }: Rows): readonly Dimension[] {
   const half = (value: number | null): number => (value ?? 0) / 2;
   const [wide = null, deep = null] = machine.table?.size.map(plain) ?? [];
   const [travelX, travelY] = [half(plain(machine.travel[0])), half(plain(machine.travel[1]))];
@@ -102,24 +101,21 @@ function tableMeasures(decision: Decision, { machine }: Rows): readonly Dimensio
 
 /** The base as long as it is along and across its axis, and the circle of the largest work. */
 function rotaryMeasures(decision: Decision, { at, rows, lies, swing }: Standing): readonly Dimension[] {
-  const { rotary } = rows;
+  const { rotary, tablePath: row } = rows;
   const base = rotary === null ? null : baseOf(rotary);
   if (rotary === null || base === null) return [];
-  const row: Path = ['inputs', 'catalog', 'rotaries', decision.inputs.catalog.rotaries.indexOf(rotary)];
   const [low] = lies.rectangle(...base);
   const alongX = at.arrangement.mounting.endsWith('along-x');
-  const level = say`base along X`;
-  const upright = say`base along Y`;
   const need = plain(swing?.result.need ?? null);
   return [
     ...measured(decision, {
-      name: level,
+      name: say`base along X`,
       path: [...row, 'base', alongX ? 'along' : 'across'],
       from: low,
       side: 'below',
     }),
     ...measured(decision, {
-      name: upright,
+      name: say`base along Y`,
       path: [...row, 'base', alongX ? 'across' : 'along'],
       from: low,
       side: 'left',
@@ -168,7 +164,7 @@ function wordsOf(decision: Decision, ways: readonly Standing[]): readonly Inline
         : say`, its center ${number([...path, 'place', 'x'], 'mm')} along X and ${number([...path, 'place', 'y'], 'mm')} along Y from the middle of the table`;
     return say`${name}${place}${free}, ${words(title.toLowerCase())}: ${number([...path, 'measures', 'viseStations'], unit, { ifNull })}`;
   });
-  return say`The machine table from above, to scale, the door below. ${told.flatMap((each, index) => (index === 0 ? each : [words('; '), ...each]))}.`;
+  return say`The machine table from above, to scale, the door below. ${joined(told)}.`;
 }
 
 function notDrawn({ rows }: Standing): readonly string[] {
@@ -177,5 +173,5 @@ function notDrawn({ rows }: Standing): readonly string[] {
     ...(rows.rotary?.housing === null ? ['the housing beside the work'] : []),
     ...(tableShapes(rows.machine).shapes.some(({ thing }) => thing === 'slot') ? [] : ['the T-slots']),
   ];
-  return unknown.length === 0 ? [] : [`Not drawn, because it is not known: ${unknown.join(', ')}.`];
+  return notKnown(unknown);
 }

@@ -4,9 +4,7 @@ import type { Answers } from '../../questions/answers.ts';
 import type { Arrangement, CheckResult, Decision } from '../../rules/decision.ts';
 import { plain, type Rows } from './known-stack.ts';
 import { baseOf, type OnTable } from './on-table.ts';
-import { type Drawn, together } from './stack-shapes.ts';
-
-const NOTHING: Drawn = { shapes: [], marks: [] };
+import { type Drawn, NOTHING, together } from './stack-shapes.ts';
 
 /** A rectangle about the middle of the table. */
 const aboutMiddle = (thing: Shape['thing'], wide: number, deep: number): Shape =>
@@ -18,19 +16,19 @@ export function tableShapes({ table, travel }: Machine): Drawn {
   const [travelX, travelY] = travel.map(plain);
   if (wide === null || wide === undefined || deep === null || deep === undefined) return NOTHING;
   const slots = slotsOf(table, wide, deep);
-  const reach = travelX === null || travelX === undefined || travelY === null || travelY === undefined;
+  const isReachOpen = travelX === null || travelX === undefined || travelY === null || travelY === undefined;
   return {
     shapes: [
       ...slots,
       aboutMiddle('table', wide, deep),
-      ...(reach ? [] : [aboutMiddle('limit', travelX, travelY)]),
+      ...(isReachOpen ? [] : [aboutMiddle('limit', travelX, travelY)]),
     ],
     marks: [
       { at: [-wide / 2, -deep / 2], name: 'machine table', stands: 'on' },
       ...(slots.length === 0
         ? []
         : [{ at: [wide * 0.42, 0] as const, name: 'T-slots', stands: 'on' } as const]),
-      ...(reach
+      ...(isReachOpen
         ? []
         : [
             {

@@ -6,7 +6,7 @@ import { drawnText, measured } from './figure.ts';
 import { heightMeasures } from './height-measures.ts';
 import { plain } from './known-stack.ts';
 import { noseTravel, spindleAt } from './spindle.ts';
-import { type Drawn, standing, tilting, together } from './stack-shapes.ts';
+import { type Drawn, NOTHING, standing, tilting, together } from './stack-shapes.ts';
 import type { StackSubject } from './stack-subject.ts';
 
 /** One tilt at which the work is cut. */
@@ -43,12 +43,10 @@ export function tiltPanel(
   };
 }
 
-const NOTHING: Drawn = { shapes: [], marks: [] };
-
 /** Beside each other over the stretch in which the tips come. */
 function tools(subject: StackSubject, tips: TipBox | null): Drawn {
-  const approach = plain(subject.decision.inputs.assume.approach);
-  if (tips === null || approach === null) return { shapes: [], marks: [] };
+  if (tips === null) return NOTHING;
+  const { approach } = subject.decision.inputs.assume;
   const { sign, axis } = subject.view;
   const [low, high] = tips.v;
   const [a, b] = [low + (high - low) * 0.3, low + (high - low) * 0.7].map((v) => sign * v) as [
@@ -67,10 +65,6 @@ function stackMeasures(
   { decision, at, rows, view, known, partIndex, part }: StackSubject,
   x: number,
 ): readonly Dimension[] {
-  const { rotaries, machines } = decision.inputs.catalog;
-  const rotary: Path | null =
-    rows.rotary === null ? null : ['inputs', 'catalog', 'rotaries', rotaries.indexOf(rows.rotary)];
-  const table: Path = rotary ?? ['inputs', 'catalog', 'machines', machines.indexOf(rows.machine), 'builtIn'];
   const answer: Path = ['inputs', 'answers', 'parts', partIndex];
   const measure = (name: readonly Inline[], path: Path, y: number): readonly Dimension[] =>
     measured(decision, { name, path, from: [x, y], side: 'left' }).filter(
@@ -84,10 +78,10 @@ function stackMeasures(
     ...(view.plates === 0
       ? []
       : measure(say`plate under the rotary`, [...at.path, 'plates', 0, 'thickness'], 0)),
-    ...(rotary === null
+    ...(rows.rotary === null
       ? []
-      : measure(say`center height of the rotary`, [...rotary, 'centerHeight'], view.plates)),
-    ...measure(say`faceplate above the tilt axis`, [...table, 'faceOffset'], view.axis),
+      : measure(say`center height of the rotary`, [...rows.tablePath, 'centerHeight'], view.plates)),
+    ...measure(say`faceplate above the tilt axis`, [...rows.tablePath, 'faceOffset'], view.axis),
     ...(p === null ? [] : measure(say`fixture`, [...answer, 'holding', 'height'], view.axis + p)),
     ...(p === null || f === null ? [] : measure(say`part`, [...answer, ...upright], view.axis + p + f)),
   ];

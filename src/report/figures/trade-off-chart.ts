@@ -1,6 +1,6 @@
 import { circle, type Mark, type Shape } from '../../drawing/scene.ts';
 import type { Arrangement, Decision } from '../../rules/decision.ts';
-import { type Inline, number, say, words } from '../blocks/inline.ts';
+import { type Inline, joined, number, say } from '../blocks/inline.ts';
 import { arrangementName } from '../names.ts';
 import { chartOf } from './chart.ts';
 import { drawnText, type Figure, measured } from './figure.ts';
@@ -47,7 +47,7 @@ export function tradeOffChart(decision: Decision): Figure | null {
   const path = ['arrangements', taken.index, 'measures'];
   const at = chart.at(taken.price, taken.coverage);
   const said = say`Price against the share of the five-axis hours, of what passes and nothing beats on every measure.
-    ${list(spots.map((spot) => sentenceOf(spot, nameOf(spot))))}. ${nameOf(taken)} is recommended.`;
+    ${joined(spots.map((spot) => sentenceOf(spot, nameOf(spot))))}. ${nameOf(taken)} is recommended.`;
   return {
     words: said,
     scene: {
@@ -99,6 +99,3 @@ export function tradeOffChart(decision: Decision): Figure | null {
 
 const sentenceOf = ({ index }: Spot, name: readonly Inline[]): readonly Inline[] =>
   say`${name}: ${number(['arrangements', index, 'measures', 'price'], 'money')}, ${number(['arrangements', index, 'measures', 'coverage'], 'share')}`;
-
-const list = (sentences: readonly (readonly Inline[])[]): readonly Inline[] =>
-  sentences.flatMap((each, index) => (index === 0 ? each : [words('; '), ...each]));
