@@ -1,18 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { OUTCOME_CODES } from '../../src/commands/outcome-codes.ts';
-import { describeProblem } from '../../src/documents/problem.ts';
-import { readAnswers } from '../../src/questions/read-answers.ts';
 import { decide } from '../../src/rules/decide.ts';
 import type { Arrangement, Decision } from '../../src/rules/decision.ts';
-import { DEMO_FOLDER, demoCatalog } from './demo.ts';
+import { demoAnswers, demoCatalog } from './demo.ts';
 
 const catalog = demoCatalog();
 
 /** The whole decision on a demo shop, every arrangement listed. */
 function story(name: string): Decision {
-  const reading = readAnswers(`${DEMO_FOLDER}/${name}.answers.yaml`);
-  if (!reading.ok) throw new Error(reading.problems.map(describeProblem).join('\n'));
-  return decide(reading.value.answers, catalog, { all: true, shownIn: reading.value.shownIn });
+  const { answers, shownIn } = demoAnswers(name);
+  return decide(answers, catalog, { all: true, shownIn });
 }
 
 const passing = (decision: Decision): readonly Arrangement[] =>

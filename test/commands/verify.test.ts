@@ -1,9 +1,8 @@
 import { expect, test } from 'vitest';
 import { verifyCommand } from '../../src/commands/verify.ts';
-import { readAnswers } from '../../src/questions/read-answers.ts';
 import { markdownReport } from '../../src/report/index.ts';
 import { decide } from '../../src/rules/decide.ts';
-import { DEMO_FOLDER, demoCatalog } from '../catalog-demo/demo.ts';
+import { demoAnswers, demoCatalog } from '../catalog-demo/demo.ts';
 import { folderWith } from '../temporary-folder.ts';
 
 async function run(text: string) {
@@ -18,15 +17,13 @@ async function run(text: string) {
 }
 
 function paper(): string {
-  const reading = readAnswers(`${DEMO_FOLDER}shop-own-mill.answers.yaml`);
-  if (!reading.ok) throw new Error('the demo cannot be read');
   const all = demoCatalog();
   const catalog = {
     ...all,
     rotaries: all.rotaries.filter(({ id }) => id === 'plover'),
     machines: all.machines.filter(({ id }) => id === 'rowan'),
   };
-  return markdownReport(decide(reading.value.answers, catalog, { flips: [], ranges: true }));
+  return markdownReport(decide(demoAnswers('shop-own-mill').answers, catalog, { flips: [], ranges: true }));
 }
 
 test('a paper as it was written: 0, and how much was worked out again', async () => {

@@ -1,10 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Catalog } from '../../src/catalog/catalog.ts';
-import { describeProblem } from '../../src/documents/problem.ts';
 import type { Answers } from '../../src/questions/answers.ts';
 import { describeValue } from '../../src/questions/describe-value.ts';
-import { type AnswersFile, readAnswers } from '../../src/questions/read-answers.ts';
 import { askingOf } from '../../src/rules/asking/asking.ts';
 import { decide } from '../../src/rules/decide.ts';
 import type { Decision } from '../../src/rules/decision.ts';
@@ -14,7 +10,7 @@ import type { Session } from '../../src/session/session.ts';
 import { newSession } from '../../src/session/start.ts';
 import { itemAt } from '../../src/session/walk.ts';
 import { createWorld, type World } from '../../src/session/world.ts';
-import { DEMO_FOLDER, demoCatalog } from '../catalog-demo/demo.ts';
+import { demoAnswers, demoCatalog } from '../catalog-demo/demo.ts';
 
 /** A shop that knows its answers, and says one only when it is asked for it. */
 export interface AskedShop {
@@ -29,19 +25,12 @@ export interface AskedShop {
   readonly questions: number;
 }
 
-function fileOf(shop: string): AnswersFile & { readonly text: string } {
-  const file = join(DEMO_FOLDER, `${shop}.answers.yaml`);
-  const read = readAnswers(file);
-  if (!read.ok) throw new Error(read.problems.map(describeProblem).join('\n'));
-  return { ...read.value, text: readFileSync(file, 'utf8') };
-}
-
 /** A shop of the demo before its catalog, with the first so many of its parts. */
 export function askedShop(shop: string, parts: number): AskedShop {
   const catalog = demoCatalog();
   const world = createWorld(catalog, once(decide), once(askingOf));
   const { shop: ofShop, parts: ofParts } = opened(
-    fileOf(shop),
+    demoAnswers(shop),
     newSession(world, [], null, 'all'),
     world,
   ).kept;

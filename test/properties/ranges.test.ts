@@ -1,15 +1,13 @@
-import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Catalog } from '../../src/catalog/catalog.ts';
 import type { Answers } from '../../src/questions/answers.ts';
-import { readAnswers } from '../../src/questions/read-answers.ts';
 import type { Stability } from '../../src/rules/decision.ts';
 import { withNumber } from '../../src/rules/flips/value-at.ts';
 import { type Movable, movableAnswers } from '../../src/rules/stability/movable-answers.ts';
 import { stabilityOf } from '../../src/rules/stability/stability-of.ts';
 import { runningOf, standingOf } from '../../src/rules/standing.ts';
-import { DEMO_FOLDER, demoCatalog } from '../catalog-demo/demo.ts';
+import { demoAnswers, demoCatalog } from '../catalog-demo/demo.ts';
 import { anyShop, built } from './random-shops.ts';
 
 const SHARES = fc.sample(fc.double({ min: 0, max: 1, noNaN: true }), { numRuns: 100, seed: 20261126 });
@@ -94,7 +92,5 @@ describe('within its range an answer keeps the recommendation, wherever it lies'
 
 function demoShop(name: string): Shop {
   const catalog = demoCatalog();
-  const reading = readAnswers(join(DEMO_FOLDER, `${name}.answers.yaml`), undefined, catalog);
-  if (!reading.ok) throw new Error(`${name} cannot be read`);
-  return { answers: reading.value.answers, catalog };
+  return { answers: demoAnswers(name, catalog).answers, catalog };
 }

@@ -1,9 +1,6 @@
-import { join } from 'node:path';
-import { describeProblem, type Reading } from '../../src/documents/problem.ts';
-import { readAnswers } from '../../src/questions/read-answers.ts';
 import { decide } from '../../src/rules/decide.ts';
 import type { Decision } from '../../src/rules/decision.ts';
-import { DEMO_FOLDER, demoCatalog } from '../catalog-demo/demo.ts';
+import { demoAnswers, demoCatalog } from '../catalog-demo/demo.ts';
 
 const SHOPS = [
   'shop',
@@ -18,12 +15,7 @@ const SHOPS = [
 export function demoDecisions(): readonly (readonly [what: string, decision: Decision])[] {
   const catalog = demoCatalog();
   return SHOPS.map((shop) => {
-    const { answers, shownIn } = readingOf(readAnswers(join(DEMO_FOLDER, `${shop}.answers.yaml`)));
+    const { answers, shownIn } = demoAnswers(shop);
     return [shop, decide(answers, catalog, { shownIn, flips: [] })];
   });
-}
-
-function readingOf<Value>(reading: Reading<Value>): Value {
-  if (!reading.ok) throw new Error(reading.problems.map(describeProblem).join('\n'));
-  return reading.value;
 }

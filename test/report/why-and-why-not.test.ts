@@ -1,18 +1,12 @@
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { readCatalog } from '../../src/catalog/read.ts';
-import { readAnswers } from '../../src/questions/read-answers.ts';
 import { checkRows } from '../../src/report/arrangement-rows.ts';
 import { missLines } from '../../src/report/screen-lines.ts';
 import { CHECK_WORDS } from '../../src/report/wording/checks.ts';
 import { decide } from '../../src/rules/decide.ts';
+import { demoAnswers, demoCatalog } from '../catalog-demo/demo.ts';
 
-const DEMO = join(import.meta.dirname, '..', '..', 'catalog-demo');
 const LOSER = 'alder+bittern/tilt-along-x';
-const catalog = readCatalog([DEMO]);
-const answers = readAnswers(join(DEMO, 'shop.answers.yaml'));
-if (!catalog.ok || !answers.ok) throw new Error('the demo cannot be read');
-const decision = decide(answers.value.answers, catalog.value, { also: [LOSER] });
+const decision = decide(demoAnswers('shop').answers, demoCatalog(), { also: [LOSER] });
 
 describe('why not this one', () => {
   const text = missLines(decision, LOSER, { width: 1000, ascii: false }).join('\n');

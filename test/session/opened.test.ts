@@ -1,8 +1,4 @@
-import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { readCatalog } from '../../src/catalog/read.ts';
-import { type AnswersFile, readAnswers } from '../../src/questions/read-answers.ts';
 import { decide } from '../../src/rules/decide.ts';
 import { opened } from '../../src/session/opened.ts';
 import { readSaved, savedOf } from '../../src/session/saved.ts';
@@ -10,27 +6,18 @@ import type { Session } from '../../src/session/session.ts';
 import { newSession } from '../../src/session/start.ts';
 import { step } from '../../src/session/step.ts';
 import { createWorld } from '../../src/session/world.ts';
+import { demoAnswers, demoCatalog, demoShops } from '../catalog-demo/demo.ts';
 
-const DEMO = join(import.meta.dirname, '..', '..', 'catalog-demo');
-const FILES = readdirSync(DEMO).filter((name) => name.endsWith('.answers.yaml'));
+const world = createWorld(demoCatalog(), decide);
 
-const reading = readCatalog([DEMO]);
-if (!reading.ok) throw new Error('the demo catalog cannot be read');
-const world = createWorld(reading.value, decide);
-
-function fileOf(name: string): AnswersFile {
-  const read = readAnswers(join(DEMO, name));
-  if (!read.ok) throw new Error(`${name} cannot be read`);
-  return read.value;
-}
-const open = (name: string): Session => opened(fileOf(name), newSession(world, [], null, 'all'), world);
+const open = (name: string): Session => opened(demoAnswers(name), newSession(world, [], null, 'all'), world);
 const answersOf = ({ kept }: Session) => world.survey(kept).answers;
 const all = (session: Session, ...events: Parameters<typeof step>[1][]): Session =>
   events.reduce((now, event) => step(now, event, world)[0], session);
 
-describe.each(FILES)('%s opened', (name) => {
+describe.each(demoShops())('%s opened', (name) => {
   test('says what the file says, to the last number', () => {
-    expect(answersOf(open(name))).toEqual(fileOf(name).answers);
+    expect(answersOf(open(name))).toEqual(demoAnswers(name).answers);
   });
 
   test('has no question open', () => {
@@ -51,22 +38,20 @@ describe('going on from a file', () => {
     ({ type: 'go', to: { at: 'question', id, subject } }) as const;
 
   test('an answer that is changed takes the place of the file’s, and nothing else moves', () => {
-    const before = answersOf(open('shop.answers.yaml'));
-    const after = answersOf(
-      all(open('shop.answers.yaml'), go('tolerance', 2), { type: 'reply', text: '0.02' }),
-    );
+    const before = answersOf(open('shop'));
+    const after = answersOf(all(open('shop'), go('tolerance', 2), { type: 'reply', text: '0.02' }));
     const [, , changed] = before.parts;
     if (changed === undefined) throw new Error('no third part');
     expect(after).toEqual({ ...before, parts: before.parts.with(2, { ...changed, tolerance: 0.02 }) });
   });
 
   test('not sure takes the place of what the file says', () => {
-    const session = all(open('shop.answers.yaml'), go('tolerance', 2), { type: 'not-sure' });
+    const session = all(open('shop'), go('tolerance', 2), { type: 'not-sure' });
     expect(answersOf(session).parts[2]?.tolerance).toBe('unknown');
   });
 
   test('a copy has what no question asks, a new part has none of it, and a part taken out is gone', () => {
-    const at = { ...open('shop.answers.yaml'), at: { at: 'parts' } as const };
+    const at = { ...open('shop'), at: { at: 'parts' } as const };
     const fills = (session: Session) => answersOf(session).parts.map(({ fill }) => fill);
     const before = fills(at);
     expect(fills(all(at, { type: 'copy-part', part: 1 }))).toEqual([...before, before[1]]);
@@ -78,7 +63,7 @@ describe('going on from a file', () => {
 });
 
 describe('a saved interview whose file is damaged', () => {
-  const text = JSON.stringify(savedOf(open('shop.answers.yaml')));
+  const text = JSON.stringify(savedOf(open('shop')));
   test.each([
     ['no text', (base: { text: unknown }) => ({ ...base, text: 7 })],
     ['no answers file', (base: { text: unknown }) => ({ ...base, text: 'parts: [' })],

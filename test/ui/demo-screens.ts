@@ -1,7 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { describeProblem } from '../../src/documents/problem.ts';
-import { type AnswersFile, readAnswers } from '../../src/questions/read-answers.ts';
 import { decide } from '../../src/rules/decide.ts';
 import type { Decision } from '../../src/rules/decision.ts';
 import { opened } from '../../src/session/opened.ts';
@@ -11,24 +7,15 @@ import { createWorld, type World } from '../../src/session/world.ts';
 import { type Drawing, frame, type Size } from '../../src/ui/frame/frame.ts';
 import { textOfRow } from '../../src/ui/look/row.ts';
 import { beginning, type Ui } from '../../src/ui/state/ui.ts';
-import { DEMO_FOLDER, demoCatalog } from '../catalog-demo/demo.ts';
+import { demoAnswers, demoCatalog } from '../catalog-demo/demo.ts';
 
 /** Shops of the demo, by the names of their files: one recommendation, none that passes, many unknowns. */
 export const SHOPS = ['shop', 'shop-nothing-passes', 'shop-many-unknowns'] as const;
 type Shop = (typeof SHOPS)[number];
 
-const fileOf = (shop: Shop): string => join(DEMO_FOLDER, `${shop}.answers.yaml`);
-const textOf = (shop: Shop): string => readFileSync(fileOf(shop), 'utf8');
-
-function answersOf(shop: Shop): AnswersFile {
-  const read = readAnswers(fileOf(shop));
-  if (!read.ok) throw new Error(read.problems.map(describeProblem).join('\n'));
-  return read.value;
-}
-
 /** The demo catalog, and an engine that decides on the file of the shop whatever is answered, once for each way. */
 export function demoWorld(shop: Shop): World {
-  const { answers, shownIn } = answersOf(shop);
+  const { answers, shownIn } = demoAnswers(shop);
   const decided = new Map<string, Decision>();
   return createWorld(demoCatalog(), (_, catalog, { traces, ...options }) => {
     const key = JSON.stringify(options);
@@ -40,7 +27,7 @@ export function demoWorld(shop: Shop): World {
 
 /** An interview on the answers of a demo shop. */
 function demoSession(shop: Shop, world: World): Session {
-  return opened({ ...answersOf(shop), text: textOf(shop) }, newSession(world, [], null, 'all'), world);
+  return opened(demoAnswers(shop), newSession(world, [], null, 'all'), world);
 }
 
 export const demoUi = (shop: Shop, world: World): Ui => beginning(demoSession(shop, world), null);

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../src/documents/problem.ts';
 import { describeProblem } from '../../src/documents/problem.ts';
-import { readAnswers } from '../../src/questions/read-answers.ts';
 import { INPUTS_FENCE, jsonReport, markdownReport } from '../../src/report/index.ts';
 import { decide } from '../../src/rules/decide.ts';
 import type { Decision } from '../../src/rules/decision.ts';
@@ -9,15 +8,12 @@ import { differences } from '../../src/verification/json-differences.ts';
 import { lineDifferences } from '../../src/verification/line-differences.ts';
 import { readAsWritten } from '../../src/verification/numbers-as-written.ts';
 import { type Verification, verify } from '../../src/verification/verify.ts';
-import { DEMO_FOLDER, demoCatalog, demoFiles } from '../catalog-demo/demo.ts';
+import { demoAnswers, demoCatalog, demoShops } from '../catalog-demo/demo.ts';
 
 const CATALOG = demoCatalog();
-const SHOPS = demoFiles().filter((file) => file.endsWith('.answers.yaml'));
 
-function decided(file: string, options: Parameters<typeof decide>[2] = {}, catalog = CATALOG): Decision {
-  const reading = readAnswers(`${DEMO_FOLDER}${file}`);
-  if (!reading.ok) throw new Error(reading.problems.map(describeProblem).join('\n'));
-  const { answers, shownIn } = reading.value;
+function decided(shop: string, options: Parameters<typeof decide>[2] = {}, catalog = CATALOG): Decision {
+  const { answers, shownIn } = demoAnswers(shop);
   return decide(answers, catalog, { shownIn, flips: [], ranges: true, ...options });
 }
 
@@ -28,7 +24,7 @@ function found(reading: Reading<Verification>): Verification {
 
 /** A small export: one mill, two rotaries, the shop that has a mill. */
 const SMALL = decided(
-  'shop-own-mill.answers.yaml',
+  'shop-own-mill',
   { also: [] },
   {
     ...CATALOG,
@@ -37,8 +33,8 @@ const SMALL = decided(
   },
 );
 
-describe.each(SHOPS)('the exports of %s come out the same', (file) => {
-  const decision = decided(file);
+describe.each(demoShops())('the exports of %s come out the same', (shop) => {
+  const decision = decided(shop);
 
   test('as a decision', () => {
     const { kind, numbers, differences: none } = found(verify(jsonReport(decision), 'f'));
@@ -57,7 +53,7 @@ describe.each(SHOPS)('the exports of %s come out the same', (file) => {
 
 test('with every arrangement listed, and in inches, it comes out the same', () => {
   const small = { also: [], all: true, shownIn: 'inch' } as const;
-  const decision = decided('shop-own-mill.answers.yaml', small, SMALL.inputs.catalog);
+  const decision = decided('shop-own-mill', small, SMALL.inputs.catalog);
   expect(found(verify(jsonReport(decision), 'f')).differences).toEqual([]);
   expect(found(verify(markdownReport(decision), 'f')).differences).toEqual([]);
 });
