@@ -22,9 +22,10 @@ export function writeReport(
   const folder = figuresFolder(basename(path));
   const text = markdown(decision, folder);
   const writing = writeFileText(path, text, { overwrite });
-  const shows = text.includes(`${folder}/`);
-  if (!writing.ok || !shows) return { writing, figures: null };
-  for (const { name, text: picture } of figureFiles(decision)) {
+  if (!writing.ok) return { writing, figures: null };
+  // by their own names, which Markdown leaves as they are: that of the folder is written with escapes where it has brackets
+  const shown = figureFiles(decision).filter(({ name }) => text.includes(`/${name}`));
+  for (const { name, text: picture } of shown) {
     const each = writeFileText(join(dirname(path), folder, name), picture, {
       overwrite: true,
       makeFolders: true,
@@ -36,5 +37,5 @@ export function writeReport(
       writing: { ok: false, why: 'failed', words: `its figures cannot be written, ${why}` },
     };
   }
-  return { writing, figures: folder };
+  return { writing, figures: shown.length === 0 ? null : folder };
 }

@@ -32,6 +32,18 @@ test('A report shows every figure that is written beside it, with words that say
   expect(paperFigures(paperNodes(text))).toBe('my report-figures');
 });
 
+test('A report whose name has brackets has its figures beside it too, where it looks for them', () => {
+  const folder = folderWith({});
+  const { figures } = writeReport(join(folder, 'report (1).md'), SHOP, markdownReport, false);
+  expect(figures).toBe('report (1)-figures');
+  const text = readFileSync(join(folder, 'report (1).md'), 'utf8');
+  expect(paperFigures(paperNodes(text))).toBe('report (1)-figures');
+  expect(readdirSync(join(folder, 'report (1)-figures')).length).toBeGreaterThanOrEqual(2);
+  const { figures: plain } = writeReport(join(folder, 'report(1).md'), SHOP, markdownReport, false);
+  expect(plain).toBe('report(1)-figures');
+  expect(readdirSync(join(folder, 'report(1)-figures')).length).toBeGreaterThanOrEqual(2);
+});
+
 test('A report that is there is left alone, and nothing is written beside it', () => {
   const folder = folderWith({ 'report.md': 'mine' });
   const { writing } = writeReport(join(folder, 'report.md'), SHOP, markdownReport, false);
