@@ -1,35 +1,20 @@
 import { describe, expect, it, test } from 'vitest';
-import { boundsOf } from '../../../src/drawing/outline.ts';
 import type { Panel } from '../../../src/drawing/scene.ts';
 import { bayPlan } from '../../../src/report/figures/bay-plan.ts';
 import { expectClose } from '../../close-to.ts';
 import { demoDecisions } from '../demo-decisions.ts';
-import { expectTrueMeasures, wordsIn } from './measures-true.ts';
+import { drawnOf, spanOf } from './demo-figures.ts';
+import { expectTrueMeasures, faultsInWords } from './measures-true.ts';
 
 const DECISIONS = demoDecisions();
 
-const allDrawn = DECISIONS.flatMap(([what, decision]) =>
-  decision.arrangements.flatMap((arrangement, index) => {
-    const figure = bayPlan(decision, { arrangement, path: ['arrangements', index] });
-    return figure === null
-      ? []
-      : [{ what: `${arrangement.id} of ${what}`, decision, arrangement, scene: figure.scene }];
-  }),
-);
+const allDrawn = drawnOf(DECISIONS, bayPlan);
 
-const spanOf = (panel: Panel, thing: string) =>
-  boundsOf({
-    ...panel,
-    shapes: panel.shapes.filter((each) => each.thing === thing),
-    marks: [],
-    dimensions: [],
-    labels: [],
-  });
 const panelWith = (panels: readonly Panel[], words: string): Panel | undefined =>
   panels.find(({ title }) => title.includes(words));
 
 test('Bays are drawn of several shops', () => {
-  expect(new Set(allDrawn.map(({ what }) => what.split(' of ')[1])).size).toBeGreaterThanOrEqual(3);
+  expect(new Set(allDrawn.map(({ shop }) => shop)).size).toBeGreaterThanOrEqual(3);
 });
 
 describe.each(allDrawn)('The bay for $what', ({ decision, arrangement, scene }) => {
@@ -38,9 +23,7 @@ describe.each(allDrawn)('The bay for $what', ({ decision, arrangement, scene }) 
   it('has measures as long as the numbers of the verdict', () => expectTrueMeasures(scene, decision));
 
   it('says nothing of what is undefined', () => {
-    expect(wordsIn(scene).filter((text) => text.trim() === '' || /undefined|NaN|null/.test(text))).toEqual(
-      [],
-    );
+    expect(faultsInWords(scene)).toEqual([]);
   });
 
   it('holds the machine with its service space where the check holds, and only there', () => {

@@ -5,17 +5,13 @@ import { picturedArrangement } from '../../../src/report/figures/pictured.ts';
 import type { Decision } from '../../../src/rules/decision.ts';
 import { expectClose } from '../../close-to.ts';
 import { demoDecisions } from '../demo-decisions.ts';
-import { expectTrueMeasures, wordsIn } from './measures-true.ts';
+import { drawnOf } from './demo-figures.ts';
+import { expectTrueMeasures, faultsInWords } from './measures-true.ts';
 
 const DECISIONS = demoDecisions();
 const SHOP = new Map(DECISIONS).get('shop') as Decision;
 
-const allDrawn = DECISIONS.flatMap(([what, decision]) =>
-  decision.arrangements.flatMap((arrangement, index) => {
-    const figure = faceplatePlan(decision, { arrangement, path: ['arrangements', index] });
-    return figure === null ? [] : [{ what: `${arrangement.id} of ${what}`, decision, scene: figure.scene }];
-  }),
-);
+const allDrawn = drawnOf(DECISIONS, faceplatePlan);
 
 const radiusOf = (panel: Panel, thing: string): number =>
   panel.shapes.flatMap(({ thing: own, form }) =>
@@ -31,7 +27,7 @@ const reachOf = (panel: Panel): number => {
 };
 
 test('Work on faceplates is drawn of several shops', () => {
-  expect(new Set(allDrawn.map(({ what }) => what.split(' of ')[1])).size).toBeGreaterThanOrEqual(4);
+  expect(new Set(allDrawn.map(({ shop }) => shop)).size).toBeGreaterThanOrEqual(4);
 });
 
 describe.each(allDrawn)('The faceplate of $what', ({ decision, scene }) => {
@@ -41,9 +37,7 @@ describe.each(allDrawn)('The faceplate of $what', ({ decision, scene }) => {
   it('has measures as long as the numbers of the verdict', () => expectTrueMeasures(scene, decision));
 
   it('says nothing of what is undefined', () => {
-    expect(wordsIn(scene).filter((text) => text.trim() === '' || /undefined|NaN|null/.test(text))).toEqual(
-      [],
-    );
+    expect(faultsInWords(scene)).toEqual([]);
   });
 
   it('lets the part reach no farther than the circle that it sweeps', () => {

@@ -26,8 +26,12 @@ export function expectTrueMeasures(scene: Scene, decision: Decision): void {
   }
 }
 
+/** Words of a scene that say nothing, or speak of what is undefined. */
+export const faultsInWords = (scene: Scene): readonly string[] =>
+  wordsIn(scene).filter((text) => text.trim() === '' || /undefined|NaN|null/.test(text));
+
 /** The words of a scene, all of them. */
-export const wordsIn = ({ title, description, panels, notDrawn }: Scene): readonly string[] => [
+const wordsIn = ({ title, description, panels, notDrawn }: Scene): readonly string[] => [
   title,
   description,
   ...notDrawn,

@@ -1,5 +1,4 @@
 import { describe, expect, it, test } from 'vitest';
-import { boundsOf } from '../../../src/drawing/outline.ts';
 import type { Panel } from '../../../src/drawing/scene.ts';
 import { arrangementAt } from '../../../src/report/checks-at.ts';
 import { picturedArrangement } from '../../../src/report/figures/pictured.ts';
@@ -7,28 +6,14 @@ import { tablePlan } from '../../../src/report/figures/table-plan.ts';
 import type { Decision } from '../../../src/rules/decision.ts';
 import { expectClose } from '../../close-to.ts';
 import { demoDecisions } from '../demo-decisions.ts';
-import { expectTrueMeasures, wordsIn } from './measures-true.ts';
+import { drawnOf, spanOf } from './demo-figures.ts';
+import { expectTrueMeasures, faultsInWords } from './measures-true.ts';
 
 const DECISIONS = demoDecisions();
 const SHOP = new Map(DECISIONS).get('shop') as Decision;
 
-const allDrawn = DECISIONS.flatMap(([what, decision]) =>
-  decision.arrangements.flatMap((arrangement, index) => {
-    const figure = tablePlan(decision, { arrangement, path: ['arrangements', index] });
-    return figure === null
-      ? []
-      : [{ what: `${arrangement.id} of ${what}`, decision, arrangement, scene: figure.scene }];
-  }),
-);
+const allDrawn = drawnOf(DECISIONS, tablePlan);
 
-const spanOf = (panel: Panel, thing: string) =>
-  boundsOf({
-    ...panel,
-    shapes: panel.shapes.filter((each) => each.thing === thing),
-    marks: [],
-    dimensions: [],
-    labels: [],
-  });
 const countOf = (panel: Panel, thing: string): number =>
   panel.shapes.filter((each) => each.thing === thing).length;
 
@@ -39,9 +24,7 @@ describe.each(allDrawn)('The table of $what', ({ decision, arrangement, scene })
   it('has measures as long as the numbers of the verdict', () => expectTrueMeasures(scene, decision));
 
   it('says nothing of what is undefined', () => {
-    expect(wordsIn(scene).filter((text) => text.trim() === '' || /undefined|NaN|null/.test(text))).toEqual(
-      [],
-    );
+    expect(faultsInWords(scene)).toEqual([]);
   });
 
   it('shows as many vises as the verdict counts, on the table and within the travel', () => {
