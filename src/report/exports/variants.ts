@@ -1,9 +1,8 @@
 import type { Beside } from '../../rules/beside.ts';
-import type { Block } from '../blocks/block.ts';
 import { sideBySide } from '../sections/side-by-side.ts';
 import { variantsTitle, whatIf } from '../sections/what-if.ts';
 import { sideBySideOf, triedDecision } from '../side-by-side.ts';
-import { markdownOf } from './markdown.ts';
+import { inFile } from './in-file.ts';
 import { type TextLook, textLines } from './text-blocks.ts';
 
 /** What is tried against the answers of the interview, for a screen: two columns, the interview first. */
@@ -18,14 +17,9 @@ export function sideBySideLines(beside: Beside, look: TextLook): readonly string
   return whole === undefined ? [] : textLines(sideBySide(whole), whole, look);
 }
 
-const TEXT_WIDTH = 80;
-
-/** Variants side by side as a paper: text where the name of the file ends in .txt, else Markdown. Ends with one line break. */
+/** Variants side by side as a paper, as the name of the file asks for. Ends with one line break. */
 export function variantsInFile(beside: Beside, file: string): string {
   const whole = sideBySideOf(beside);
   if (whole === undefined) return '';
-  const blocks: readonly Block[] = [...variantsTitle(), ...sideBySide(whole)];
-  return /\.txt$/i.test(file)
-    ? `${textLines(blocks, whole, { width: TEXT_WIDTH, ascii: false }).join('\n').trimEnd()}\n`
-    : markdownOf(blocks, whole);
+  return inFile([...variantsTitle(), ...sideBySide(whole)], whole, file);
 }
