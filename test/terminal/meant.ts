@@ -11,6 +11,8 @@ import { givenAt, type Kept, type Subject } from '../../src/session/kept.ts';
 import { newSession, offered, resumed } from '../../src/session/start.ts';
 import { withoutTrial } from '../../src/session/trial.ts';
 import { createWorld, type World } from '../../src/session/world.ts';
+import { plainFrame } from '../../src/ui/draw/plain-frame.ts';
+import { frame } from '../../src/ui/frame/frame.ts';
 import type { Key } from '../../src/ui/keys/key.ts';
 import { happened } from '../../src/ui/state/happened.ts';
 import { press } from '../../src/ui/state/press.ts';
@@ -72,6 +74,13 @@ export class Meant {
     return resumes
       ? [world, beginning(resumed(saved, world, folders, null), null), own]
       : [world, beginning(offered(saved, folders, null), START), own];
+  }
+
+  /** The rows of the screen, as they are painted once everything is worked out. */
+  screen(columns: number, rows: number, sessionFile: string): readonly string[] {
+    const drawing = { world: this.#unseen, ascii: false, color: true, sessionFile, unsaved: null };
+    const text = plainFrame(frame(this.#ui, { columns, rows }, drawing), '❯');
+    return [...text.replace(/^\S*\[H/, '').split('\r\n'), ''];
   }
 
   get file(): string {
