@@ -6,8 +6,10 @@ import { UNITS } from './units.ts';
 export interface FormatOptions {
   /** default mm */
   readonly shownIn?: LengthUnits;
-  /** where inches are asked for: metric first, inches in brackets after it */
+  /** where inches are asked for: both, the second in brackets */
   readonly beside?: boolean;
+  /** which of both stands first; default mm */
+  readonly first?: LengthUnits;
   /** thousands set apart by a thin or a plain space; default: not at all */
   readonly grouped?: 'thin' | 'plain';
   /** written after `money` */
@@ -72,7 +74,8 @@ function formatAll(values: readonly number[], unit: string, options: FormatOptio
   const inInch = IN_INCH[unit];
   if (options.shownIn !== 'inch' || inInch === undefined) return metric;
   const inch = written(values, inInch, options);
-  return options.beside === true ? `${metric} (${inch})` : inch;
+  if (options.beside !== true) return inch;
+  return options.first === 'inch' ? `${inch} (${metric})` : `${metric} (${inch})`;
 }
 
 function metricUnit(unit: string, currency = ''): Shown {

@@ -7,8 +7,10 @@ import type { Field, Offer, Question, Value } from './question.ts';
 export interface DescribeContext {
   readonly offer: Offer;
   readonly currency: string;
-  /** inches: both are shown, millimeters first */
+  /** inches: both are shown */
   readonly units: LengthUnits;
+  /** which of both stands first; default mm */
+  readonly first?: LengthUnits;
 }
 
 /** An answer in words. Example: a length of 88.9 where inches are asked for → '88.9 mm (3.5 in)'. */
@@ -64,7 +66,9 @@ function describeSeveral(
     const symbol = texts[0]?.split(' ').at(-1) ?? '';
     return `${texts.map((text) => text.slice(0, -symbol.length).trim()).join(separator)} ${symbol}`;
   };
-  return context.units === 'inch' ? `${inOne('mm')} (${inOne('inch')})` : inOne('mm');
+  if (context.units === 'mm') return inOne('mm');
+  const [first, second] = context.first === 'inch' ? (['inch', 'mm'] as const) : (['mm', 'inch'] as const);
+  return `${inOne(first)} (${inOne(second)})`;
 }
 
 function describeRange(range: Interval, kind: QuantityKind, context: DescribeContext): string {
@@ -80,8 +84,9 @@ function describeUncertain(value: Uncertain, kind: QuantityKind, context: Descri
   return formatInterval(interval, BASE_UNITS[kind], formatOptions(context)).trim();
 }
 
-const formatOptions = ({ units, currency }: DescribeContext) => ({
+const formatOptions = ({ units, first = 'mm', currency }: DescribeContext) => ({
   shownIn: units,
+  first,
   beside: true,
   grouped: 'plain' as const,
   currency: currency === 'unknown' ? '' : currency,

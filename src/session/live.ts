@@ -13,6 +13,8 @@ export interface Live {
   readonly dropped: { readonly check: CheckId; readonly count: number } | null;
   /** the arrangement that is recommended as things stand, if that is another one than before */
   readonly newLeader: Leader | null;
+  /** nothing is left: what comes nearest, and what drops it */
+  readonly nearest: (Leader & { readonly check: CheckId }) | null;
   /** unknown answers that can still decide, now and before */
   readonly deciding: number;
   readonly decidingBefore: number | null;
@@ -41,7 +43,8 @@ function liveChange(before: Decision | null, after: Decision): Live {
     total: after.count,
     leftBefore: before === null ? null : leftOf(before),
     dropped: mostDropped(before, after),
-    newLeader: after.recommended === before?.recommended ? null : leaderOf(after),
+    newLeader: after.recommended === before?.recommended ? null : namesOf(after, after.recommended),
+    nearest: leftOf(after) > 0 ? null : nearestOf(after),
     deciding: decidingIn(after),
     decidingBefore: before === null ? null : decidingIn(before),
   };
@@ -50,8 +53,15 @@ function liveChange(before: Decision | null, after: Decision): Live {
 /** Arrangements that no stage has dropped. */
 const leftOf = (decision: Decision): number => decision.stages.at(-1)?.after ?? decision.count;
 
-function leaderOf({ recommended, arrangements, inputs }: Decision): Leader | null {
-  const found = arrangements.find(({ id }) => id === recommended);
+function nearestOf(decision: Decision): Live['nearest'] {
+  const [nearest] = decision.nearestMisses;
+  const names = namesOf(decision, nearest ?? null);
+  const dropped = decision.arrangements.find(({ id }) => id === nearest)?.dropped ?? null;
+  return names === null || dropped === null ? null : { ...names, check: dropped.check };
+}
+
+function namesOf({ arrangements, inputs }: Decision, wanted: string | null): Leader | null {
+  const found = arrangements.find(({ id }) => id === wanted);
   if (found === undefined) return null;
   const named = (rows: readonly { readonly id: string; readonly name: string }[], id: string) =>
     rows.find((row) => row.id === id)?.name ?? id;

@@ -2,7 +2,7 @@ import { isBasicFact } from '../questions/basic-facts.ts';
 import { describeValue } from '../questions/describe-value.ts';
 import type { Session } from './session.ts';
 import { type Item, isOpen, type Survey } from './survey.ts';
-import { unitsOf, type World } from './world.ts';
+import { type World, wordsIn } from './world.ts';
 
 /** One part in the list of parts. */
 export interface PartLine {
@@ -13,7 +13,7 @@ export interface PartLine {
 }
 
 export function partLines(session: Session, survey: Survey, world: World): readonly PartLine[] {
-  const context = { ...world.setting, units: unitsOf(session.kept) };
+  const context = wordsIn(session.kept, world);
   const isAsked = (item: Item): boolean =>
     isOpen(item) &&
     (session.asks === 'all' || item.objection !== null || isBasicFact(item.question, survey.answers));

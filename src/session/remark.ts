@@ -15,7 +15,8 @@ export function remarkOn(
   if (!asksSize(question) || longest === null) return null;
   const greatest = Math.max(...lowEnds(value));
   if (!(greatest > longest)) return null;
-  const inWords = (length: number): string => formatQuantity(length, 'mm', { shownIn: units, beside: true });
+  const inWords = (length: number): string =>
+    formatQuantity(length, 'mm', { shownIn: units, beside: true, first: units });
   return (
     `${inWords(greatest)} is longer than every table, travel and swing in the catalog: the longest is ` +
     `${inWords(longest)}. It is taken as typed; go back if it is a slip.`

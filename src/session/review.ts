@@ -7,7 +7,7 @@ import { detour } from './move.ts';
 import { refused, type Session, type Step } from './session.ts';
 import { type Item, isOpen } from './survey.ts';
 import { placeOf, walkOf } from './walk.ts';
-import { unitsOf, type World } from './world.ts';
+import { type World, wordsIn } from './world.ts';
 
 /** One line of the review. */
 export interface ReviewLine {
@@ -52,7 +52,7 @@ export function reviewLines(session: Session, part: Subject, world: World): read
 
 function standing(item: Item, session: Session, world: World): Pick<ReviewLine, 'words' | 'state'> {
   const { question, given, applies } = item;
-  const context = { ...world.setting, units: unitsOf(session.kept) };
+  const context = wordsIn(session.kept, world);
   if (given === undefined) return { words: question.preset?.words ?? null, state: 'open' };
   const words = givenWords(question, given, context);
   if (!applies) return { words, state: 'ignored' };

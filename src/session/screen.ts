@@ -15,7 +15,7 @@ import type { Place, Session, Written } from './session.ts';
 import { type Item, isOpen, type Survey } from './survey.ts';
 import { type TrialScreen, trialScreen } from './trial-screens.ts';
 import { itemAt, samePlace, walkOf } from './walk.ts';
-import { unitsOf, type World } from './world.ts';
+import { unitsOf, type World, wordsIn } from './world.ts';
 
 export interface QuestionScreen {
   readonly kind: 'question';
@@ -73,7 +73,7 @@ export type Screen = (
 
 /** What the last event brought about; the same on every screen. */
 interface Feedback {
-  /** the answer that was taken, in words and in both systems of units */
+  /** the answer that was taken, in words and in both systems of units, that of the interview first */
   readonly accepted: { readonly title: string; readonly words: string } | null;
   readonly error: { readonly typed: string; readonly why: string } | null;
   readonly said: string | null;
@@ -151,7 +151,7 @@ function questionScreen(item: Item, session: Session, survey: Survey, world: Wor
   const { question, subject } = item;
   const questions = walkOf(session.kept, world).filter(({ at }) => at === 'question');
   const units = unitsOf(session.kept);
-  const context = { ...world.setting, units };
+  const context = wordsIn(session.kept, world);
   const typedName =
     subject === null || session.kept.parts[subject]?.name === undefined
       ? null
@@ -180,7 +180,7 @@ function questionScreen(item: Item, session: Session, survey: Survey, world: Wor
 }
 
 function currentOf({ question, given }: Item, session: Session, world: World): QuestionScreen['current'] {
-  const context = { ...world.setting, units: unitsOf(session.kept) };
+  const context = wordsIn(session.kept, world);
   if (given !== undefined) {
     const values = given.from === 'not sure' ? [] : valuesOf(given.value);
     return { words: givenWords(question, given, context), from: given.from, values };
@@ -196,7 +196,7 @@ const valuesOf = (value: Value): readonly string[] => {
 };
 
 function feedbackOf({ note, kept }: Session, survey: Survey, world: World): Feedback {
-  const context = { ...world.setting, units: unitsOf(kept) };
+  const context = wordsIn(kept, world);
   const none: Feedback = { accepted: null, error: null, said: null };
   if (note === null) return none;
   if (note.kind === 'error') return { ...none, error: { typed: note.typed, why: note.why } };

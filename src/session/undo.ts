@@ -3,7 +3,7 @@ import { givenAt, isBegun, type Kept } from './kept.ts';
 import { givenWords } from './review.ts';
 import type { Session } from './session.ts';
 import type { Item } from './survey.ts';
-import { unitsOf, type World } from './world.ts';
+import { type World, wordsIn } from './world.ts';
 
 /** As it was before each change, the newest last: what can be taken back. Kept for one run of the interview. */
 export type Past = readonly Session[];
@@ -79,7 +79,7 @@ function listed(names: readonly string[]): string {
 
 /** Answers that are other ones, each in a sentence. */
 function answerWords(then: Kept, now: Kept, world: World): readonly string[] {
-  const context = { ...world.setting, units: unitsOf(then) };
+  const context = wordsIn(then, world);
   const { items, answers } = world.survey(then);
   return items.flatMap((item) => {
     const { question, subject } = item;

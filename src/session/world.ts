@@ -2,6 +2,7 @@ import type { Catalog } from '../catalog/catalog.ts';
 import { longestRoom } from '../catalog/longest-room.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import type { Answers, Part, Uncertain } from '../questions/answers.ts';
+import type { DescribeContext } from '../questions/describe-value.ts';
 import type { Asking } from '../rules/asking/asking.ts';
 import type { Decision } from '../rules/decision.ts';
 import { type AskingNow, askingNow } from './asking-now.ts';
@@ -95,6 +96,12 @@ type More = Pick<Parameters<Decide>[2], 'all' | 'also' | 'flips' | 'ranges'>;
 export function unitsOf(kept: Kept): LengthUnits {
   const units = kept.shop.units;
   return units?.from !== 'not sure' && units?.value === 'inch' ? 'inch' : 'mm';
+}
+
+/** What an answer is put in words with: the units of the interview first. */
+export function wordsIn(kept: Kept, { setting }: World): World['setting'] & DescribeContext {
+  const units = unitsOf(kept);
+  return { ...setting, units, first: units };
 }
 
 /** Parts of which a size was asked for and answered, be it with *not sure*. */

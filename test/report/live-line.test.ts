@@ -7,6 +7,7 @@ const SAME: LiveNumbers = {
   leftBefore: 41,
   dropped: null,
   newLeader: null,
+  nearest: null,
   deciding: 9,
   decidingBefore: 9,
 };
@@ -53,6 +54,26 @@ test.each([
     'a machine with its own table ahead',
     { newLeader: { machine: 'Yew', rotary: null } },
     'Still 41 of 96 arrangements left; ahead now: Yew.',
+  ],
+  [
+    'what stops the nearest where none is left',
+    {
+      left: 0,
+      leftBefore: 0,
+      deciding: 0,
+      nearest: { machine: 'Rowan', rotary: 'Wren', check: 'tilt-moment' },
+    },
+    'Still 0 of 96 arrangements left; moment on the tilt axis drops the nearest, Rowan with Wren.',
+  ],
+  [
+    'the same where an answer dropped the last',
+    {
+      left: 0,
+      leftBefore: 3,
+      dropped: { check: 'swing', count: 3 },
+      nearest: { machine: 'Yew', rotary: null, check: 'swing' },
+    },
+    '0 of 96 arrangements left; swing dropped 3; swing drops the nearest, Yew.',
   ],
   ['one arrangement', { left: 1, total: 1, leftBefore: 1 }, 'Still 1 of 1 arrangement left.'],
 ] as const satisfies readonly (readonly [string, Partial<LiveNumbers>, string])[])(

@@ -19,7 +19,7 @@ describe('a part that is longer than anything in the catalog', () => {
     expect(after.said).toContain('5000 mm is longer than every table, travel and swing in the catalog');
     expect(after.said).toContain(`the longest is ${longestRoom(FAKE_CATALOG)} mm`);
     expect(after.asked).toBe('material');
-    expect(said('inch', 'round', '150').said).toContain('3810 mm (150 in) is longer');
+    expect(said('inch', 'round', '150').said).toContain('150 in (3810 mm) is longer');
   });
 
   test('counts by the lower end where it is a range', () => {

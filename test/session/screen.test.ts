@@ -211,7 +211,7 @@ describe('screens', () => {
           {
             "name": "Hinge",
             "open": 0,
-            "summary": "block, 2286 x 1524 x 1397 mm (90 x 60 x 55 in), wrought aluminum, top, sides",
+            "summary": "block, 90 x 60 x 55 in (2286 x 1524 x 1397 mm), wrought aluminum, top, sides",
           },
         ],
         "said": null,

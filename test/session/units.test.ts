@@ -44,7 +44,9 @@ describe('inches and millimeters', () => {
     const now = screen(go(mass, { type: 'find', text: 'size' }));
     expect(now.kind === 'question' && now.current?.words).toBe('88.9 x 50.8 x 50.8 mm');
     const inch = screen(go(mass, { type: 'find', text: 'units' }, 'inch', { type: 'find', text: 'size' }));
-    expect(inch.kind === 'question' && inch.current?.words).toBe('88.9 x 50.8 x 50.8 mm (3.5 x 2 x 2 in)');
+    expect(inch.kind === 'question' && inch.current?.words).toBe('3.5 x 2 x 2 in (88.9 x 50.8 x 50.8 mm)');
+    const back = go(mass, { type: 'find', text: 'units' }, 'inch', { type: 'find', text: 'mass' }, '2 lb');
+    expect(screen(back).accepted?.words).toBe('2 lb (0.907 kg)');
   });
 });
 

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import { readKeys } from '../../src/ui/keys/read-keys.ts';
-import { start, type Terminal } from './harness.ts';
+import { start, type Terminal, typedAhead } from './harness.ts';
 import type { Meant } from './meant.ts';
 import { randomKeys } from './random-keys.ts';
 
@@ -61,7 +61,7 @@ export function burst(
       meant.press([key]);
       pressed();
     }
-    text += more;
+    text += more.startsWith('\u001b[200~') ? more : typedAhead(more);
     count += Math.max(1, keys.length);
     waits = meant.asked();
     if (waits) break;

@@ -24,6 +24,9 @@ export const KEY = {
   ctrlZ: '\u001a',
 } as const;
 
+/** Lines that are typed, however fast: a byte that is no key keeps them from being taken for a paste. */
+export const typedAhead = (text: string): string => text.replaceAll('\r', '\r\u0000');
+
 export const pasted = (text: string): string => `\u001b[200~${text}\u001b[201~`;
 
 const REPOSITORY = join(import.meta.dirname, '..', '..');

@@ -79,6 +79,43 @@ describe('requirement 9: what is pasted', () => {
     expect(terminal.text()).toContain('Length (mm) ❯');
   });
 
+  test('as keys, of several lines the first is typed and nothing is answered', async () => {
+    const terminal = await atDiameter();
+    const before = savedBy(terminal);
+    terminal.send('12,5 mm\r\n30\r\n40\r\n');
+    await terminal.waitFor('Diameter (mm) ❯ 12,5 mm');
+    await terminal.waitFor('the first is typed here, the others are left out');
+    await terminal.quiet(200);
+    expect(savedBy(terminal)).toEqual(before);
+    terminal.send('\r');
+    await terminal.waitFor('Length (mm) ❯');
+    expect(savedBy(terminal).answers.parts[0]).toMatchObject({ diameter: { from: 'typed', value: 12.5 } });
+  });
+
+  test('as keys, a table of parts is taken in where the first part would be named, however it is cut', async () => {
+    const terminal = await begun({ catalog });
+    await answered(terminal, until(ROUND, 'name'));
+    await terminal.waitFor('name');
+    const rows = Array.from({ length: 30 }, (_, row) => `Cleat ${row}\tblock\t90 x 60 x 5${row % 10}\tbrass`);
+    terminal.send(['Name\tShape\tSize (mm)\tMaterial', ...rows].join('\r'));
+    await terminal.waitFor('30 parts are added: Cleat 0');
+    expect(savedBy(terminal).answers.parts).toHaveLength(30);
+  });
+
+  test.each([
+    ['as a paste', pasted],
+    ['as keys', (text: string) => text],
+  ])('%s, far too much is refused in words, and the next key works', async (_, sent) => {
+    const terminal = await atDiameter();
+    const before = savedBy(terminal);
+    terminal.send(sent('12,5 mm\r'.repeat(30_000)));
+    await terminal.waitFor('longer than 100 000 characters: nothing of it is taken');
+    await terminal.quiet(300);
+    expect(savedBy(terminal)).toEqual(before);
+    await terminal.press('4', '2');
+    await terminal.waitFor('Diameter (mm) ❯ 42');
+  });
+
   test('what steers a display comes neither into the answer nor onto the screen', async () => {
     const terminal = await atDiameter();
     await terminal.press(

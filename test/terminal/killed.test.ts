@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { type Kept, NOTHING_KEPT } from '../../src/session/kept.ts';
 import { newSession } from '../../src/session/start.ts';
 import { step } from '../../src/session/step.ts';
-import { emptyFolder, KEY, start, type Terminal } from './harness.ts';
+import { emptyFolder, KEY, start, type Terminal, typedAhead } from './harness.ts';
 import {
   answered,
   begun,
@@ -110,7 +110,7 @@ describe('requirement 18: killed, and gone on with', () => {
     async (ms) => {
       const turns = until(TURNS, 'size');
       const terminal = await begun({ catalog });
-      terminal.send(turns.map(({ keys }) => keys).join(''));
+      terminal.send(typedAhead(turns.map(({ keys }) => keys).join('')));
       await new Promise((done) => setTimeout(done, ms));
       const seen = terminal.text();
       await killed(terminal);

@@ -7,7 +7,7 @@ import type { Place } from '../../src/session/session.ts';
 import { newSession } from '../../src/session/start.ts';
 import { step } from '../../src/session/step.ts';
 import { createWorld } from '../../src/session/world.ts';
-import { KEY, start, type Terminal } from './harness.ts';
+import { KEY, start, type Terminal, typedAhead } from './harness.ts';
 import { savedBy, smallCatalog } from './interview.ts';
 
 const LONGEST = 120_000;
@@ -55,7 +55,7 @@ test('keys typed ahead answer the questions that come, whatever has to be worked
 }, async () => {
   const terminal = await begun();
   const open = meant([...BASICS.map(([line]) => line), LAST, 'not sure', 'not sure']);
-  terminal.send([...BASICS.map(([, keys]) => keys), `${LAST}\r`, KEY.ctrlN, KEY.ctrlN].join(''));
+  terminal.send(typedAhead([...BASICS.map(([, keys]) => keys), `${LAST}\r`, KEY.ctrlN, KEY.ctrlN].join('')));
   await terminal.waitFor(/11 answered, about/);
   await terminal.waitFor('Asked now because');
   expect(savedBy(terminal).answers).toEqual(open.kept);
@@ -65,7 +65,7 @@ test('an answer is saved before it is known what comes next; Esc goes back to it
   timeout: LONGEST,
 }, async () => {
   const terminal = await begun();
-  terminal.send(BASICS.map(([, keys]) => keys).join(''));
+  terminal.send(typedAhead(BASICS.map(([, keys]) => keys).join('')));
   await terminal.waitFor('1 basic fact to go');
   // both in one read, so that nothing can be worked out between them
   terminal.send(`${LAST}\r${KEY.escape}`);

@@ -46,7 +46,14 @@ export function feedbackOf(
     wrapped(written(text, ascii), width).map((line) => row(line, tone));
   const now = nowOf(ui, world);
   const notSaved = unsaved?.startsWith('NOT') === true ? unsaved : null;
-  const wrong = now === null ? (error?.why ?? null) : now.ok ? null : now.why;
+  const wrong =
+    now === null
+      ? isCleared(ui, error, itemsOf(ui, world))
+        ? null
+        : (error?.why ?? null)
+      : now.ok
+        ? null
+        : now.why;
   const told = [
     ...(notSaved === null ? [] : lines(`✗ ${notSaved}`, 'error')),
     ...(ui.said === null ? [] : lines(ui.said, 'strong')),
@@ -61,9 +68,9 @@ export function feedbackOf(
   if (!roomy) {
     const short =
       now?.ok && would !== null
-        ? `${cut(now.words, Math.floor(width / 3))}: ${would}`
+        ? `${cut(now.words, Math.floor(width / 3))}: ${continued(would)}`
         : accepted !== null
-          ? `${cut(accepted.title, Math.floor(width / 3))}: ${before}`
+          ? `After ${cut(accepted.title, Math.floor(width / 3))}: ${continued(before ?? '')}`
           : null;
     return { told, live: short === null ? [] : [row(cut(written(short, ascii), width))] };
   }
@@ -76,6 +83,13 @@ export function feedbackOf(
     ],
   };
 }
+
+/** A sentence behind a colon. */
+const continued = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
+
+/** Whether what was refused is not typed there any more. */
+export const isCleared = ({ field }: Ui, error: Screen['error'], items: readonly unknown[] | null): boolean =>
+  error !== null && error.typed !== '' && field.text === '' && items === null;
 
 const LEAST_LIVE_ROWS = 3;
 

@@ -79,7 +79,8 @@ const STATE_TONES: Readonly<Record<string, Tone>> = {
 function itemRow(listing: Listing, item: Item, index: number): Row {
   const { chosen, ordered, mark, width } = listing;
   const marked = index === mark;
-  const box = chosen === null || item.act.do !== 'choose' ? '' : boxOf(chosen, item.act.option, ordered);
+  const none = chosen === null ? '' : ' '.repeat(BOX_WIDTH);
+  const box = chosen === null || item.act.do !== 'choose' ? none : boxOf(chosen, item.act.option, ordered);
   const state = item.state === '' ? '' : `  ${cut(item.state, Math.max(8, Math.floor(width / 2)))}`;
   const room = Math.max(4, width - 2 - widthOf(box) - widthOf(state));
   const column = asideColumn(listing.items, item, width);
@@ -100,7 +101,7 @@ const ASIDE_GAP = 3;
 function asideColumn(items: readonly Item[], item: Item, width: number): number | null {
   if (item.about === '' || item.state !== '') return null;
   const column = Math.max(...items.map(({ label }) => widthOf(label))) + ASIDE_GAP;
-  const room = width - 2 - (item.act.do === 'choose' ? BOX_WIDTH : 0);
+  const room = width - 2 - (items.some(({ act }) => act.do === 'choose') ? BOX_WIDTH : 0);
   return column + widthOf(item.about) <= room ? column : null;
 }
 

@@ -8,6 +8,7 @@ import { EMPTY, type Row, row } from '../look/row.ts';
 import { ready } from '../state/not-yet.ts';
 import type { Ui } from '../state/ui.ts';
 import type { Context } from './context.ts';
+import { isCleared } from './feedback.ts';
 import { keyLine, titleRow } from './foot.ts';
 import { typedRow } from './question.ts';
 import { scrolledFrame } from './scrolled.ts';
@@ -79,7 +80,7 @@ export function namingFrame(
       gap(9),
       rowsBlock([typedRow('Name ', ui, context)], 0),
       gap(9),
-      textBlock(error === null ? '' : `✗ ${error.why}`, width, 2, 1, 'error'),
+      textBlock(error === null || isCleared(ui, error, null) ? '' : `✗ ${error.why}`, width, 2, 1, 'error'),
     ],
     [keyLine(here, width)],
     width,

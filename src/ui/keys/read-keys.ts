@@ -1,6 +1,7 @@
 import { UNPRINTABLE } from '../../documents/printable.ts';
 import { graphemes } from '../look/cells.ts';
 import { type Key, type NamedKey, named } from './key.ts';
+import { bracketed, pasteOf, waiting } from './paste.ts';
 
 export interface KeysRead {
   readonly keys: readonly Key[];
@@ -25,11 +26,6 @@ const SEQUENCES: Readonly<Record<string, NamedKey>> = {
   '8~': 'end',
 };
 
-const PASTE_BEGINS = '\u001b[200~';
-const PASTE_ENDS = '\u001b[201~';
-/** A paste whose end never comes is given up after so much. */
-const LONGEST_PASTE = 100_000;
-
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
 const SEQUENCE = /^\u001b(?:\[M[\s\S]{3}|\[<[\d;]*[mM]|\[\[?[0-?]*[ -/]*[@-~]|O[@-~])/;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
@@ -37,18 +33,20 @@ const UNFINISHED = /^\u001b(?:\[\[?[0-?]*[ -/]*|\[M[\s\S]{0,2}|O)?$/;
 
 /**
  * Keys out of what came from the terminal, in order, none lost: a run of text is one key a character, a sequence
- * is one key, a paste is one text. `flush`: nothing more is to be waited for, so that a lone Escape is a key.
+ * is one key, a paste is one text. `flush`: nothing more is to be waited for, so that a lone Escape is a key, and a paste
+ * without an end has ended.
  * Example: readKeys('12\r', true) → '1', '2', enter.
  */
 export function readKeys(buffer: string, flush: boolean): KeysRead {
   const keys: Key[] = [];
   let left = buffer;
   while (left !== '') {
-    if (left.startsWith(PASTE_BEGINS)) {
-      const end = left.indexOf(PASTE_ENDS);
-      if (end < 0 && left.length < LONGEST_PASTE) break;
-      keys.push(pasted(left.slice(PASTE_BEGINS.length, end < 0 ? undefined : end)));
-      left = end < 0 ? '' : left.slice(end + PASTE_ENDS.length);
+    const paste = bracketed(left);
+    if (paste !== null) {
+      // its end is still on its way
+      if (!paste.ended && !flush) return { keys, rest: waiting(left) };
+      keys.push(pasteOf(paste.text));
+      left = paste.after;
       continue;
     }
     const sequence = SEQUENCE.exec(left)?.[0];
@@ -89,21 +87,4 @@ function plainKey(text: string): { readonly key: Key | null; readonly length: nu
   const [sign = text.charAt(0)] = graphemes(run.slice(0, 64));
   const clean = sign.replace(UNPRINTABLE, '');
   return { key: clean === '' ? null : { kind: 'text', text: clean }, length: sign.length };
-}
-
-const LONGEST = 500;
-
-/** The first line of a paste that holds anything, without what could steer a display; of several lines all as well. */
-function pasted(text: string): Key {
-  const plain = text.replace(
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-    /\u001b(?:\[[0-?]*[ -/]*[@-~]|\][^\u0007\u001b]*(?:\u0007|\u001b\\)?|O.|.)?/g,
-    '',
-  );
-  const [first = '', ...more] = plain
-    .split(/[\r\n\u2028\u2029]+/)
-    .map((each) => each.replace(/\t/g, ' ').replace(UNPRINTABLE, '').trim())
-    .filter((each) => each !== '');
-  const line = first.slice(0, LONGEST);
-  return { kind: 'paste', text: line, ...(more.length === 0 ? {} : { whole: plain }) };
 }

@@ -9,9 +9,9 @@ export interface TextField {
 
 export const NOTHING_TYPED: TextField = { text: '', caret: 0 };
 
-const LONGEST = 500;
+export const LONGEST_TYPED = 500;
 
-/** The field after a key that edits it; null where the key does not. */
+/** The field after a key that edits it, the same where there is no room for all of a text; null where the key does not. */
 export function edited(field: TextField, key: Key): TextField | null {
   if (key.kind !== 'named') return inserted(field, key.text);
   const signs = graphemes(field.text);
@@ -44,11 +44,12 @@ const without = (signs: readonly string[], at: number): TextField => ({
   caret: at,
 });
 
-function inserted({ text, caret }: TextField, more: string): TextField {
+function inserted(field: TextField, more: string): TextField {
+  const { text, caret } = field;
   const signs = graphemes(text);
   const before = signs.slice(0, caret).join('') + more;
   const whole = before + signs.slice(caret).join('');
-  if (whole.length > LONGEST) return { text, caret };
+  if (whole.length > LONGEST_TYPED) return field;
   // a combining mark joins the character before it
   return { text: whole, caret: graphemes(before).length };
 }

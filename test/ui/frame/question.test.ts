@@ -5,6 +5,7 @@ import { press } from '../../../src/ui/state/press.ts';
 import type { Ui } from '../../../src/ui/state/ui.ts';
 import { demoUi, demoWorld, textFrame } from '../demo-screens.ts';
 import { everyQuestion, everyView, typed } from '../every-screen.ts';
+import { after as pressed } from '../pressing.ts';
 
 const world = demoWorld('shop');
 const ui = demoUi('shop', world);
@@ -24,7 +25,9 @@ function questionOf(at: Ui) {
 const labelsOf = (at: Ui): readonly string[] => (itemsOf(at, world) ?? []).map(({ label }) => label);
 /** Labels of the list that stand at the beginning of a row. */
 const inSight = (at: Ui, rows: readonly string[]): readonly string[] =>
-  labelsOf(at).filter((label) => rows.some((row) => row.replace(/^(\[.\]|\d\.) /, '').startsWith(label)));
+  labelsOf(at).filter((label) =>
+    rows.some((row) => row.replace(/^(\[.\]|\d\.| {3}) /, '').startsWith(label)),
+  );
 
 describe('requirement 1: at 80x24', () => {
   test.each(QUESTIONS)('%s shows the whole question, its answers, progress and keys', (_, at) => {
@@ -66,7 +69,7 @@ describe('requirement 1: at 60x20', () => {
   test('what would be is told on one line', () => {
     const must = QUESTIONS.find(([name]) => name === 'must')?.[1] ?? ui;
     expect(textFrame({ ...must, mark: 0 }, LEAST, world)).toContain(
-      'yes: Still 20 of 458 arrangements left.',
+      'yes: still 20 of 458 arrangements left.',
     );
   });
 
@@ -96,6 +99,26 @@ describe('requirement 14: what an answer does', () => {
     const after = textFrame(press(at, { kind: 'text', text: '9' }, world)[0], USUAL, world);
     expect(flowing(after)).toContain('Enter takes: 9 mm');
   });
+});
+
+describe('what was refused', () => {
+  const [, at = ui] = QUESTIONS.find(([name]) => name === 'diameter') ?? [];
+
+  test('is told until another text is typed, or none', () => {
+    const refused = pressed(at, world, '12 quarts', '\r');
+    expect(flowing(textFrame(refused, USUAL, world))).toContain('✗ ');
+    expect(flowing(textFrame(pressed(refused, world, '\u0015'), USUAL, world))).not.toContain('✗ ');
+    expect(flowing(textFrame(pressed(refused, world, '\u0015', '9'), USUAL, world))).not.toContain('✗ ');
+  });
+});
+
+test('where several rows can be marked, all of them stand in line', () => {
+  const [, at = ui] = QUESTIONS.find(([name]) => name === 'approaches') ?? [];
+  const rows = textFrame(at, USUAL, world);
+  const inLine = labelsOf(at).map((label) =>
+    rows.some((row) => row.match(/^(?:\[.\]| {3}) (.*?)(?: {2}|$)/)?.[1] === label),
+  );
+  expect(inLine).toEqual(Array.from({ length: 6 }, () => true));
 });
 
 describe('the answer', () => {

@@ -67,6 +67,24 @@ describe('requirement 9: a paste answers one question only', () => {
     const next = press(done, '\u001b[200~one\ntwo\nthree\u001b[201~');
     expect(placeOf(next)).toBe(placeOf(done));
     expect(next.session.kept).toEqual(done.session.kept);
+    expect(next.said).toBe('Several lines came at once: they answer nothing here.');
+    const typed = press(at('tolerance'), '\u001b[200~0,07\n0,08\u001b[201~');
+    expect(typed.said).toContain('the first is typed here, the others are left out');
+  });
+
+  test('what is too long for an answer, or for a paste, is refused in words and not cut', () => {
+    const line = press(at('tolerance'), '1', `\u001b[200~${'9'.repeat(500)}\u001b[201~`);
+    expect([line.field.text, line.said]).toEqual([
+      '1',
+      'There is room for 500 characters: nothing more is typed.',
+    ]);
+    const full = press(at('tolerance'), `\u001b[200~${'9'.repeat(500)}\u001b[201~`, '1');
+    expect([full.field.text.length, full.said?.includes('room for 500')]).toEqual([500, true]);
+    const start = at('tolerance');
+    const paste = press(start, `\u001b[200~${'9\r'.repeat(60_000)}\u001b[201~`);
+    expect(paste.session.kept).toBe(start.session.kept);
+    expect([paste.field.text, placeOf(paste)]).toEqual(['', 'tolerance']);
+    expect(paste.said).toContain('longer than 100 000 characters: nothing of it is taken');
   });
 });
 
