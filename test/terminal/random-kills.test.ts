@@ -1,5 +1,5 @@
-import { copyFileSync, existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { join } from 'node:path';
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { join, relative } from 'node:path';
 import { expect, test } from 'vitest';
 import { chanceOf } from '../../bench/interviews/chance.ts';
 import { readSessionFile } from '../../src/commands/session-file.ts';
@@ -20,6 +20,12 @@ const catalog = smallCatalog();
 const pause = (ms: number): Promise<void> => new Promise((done) => setTimeout(done, ms));
 const textOf = (file: string): string => (existsSync(file) ? readFileSync(file, 'utf8') : NO_FILE);
 
+/** Every file below a folder, papers' figures too. */
+const filesIn = (folder: string): readonly string[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((each) => each.isFile())
+    .map((each) => relative(folder, join(each.parentPath, each.name)));
+
 /** What each file held after any of the keys that may have been done with. */
 class Stages {
   readonly #files = new Map<string, Set<string>>();
@@ -31,7 +37,7 @@ class Stages {
   }
 
   note(): void {
-    for (const name of [...readdirSync(this.#meant.folder), 'kept.json']) {
+    for (const name of [...filesIn(this.#meant.folder), 'kept.json']) {
       const texts = this.#files.get(name) ?? new Set(name === 'kept.json' ? [] : [NO_FILE]);
       this.#files.set(name, texts.add(textOf(join(this.#meant.folder, name))));
     }
@@ -39,7 +45,7 @@ class Stages {
 
   /** Every file is one of its stages; how many stages of the interview were sent as keys and are not in it. */
   expectOneOf(folder: string): number {
-    for (const name of readdirSync(folder).filter((each) => !LEFT_OVER.test(each))) {
+    for (const name of filesIn(folder).filter((each) => !LEFT_OVER.test(each))) {
       expect([...(this.#files.get(name) ?? [])], name).toContain(textOf(join(folder, name)));
     }
     const kept = [...(this.#files.get('kept.json') ?? [])];
@@ -97,13 +103,14 @@ test(`requirement 18: killed ${KILLS} times at any moment: the file is whole, an
       await terminal.close();
     }
     counts.killed += 1;
-    for (const name of readdirSync(cwd).filter((each) => LEFT_OVER.test(each))) {
+    for (const name of filesIn(cwd).filter((each) => LEFT_OVER.test(each))) {
       counts.leftOver += 1;
       rmSync(join(cwd, name));
     }
     // what is there is gone on from, here and there
-    for (const name of readdirSync(meant.folder)) rmSync(join(meant.folder, name));
-    for (const name of readdirSync(cwd)) copyFileSync(join(cwd, name), join(meant.folder, name));
+    rmSync(meant.folder, { recursive: true });
+    mkdirSync(meant.folder);
+    cpSync(cwd, meant.folder, { recursive: true });
     const found = readSessionFile(meant.file).found;
     expect(found).toBe(existsSync(meant.file) ? 'interview' : 'none');
     resumes = found === 'interview' && chance() < 0.8;
