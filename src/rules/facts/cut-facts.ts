@@ -19,13 +19,13 @@ import { answered, derived, type Hanging, openAnswer, type Value } from '../judg
 import { corners } from './corners.ts';
 
 /** Depth and width of an assumed cut, in tool diameters; the tool itself is at most 20 mm with four teeth. */
-const ASSUMED_CUTS: Readonly<Record<CutSize, { readonly ap: number; readonly ae: number }>> = {
+export const ASSUMED_CUTS: Readonly<Record<CutSize, { readonly ap: number; readonly ae: number }>> = {
   light: { ap: 1 / 4, ae: 1 / 10 },
   medium: { ap: 1 / 2, ae: 1 / 4 },
   heavy: { ap: 1 / 2, ae: 1 / 2 },
 };
-const ASSUMED_TEETH = 4;
-const ASSUMED_DIAMETER = 20;
+export const ASSUMED_TEETH = 4;
+export const ASSUMED_DIAMETER = 20;
 
 /** A cut whose numbers may lie anywhere between their ends. */
 interface CutEnds {
