@@ -1,7 +1,7 @@
-import { all, create } from 'mathjs';
+import { all, create, type FactoryFunctionMap } from 'mathjs';
 import type { PrintedFormula } from '../../src/teaching/formula/printed-formula.ts';
 
-const math = create(all);
+const math = create(all as FactoryFunctionMap);
 const degrees = (angle: number): number => (angle * 180) / Math.PI;
 const radians = (angle: number): number => (angle * Math.PI) / 180;
 
