@@ -53,6 +53,10 @@ try {
         const { verifyCommand } = await import('./commands/verify.ts');
         return verifyCommand(file);
       },
+      explain: async (topic, options) => {
+        const { explainCommand } = await import('./commands/explain.ts');
+        return explainCommand(topic, options);
+      },
     },
     {
       version: FIVESIDES_VERSION,

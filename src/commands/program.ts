@@ -9,6 +9,7 @@ export interface Commands {
   readonly decide: (file: string, options: Options) => Promise<number>;
   readonly catalogCheck: (folders: readonly string[], options: Options) => Promise<number>;
   readonly verify: (file: string) => Promise<number>;
+  readonly explain: (topic: string | undefined, options: Options) => Promise<number>;
 }
 
 export interface Options {
@@ -144,7 +145,23 @@ function commandLine(commands: Commands, version: string, finish: (code: number)
     .action(async (file: string) => {
       finish(await commands.verify(file));
     });
+  explainCommand(program, commands, finish);
   return program;
+}
+
+function explainCommand(program: Command, commands: Commands, finish: (code: number) => void): void {
+  program
+    .command('explain')
+    .description('what a check, a rule, an assumption or a word means, with an example worked out; lists all')
+    .argument('[topic...]', 'its name, as it stands in a report or in the list')
+    .addOption(new Option('--format <format>', 'how it is written').choices(['text', 'markdown']))
+    .option('--out <file>', 'write to a file')
+    .addOption(asciiOption())
+    .addOption(unitsOption())
+    .action(async (topic: readonly string[], options: Options) => {
+      const name = topic.length === 0 ? undefined : topic.join(' ');
+      finish(await commands.explain(name, { ...program.opts<Options>(), ...options }));
+    });
 }
 
 /** What runs without a further command is where a mistyped one ends up. */

@@ -1,4 +1,4 @@
-export { figureFiles, figuresFolder } from './exports/figure-files.ts';
+export { type FigureFile, figureFiles, figuresFolder } from './exports/figure-files.ts';
 export { INPUTS_FENCE } from './exports/inputs-json.ts';
 export { jsonReport } from './exports/json.ts';
 export { markdownReport } from './exports/markdown.ts';

@@ -19,6 +19,7 @@ async function run(...argv: string[]) {
       decide: called('decide', 3),
       catalogCheck: called('check', 0),
       verify: (file) => called('verify', 1)(file, {}),
+      explain: called('explain', 0),
     },
     { version: '1.2.3', print: (text) => printed.push(text), complain: (line) => complaints.push(line) },
   );
@@ -46,6 +47,13 @@ describe('what is asked for is run with its options, and gives its exit code', (
 
   test('--no-input never asks', async () => {
     expect((await run('--no-input')).calls[0]?.[2].input).toBe(false);
+  });
+
+  test('explain, with a name of several words or without', async () => {
+    const { code, calls } = await run('explain', 'reach', 'high', '--ascii');
+    expect(code).toBe(0);
+    expect(calls).toEqual([['explain', 'reach high', { ascii: true, input: true }]]);
+    expect((await run('explain')).calls[0]?.[1]).toBe(undefined);
   });
 
   test('decide', async () => {
@@ -126,6 +134,12 @@ test('a fault inside a command is not mistaken for a wrong command line', async 
     throw new TypeError('broken');
   };
   const usage = { version: '1', print: () => {}, complain: () => {} };
-  const commands = { interview: failing, decide: failing, catalogCheck: failing, verify: failing };
+  const commands = {
+    interview: failing,
+    decide: failing,
+    catalogCheck: failing,
+    verify: failing,
+    explain: failing,
+  };
   await expect(runProgram(['decide', 'x'], commands, usage)).rejects.toThrow('broken');
 });

@@ -19,7 +19,11 @@ export const figuresFolder = (paper: string): string => `${paper.replace(/\.(md|
 
 /** Every picture of the whole report as SVG, the same bytes for the same decision. */
 export const figureFiles = (decision: Decision): readonly FigureFile[] =>
-  figuresIn(wholeReport(decision)).map(({ scene }) => ({
+  figureFilesOf(wholeReport(decision), decision);
+
+/** Every picture among blocks as SVG. */
+export const figureFilesOf = (blocks: readonly Block[], decision: Decision): readonly FigureFile[] =>
+  figuresIn(blocks).map(({ scene }) => ({
     name: figureFile(scene),
     text: sceneSvg(scene, { lengthText: lengthText(decision) }),
   }));

@@ -6,7 +6,7 @@ import type { Input } from '../../rules/judging/term.ts';
 import type { FormulaSource } from '../formula/formula-source.ts';
 
 /** What a formula is written for: a case, the comparison of the check that is meant, and the answers about the part. */
-export interface FormulaGround {
+interface FormulaGround {
   readonly of: Case;
   readonly comparison: Comparison;
   readonly family: Part | null;

@@ -115,7 +115,11 @@ const tableClear: CheckFormula = ({ of }) => {
 
 const housingClear: CheckFormula = ({ of, comparison }) => {
   const { pieces, boxes } = tipsOf(of);
-  const box = boxes.find(({ name }) => comparison.what.startsWith(`${name} over `));
+  const angle = comparison.have.terms(of)[0]?.uses.tilt?.input.read(of);
+  const box = boxes.find(
+    (each) =>
+      comparison.what.startsWith(`${each.name} over `) && (each.angle === undefined || each.angle === angle),
+  );
   return source(
     [
       ...pieces,

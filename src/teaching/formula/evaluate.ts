@@ -106,7 +106,12 @@ class Reader {
   }
 
   private valueOf(name: string): number {
-    const value = this.scope.values[name] ?? CONSTANTS[name];
+    const { values } = this.scope;
+    const value = Object.hasOwn(values, name)
+      ? values[name]
+      : Object.hasOwn(CONSTANTS, name)
+        ? CONSTANTS[name]
+        : undefined;
     if (value === undefined) throw new RangeError(`${this.formula}: nobody says what ${name} is`);
     return value;
   }

@@ -1,3 +1,4 @@
+import { ASSUMPTIONS, type AssumptionName } from '../../questions/assumptions.ts';
 import type { Case } from '../../rules/judging/case.ts';
 import type { Sense } from '../../rules/judging/check.ts';
 import type { Input } from '../../rules/judging/term.ts';
@@ -29,7 +30,7 @@ export function printedFormula(
   return {
     symbols: Object.entries(source.given).map(([symbol, input]) => ({
       symbol,
-      words: input.name,
+      words: wordsOf(input.name),
       unit: input.unit,
       input: input.read(of).path,
     })),
@@ -40,6 +41,10 @@ export function printedFormula(
     ...about,
   };
 }
+
+/** An assumption is told by what it means, not by its name in a file. */
+const wordsOf = (name: string): string =>
+  Object.hasOwn(ASSUMPTIONS, name) ? ASSUMPTIONS[name as AssumptionName].means : name;
 
 /** The numbers of the symbols; null where one of them is not known. */
 export function valuesOf({ given }: FormulaSource, of: Case): Readonly<Record<string, number>> | null {

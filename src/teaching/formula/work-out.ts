@@ -3,7 +3,7 @@ import type { FormulaStep, PrintedFormula } from './printed-formula.ts';
 import { writeFormula } from './write-formula.ts';
 
 /** A step with its numbers put in, and what it comes to. */
-export interface WorkedStep extends FormulaStep {
+interface WorkedStep extends FormulaStep {
   readonly putIn: string;
   readonly value: number;
 }

@@ -41,7 +41,7 @@ const ofMaterial = (name: string, { kc11, mc }: MaterialRow): Piece['given'] => 
  * Tool and cut, as far as they are known: a cut that is described, or one that is assumed by its size. Null where the cut or
  * the material is not known.
  */
-export function toolAndCut(family: Part | null, which: WhichCut): Piece | null {
+function toolAndCut(family: Part | null, which: WhichCut): Piece | null {
   const cut = family?.[which];
   if (family === null || cut === undefined || cut === 'unknown' || family.material === 'unknown') return null;
   const row = MATERIALS[family.material];

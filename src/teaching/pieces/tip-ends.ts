@@ -10,12 +10,11 @@ export interface Ends {
 }
 
 /** The formula with its sign turned round. */
-export const opposite = (formula: string): string =>
-  /^-\([^()]*\)$/.test(formula)
-    ? formula.slice(2, -1)
-    : /^-\w+$/.test(formula)
-      ? formula.slice(1)
-      : `-(${formula})`;
+export function opposite(formula: string): string {
+  if (/^-\([^()]*\)$/.test(formula)) return formula.slice(2, -1);
+  if (/^-\w+$/.test(formula)) return formula.slice(1);
+  return /^\w+$/.test(formula) ? `-${formula}` : `-(${formula})`;
+}
 
 /** The tips of the part along X or Y of the machine, beside the rotary center, as formulas. */
 export function tipEndsAlong(of: Case, axis: 'x' | 'y'): Ends {

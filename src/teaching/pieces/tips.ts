@@ -2,6 +2,7 @@ import { partInput } from '../../rules/inputs/input.ts';
 import { part } from '../../rules/inputs/part.ts';
 import { tools } from '../../rules/inputs/setting.ts';
 import type { ApproachCase, Case } from '../../rules/judging/case.ts';
+import type { Value } from '../../rules/judging/value.ts';
 import { step } from '../formula/formula-source.ts';
 import { called, type Piece } from './piece.ts';
 import { planRadius, STACK, sweptRadius } from './work.ts';
@@ -10,8 +11,10 @@ import { planRadius, STACK, sweptRadius } from './work.ts';
  * Where the tip of the tool comes for one approach, as formulas: along the tilt (or rotary) axis, level and across it, and
  * up. Several terms: the least or greatest of them.
  */
-export interface TipWords {
+interface TipWords {
   readonly name: string;
+  /** of a slant or an undercut: which of several it is */
+  readonly angle?: Value;
   readonly uLow: readonly string[];
   readonly uHigh: readonly string[];
   readonly vLow: readonly string[];
@@ -25,12 +28,12 @@ export interface Tips {
   readonly boxes: readonly TipWords[];
 }
 
-export const CUTTER: Piece = {
+const CUTTER: Piece = {
   given: { D: called('diameter of the largest cutter', tools.largestCutter) },
   steps: [step('t', 'mm', 'half of the cutter', 'D/2')],
 };
 const DEPTH_TOP: Piece = { given: { dt: called('depth from the top', part.depthTop) }, steps: [] };
-export const DEPTH_SIDE: Piece = {
+const DEPTH_SIDE: Piece = {
   given: { ds: called('depth from the sides', part.depthSide) },
   steps: [],
 };
@@ -150,6 +153,7 @@ function angled(
     kind === 'slant'
       ? {
           name: kind,
+          angle,
           ...AROUND_AXIS,
           vLow: [`${at('-R', 'T')} - t`],
           vHigh: [`${at('R', 'B')} + t`],
@@ -158,6 +162,7 @@ function angled(
         }
       : {
           name: kind,
+          angle,
           ...AROUND_AXIS,
           vLow: [`${at('R', 'T')} - t`],
           vHigh: [`${at('-e', 'B')} + t`],

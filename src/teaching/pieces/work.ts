@@ -48,7 +48,7 @@ const FIXTURE: Piece = {
 const FACEPLATE: Piece = { given: { P: rotary.faceplate }, steps: [] };
 
 /** A corner of the work: how far beside the rotary axis, how high above the tilt axis. */
-export interface Corner {
+interface Corner {
   readonly v: string;
   readonly w: string;
 }

@@ -18,7 +18,7 @@ export const ENVELOPE_LESSONS = {
       'To take the faceplate for the limit of size. It is the limit of support: over it a rigid fixture is needed, and the limit of size is the swing.',
     careful:
       'A plate that overhangs gives way under the cut. Clamp by the fixture builder’s numbers, not by feel.',
-    sketch: PICTURE,
+    sketch: BARS,
   },
   collet: {
     plain:

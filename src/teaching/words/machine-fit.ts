@@ -1,4 +1,4 @@
-import { BARS, type CheckLesson, PICTURE, YES_OR_NO } from './check-lesson.ts';
+import { BARS, type CheckLesson, YES_OR_NO } from './check-lesson.ts';
 
 /** The checks of the rotary on the table, of the spindle and of the control. */
 export const MACHINE_LESSONS = {
@@ -9,7 +9,7 @@ export const MACHINE_LESSONS = {
       'To measure the faceplate. The base with its housing is longer, and which way it is mounted decides over which edge it stands.',
     careful:
       'What stands over the edge is where people walk and where the guard ends. Look at doors and guards.',
-    sketch: PICTURE,
+    sketch: BARS,
   },
   'slot-match': {
     plain:

@@ -7,14 +7,14 @@ export const REACH_LESSONS = {
       'On three axes the part has to lie within the travel. Here the part leans and turns, and the tool has to follow: to the side for a side face, beyond the edge by half a cutter. All the places where its tip comes, from every direction together, make up the width that the travel has to give, and it has to give it on both sides of where the rotary stands.',
     mistake:
       'To compare part and travel, and put the rotary to the end of the table to save room for vises. What is enough in all may be too little on one side.',
-    sketch: PICTURE,
+    sketch: BARS,
   },
   'travel-y': {
     plain:
       'The same along the depth of the table. With the tilt axis along the table the part leans toward the door or the column, so that its side faces come to lie far from the rotary center, by the whole height of fixture and part. That is often more than the part itself is wide.',
     mistake:
       'To forget that tilting moves the work. A face that is cut at a right angle lies beside the table, as far out as the part is tall.',
-    sketch: PICTURE,
+    sketch: BARS,
   },
   'reach-high': {
     plain:
@@ -36,14 +36,14 @@ export const REACH_LESSONS = {
       'While the table tilts, a corner of the work rises before it comes down, higher than it ever stands in a cut: a box that is tipped on its edge is taller than it was. With a tool in the spindle above it that corner has to pass. Where it does not, the tool must move aside before the table tilts, which takes time at every index. Axes that move in the cut cannot do that.',
     mistake: 'To check the positions in which it is cut, and not the way between them.',
     careful: 'Retract to a safe place before every index, in the program and not by habit.',
-    sketch: BARS,
+    sketch: PICTURE,
   },
   'table-clear': {
     plain:
       'One side of the work goes up as it tilts, the other comes down. The lowest corner, and the edge of the faceplate itself, must not reach the machine table. A riser under the rotary gives room, and takes it from the reach above.',
     mistake: 'To look at the part only. A large faceplate or fixture comes down farther than the part does.',
     careful: 'Tilt a new setup in single steps, and look from the side.',
-    sketch: BARS,
+    sketch: PICTURE,
   },
   'housing-clear': {
     plain:

@@ -1,0 +1,42 @@
+import type { Part } from '../../questions/answers.ts';
+import type { CheckExample } from '../../rules/checks/example.ts';
+import type { Verdict } from '../../rules/decision.ts';
+import type { Case } from '../../rules/judging/case.ts';
+import type { Check } from '../../rules/judging/check.ts';
+import type { Outcome } from '../../rules/judging/outcome.ts';
+import { CHECK_FORMULAS } from '../checks/index.ts';
+import { printedFormula, valuesOf } from '../formula/formula-source.ts';
+import type { PrintedFormula } from '../formula/printed-formula.ts';
+import { type Worked, workOut } from '../formula/work-out.ts';
+import { exampleWorld, judgeExample } from './example-world.ts';
+
+/** A check on one case with all its numbers: what is given, the way, and what comes out. */
+export interface WorkedCheck {
+  readonly formula: PrintedFormula;
+  readonly values: Readonly<Record<string, number>>;
+  readonly worked: Worked;
+  readonly verdict: Verdict;
+  readonly of: Case;
+}
+
+/** The comparison that an outcome shows, worked out by its printed formula. Null where nothing is compared, or it is open. */
+export function workedOutcome(outcome: Outcome, family: Part | null): WorkedCheck | null {
+  const { check, comparison, of, verdict } = outcome;
+  if (comparison === null || verdict === 'open') return null;
+  // where the tool reaches no side at all there is nothing to be reached
+  if (!Number.isFinite(outcome.need.high)) return null;
+  const source = CHECK_FORMULAS[check.id]({ of, comparison, family });
+  const values = valuesOf(source, of);
+  if (values === null) return null;
+  const formula = printedFormula(source, of, { sense: check.sense, unit: comparison.unit ?? check.unit });
+  return { formula, values, worked: workOut(formula, values), verdict, of };
+}
+
+/** An example of a check, worked out; null where a number of it is open. */
+export function workedExample(
+  check: Check,
+  example: CheckExample,
+): (WorkedCheck & { readonly example: CheckExample }) | null {
+  const found = workedOutcome(judgeExample(check, example.given), exampleWorld(example.given).part);
+  return found === null ? null : { ...found, example };
+}

@@ -1,0 +1,123 @@
+import { type Block, list, paragraph, table } from '../../report/blocks/block.ts';
+import { codeData, data, number, type Piece, say, verdictSign, words } from '../../report/blocks/inline.ts';
+import type { Verdict } from '../../rules/decision.ts';
+import { at } from '../explained.ts';
+import type { PrintedFormula } from '../formula/printed-formula.ts';
+import type { Worked } from '../formula/work-out.ts';
+import { hasAngles, writeFormula } from '../formula/write-formula.ts';
+
+/** A formula worked out, as an explanation looks it up. */
+export interface ShownFormula {
+  readonly given: readonly {
+    readonly symbol: string;
+    readonly words: string;
+    readonly unit: string;
+    readonly value: number;
+    readonly input: string;
+  }[];
+  readonly definitions: readonly { readonly formula: string; readonly words: string }[];
+  readonly steps: readonly {
+    readonly gives: string;
+    readonly words: string;
+    readonly unit: string;
+    readonly formula: string;
+    readonly putIn: string;
+    readonly value: number;
+  }[];
+  readonly need: number;
+  readonly have: number;
+  readonly margin: number;
+  readonly rule: string;
+  readonly unit: string;
+  readonly angles: boolean;
+}
+
+/** What is printed of a formula and its numbers. */
+export function shownFormula(
+  formula: PrintedFormula,
+  values: Readonly<Record<string, number>>,
+  { steps, need, have, margin }: Worked,
+): ShownFormula {
+  const written = [...formula.steps, ...formula.definitions].map((each) => each.formula);
+  return {
+    given: formula.symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN })),
+    definitions: formula.definitions.map((each) => ({
+      formula: `${each.name}(${each.of.join(', ')}) = ${writeFormula(each.formula)}`,
+      words: each.words,
+    })),
+    steps: steps.map((each) => ({ ...each, formula: `${each.gives} = ${writeFormula(each.formula)}` })),
+    need,
+    have,
+    margin,
+    rule: `${formula.need} ${formula.sense === 'at-most' ? '≤' : '≥'} ${formula.have}`,
+    unit: formula.unit,
+    angles: written.some(hasAngles),
+  };
+}
+
+type Place = readonly (string | number)[];
+
+/** What is given: symbols with their words, units and numbers. */
+export const givenTable = (shown: ShownFormula, place: Place): Block =>
+  table(
+    [
+      [say`Symbol`, 'left'],
+      [say`What it is`, 'left'],
+      [say`In the example`, 'right'],
+    ],
+    shown.given.map(({ unit }, index) => [
+      [codeData(at(...place, 'given', index, 'symbol'))],
+      [data(at(...place, 'given', index, 'words'))],
+      [number(at(...place, 'given', index, 'value'), unit)],
+    ]),
+  );
+
+/** The way: each line as a formula, with its numbers put in, and what it comes to. */
+export function wayBlocks(shown: ShownFormula, place: Place): readonly Block[] {
+  const defined =
+    shown.definitions.length === 0
+      ? []
+      : [
+          list(
+            shown.definitions.map((_, index) => {
+              const own = [...place, 'definitions', index];
+              return say`${codeData(at(...own, 'formula'))}: ${data(at(...own, 'words'))}`;
+            }),
+          ),
+        ];
+  const steps =
+    shown.steps.length === 0
+      ? []
+      : [
+          table(
+            [
+              [say`What it gives`, 'left'],
+              [say`Formula`, 'left'],
+              [say`With the numbers`, 'left'],
+              [say`Comes to`, 'right'],
+            ],
+            shown.steps.map(({ unit }, index) => {
+              const own = [...place, 'steps', index];
+              return [
+                [data(at(...own, 'words'))],
+                [codeData(at(...own, 'formula'))],
+                [codeData(at(...own, 'putIn'))],
+                [number(at(...own, 'value'), unit)],
+              ];
+            }),
+          ),
+        ];
+  return [...(shown.angles ? [paragraph(say`Angles are in degrees.`)] : []), ...defined, ...steps];
+}
+
+/** What it comes to: need against have, margin, verdict. */
+export const resultLine = (
+  shown: ShownFormula,
+  place: Place,
+  verdict: Verdict,
+  before: Piece = words(''),
+): Block =>
+  paragraph(
+    say`${before}Needed ${number(at(...place, 'need'), shown.unit)}, there is ${number(at(...place, 'have'), shown.unit)},
+      margin ${number(at(...place, 'margin'), shown.unit)}: ${verdictSign(verdict)}.`,
+  );

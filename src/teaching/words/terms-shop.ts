@@ -1,0 +1,182 @@
+import { named, ONLY_A_WORD, term } from './term.ts';
+
+const DECISION = 'It is settled over all checks together, not by one formula.';
+
+/** Words about machine, shop, money and the decision itself. */
+export const SHOP_TERMS = {
+  't-slot': term(
+    'T-slot',
+    'slot-match',
+    'A groove of the table that takes keys and bolts.',
+    'To take distances for a standard.',
+    ['slots'],
+  ),
+  travel: term(
+    'travel',
+    'travel-x',
+    'How far an axis of the machine goes.',
+    'To take it for the size of a part.',
+  ),
+  throat: term(
+    'throat',
+    'column',
+    'Distance from the axis of the spindle to the column.',
+    'To forget plugs and hoses.',
+  ),
+  riser: term(
+    'riser',
+    'table-clear',
+    'A plate under the rotary that lifts it.',
+    'To forget that it takes reach above.',
+  ),
+  'adapter-plate': term(
+    'adapter plate',
+    'slot-match',
+    'A plate with the holes of the rotary and the slots of the table.',
+    'To forget its thickness.',
+  ),
+  'clearance-addition': term(
+    'clearance addition',
+    'reach-high',
+    'What gains height above the table: a lowered table, or a spacer under the column.',
+    'To forget what it costs below, when the rotary is off.',
+    ['lowered table', 'column spacer'],
+  ),
+  'vise-station': named(
+    'vise station',
+    'It is counted from lengths left on the table; the class rules about vises show it.',
+    'A place on the table where a vise can stand and be reached.',
+    'To count vises that cannot be reached.',
+    ['vises', 'vise'],
+  ),
+  'five-axis-hours': named(
+    'five-axis hours',
+    DECISION,
+    'Hours a year of the families that need any direction besides the top.',
+    'To count all hours of the machine.',
+  ),
+  coverage: named(
+    'coverage',
+    DECISION,
+    'Share of the five-axis hours of the families that an arrangement holds.',
+    'To ask for all of it. What the last family costs is told.',
+  ),
+  knee: named(
+    'knee',
+    DECISION,
+    'The size beyond which every further family adds little.',
+    'To size for the end of the curve.',
+  ),
+  must: named(
+    'must-have part',
+    DECISION,
+    'A family that the choice has to hold, whatever share it has.',
+    'To call everything a must.',
+    ['must'],
+  ),
+  margin: term(
+    'margin',
+    'swing',
+    'What is left over: there is, less needed. Less than nothing means short.',
+    'To buy the widest margin. It orders, it does not decide.',
+  ),
+  holds: named(
+    'holds',
+    DECISION,
+    'What is needed is there, for every value that unknown answers may take.',
+    'To read it as a promise. Inputs are as good as who measured them.',
+  ),
+  'holds-if': named(
+    'holds if',
+    DECISION,
+    'It holds once something ordinary is done, which is named.',
+    'To sign without the measure.',
+  ),
+  fails: named(
+    'fails',
+    DECISION,
+    'What is needed is not there, whatever the unknown answers turn out to be.',
+    'To stop there. The number tells by how much, and what helps.',
+  ),
+  open: named('open', DECISION, 'A value that is not known decides; it is named.', 'To read it as a no.'),
+  footprint: term(
+    'footprint',
+    'bay',
+    'Width and depth on which a machine stands.',
+    'To forget doors and service space.',
+  ),
+  'service-space': term(
+    'service space',
+    'bay',
+    'Room on each side for opening, feeding and repair.',
+    'To fill it with shelves.',
+  ),
+  skates: term(
+    'skates',
+    'doorway',
+    'Low rollers on which a machine is moved.',
+    'To forget their height under the lintel.',
+  ),
+  'floor-rating': term('rating of the floor', 'floor-load', 'Pressure that a slab takes.', 'To guess it.', [
+    'floor',
+  ]),
+  'connected-load': term(
+    'connected load',
+    'power',
+    'Power that a machine may draw from the supply.',
+    'To add up its motors.',
+    ['supply'],
+  ),
+  phases: term(
+    'phases',
+    'power',
+    'How many live lines a supply has.',
+    'To order a machine before an electrician has looked.',
+  ),
+  'load-center': term(
+    'load center',
+    'lift',
+    'How far before the face of the forks a load sits.',
+    'To read the rating and not the distance beside it.',
+  ),
+  'sling-angle': term(
+    'sling angle',
+    'lift',
+    'Angle between the leg of a sling and the level.',
+    'To hang flat. Flat legs pull much harder.',
+    ['sling'],
+  ),
+  rigging: term(
+    'rigging',
+    'lift',
+    'Slings, hooks and eye bolts; also the trade that moves machines.',
+    'To forget that a hoist lifts it too.',
+  ),
+  swap: named(
+    'swap',
+    'Minutes of a swap are assumptions.',
+    'Taking the rotary off the table, or putting it on.',
+    'To count minutes and forget tramming.',
+    ['trammed', 'keyed'],
+  ),
+  payback: named(
+    'payback',
+    'The money tables of the report work it out.',
+    'Time until the yearly gain has paid what was spent.',
+    'To forget training, rigging and fixtures.',
+  ),
+  'net-present-value': named(
+    'net present value',
+    'The money tables of the report work it out.',
+    'What all gains and costs of the years are worth today.',
+    'To choose an interest that makes it look good.',
+    ['interest'],
+  ),
+  budget: term('budget', 'budget', 'What may be spent on all of it.', 'To spend it all on the rotary.'),
+  assumption: named(
+    'assumption',
+    ONLY_A_WORD,
+    'A number without a source. It is shown wherever it is used, and can be changed.',
+    'To forget that it is one.',
+  ),
+} as const;
