@@ -4,6 +4,8 @@ import { readerNames } from './reader-names.ts';
 /** Example: 14 of 31 → 'Asked now because it may drop 14 of the 31 arrangements that may still win.' */
 export function becauseLine(because: Because): string {
   if (because.kind === 'settled') {
+    if (because.taken !== null)
+      return `It would not be asked by itself. ${takenMeanwhileWords(because.taken)}`;
     return because.isProven
       ? `It would not be asked by itself: it cannot change the result any more, since ${provenClause(because)}.`
       : `It would not be asked by itself as things stand: ${SO_FAR}.`;
@@ -38,6 +40,14 @@ export const notAskedLead = (settled: Settled): string =>
   settled.isProven
     ? `Not asked, since they cannot change the result any more: ${provenClause(settled)}. Each can be answered all the same.`
     : `Not asked as things stand: nothing that is open hangs on them. Each can be answered all the same.`;
+
+/** Example: 'Taken meanwhile: 900, an assumption. Another value may change the result.' */
+export const takenMeanwhileWords = (taken: string): string =>
+  `Taken meanwhile: ${taken}. Another value may change the result.`;
+
+/** What stands over those for which something is taken meanwhile. */
+export const TAKEN_LEAD =
+  'Not asked, and taken for known meanwhile; another value may change the result, so answer where yours differs:';
 
 /** Of one question. Example: 'cannot change the result any more, whatever it means for doorway' */
 export function notAskedReason(readBy: readonly string[], { isProven }: Settled): string {

@@ -1,4 +1,6 @@
+import type { Question } from '../questions/question.ts';
 import type { Because, Settled } from '../rules/asking/because.ts';
+import { HEDGED } from '../rules/asking/hedged.ts';
 import type { AskingNow } from './asking-now.ts';
 import { openBasics, worthAsking } from './next.ts';
 import type { Session } from './session.ts';
@@ -10,13 +12,23 @@ const settledBy = ({ outcome, questions }: AskingNow): Settled => ({
   isProven: outcome !== 'open' && questions.length === 0,
 });
 
+/**
+ * What is taken for known while nobody is asked, in words: another value may change the result. Null where the result is
+ * the same whatever the answer. Example: the price of a plate → '900, an assumption'.
+ */
+export function takenMeanwhile({ path, preset, unsure }: Question): string | null {
+  if (HEDGED.has(path) || path === 'units') return null;
+  return preset?.words ?? (unsure.as === 'value' ? unsure.words : null);
+}
+
 /** Null where it is asked as it comes: a basic fact, one that was answered before, or where everything is asked. */
 export function becauseOf(item: Item, session: Session, world: World): Because | null {
   const asking = worthAsking(session, world);
   if (asking === null || asking === 'later' || !isOpen(item) || item.objection !== null) return null;
   const { questions, left } = asking;
   const found = questions.find(({ id, subject }) => id === item.question.id && subject === item.subject);
-  if (found === undefined) return { kind: 'settled', ...settledBy(asking) };
+  if (found === undefined)
+    return { kind: 'settled', taken: takenMeanwhile(item.question), ...settledBy(asking) };
   const { touches, ordersOnly } = found;
   // by another order other questions may come up
   const alone = questions.length === 1 && found.id !== 'matters';

@@ -1,6 +1,6 @@
 import { type DescribeContext, describeUnsure, describeValue } from '../questions/describe-value.ts';
 import type { Question, Section } from '../questions/question.ts';
-import { notAsked } from './because.ts';
+import { notAsked, takenMeanwhile } from './because.ts';
 import { findPlace } from './find-place.ts';
 import type { Given, Subject } from './kept.ts';
 import { detour } from './move.ts';
@@ -21,6 +21,8 @@ export interface ReviewLine {
   readonly words: string | null;
   /** `ignored`: kept, but it does not apply now; `not asked`: it cannot change the result any more */
   readonly state: 'typed' | 'usual' | 'not sure' | 'open' | 'not asked' | 'ignored';
+  /** not asked: what is taken for known meanwhile, so that another value may change the result; else null */
+  readonly taken: string | null;
   /** ids of the checks, stages and measures that read the answer */
   readonly readBy: readonly string[];
   /** why an answer cannot stand beside the others */
@@ -45,7 +47,9 @@ export function reviewLines(session: Session, part: Subject, world: World): read
       title: item.question.title,
       readBy: item.question.readBy,
       ...standing(item, session, world),
-      ...(skipped?.has(item) ? { state: 'not asked' as const } : {}),
+      ...(skipped?.has(item)
+        ? { state: 'not asked' as const, taken: takenMeanwhile(item.question) }
+        : { taken: null }),
       objection: item.objection,
     }));
 }

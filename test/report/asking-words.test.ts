@@ -34,7 +34,15 @@ test('what is not asked is said to be proven only where it is', () => {
     'cannot change the result any more, whatever it means for swing and doorway',
   );
   expect(notAskedReason(['swing'], open)).toBe('nothing that is open hangs on it');
-  expect(becauseLine({ kind: 'settled', ...open })).toContain('as things stand');
+  expect(becauseLine({ kind: 'settled', taken: null, ...open })).toContain('as things stand');
+});
+
+test('what is taken for known meanwhile is never said to be unable to change the result', () => {
+  const proven = { outcome: 'recommended', isProven: true } as const;
+  const words = becauseLine({ kind: 'settled', taken: '900, an assumption', ...proven });
+  expect(words).toBe(
+    'It would not be asked by itself. Taken meanwhile: 900, an assumption. Another value may change the result.',
+  );
 });
 
 test.each([

@@ -8,6 +8,7 @@ import { likely } from '../../src/rules/asking/likely.ts';
 import { usually } from '../../src/rules/asking/usually.ts';
 import { ceiling } from '../../src/rules/checks/shop/ceiling.ts';
 import { runningOf } from '../../src/rules/standing.ts';
+import { demoAnswers, demoCatalog } from '../catalog-demo/demo.ts';
 import { expectClose } from '../close-to.ts';
 import { EXAMPLE_ANSWERS, EXAMPLE_CATALOG } from './example-shop.ts';
 
@@ -81,6 +82,31 @@ describe('answers that nobody was asked for', () => {
     const [part] = hedged(EXAMPLE_ANSWERS, new Set(['parts[Example].eccentricity'])).parts;
     expect(part?.eccentricity).toBe('unknown');
   });
+
+  test('a large hole may be drilled into it, as far off as is not known', () => {
+    const [part] = hedged(EXAMPLE_ANSWERS, new Set(['parts[Example].drill'])).parts;
+    expect(part?.drill).toEqual({ diameter: 'unknown', feed: 'unknown', offset: 'unknown' });
+    const [asked] = hedged(EXAMPLE_ANSWERS, new Set()).parts;
+    expect(asked?.drill).toBe(EXAMPLE_ANSWERS.parts[0]?.drill);
+  });
+});
+
+test('of the shop that lifts by hand, a hole that would change what is recommended is asked for', () => {
+  const catalog = demoCatalog();
+  const { answers } = demoAnswers('shop-hand-lifting', catalog);
+  const drilled = {
+    ...answers,
+    parts: answers.parts.map((part) =>
+      part.name === 'Heddle clamp' ? { ...part, drill: { diameter: 20, feed: 0.3, offset: 60 } } : part,
+    ),
+  };
+  expect(runningOf(drilled, catalog).ranking.winner).not.toBe(runningOf(answers, catalog).ranking.winner);
+  expect(askingOf(answers, catalog, []).answers).toEqual([]);
+  const found = askingOf(answers, catalog, ['parts[Heddle clamp].drill']);
+  expect(found.outcome).toBe('open');
+  expect(found.answers.map(({ answer }) => answer.replace(/\.[a-z]+$/, ''))).toContain(
+    'parts[Heddle clamp].drill',
+  );
 });
 
 describe('where answers usually lie', () => {

@@ -70,6 +70,12 @@ describe('where only what is needed is asked', () => {
     expect(now.settled).toEqual({ outcome: 'recommended', isProven: true });
     const tolerance = now.lines.find(({ title }) => title === 'Tolerance');
     expect(tolerance).toMatchObject({ state: 'not asked', readBy: ['index-accuracy'] });
+    expect(tolerance?.taken).toBeNull();
+    expect(now.lines.find(({ title }) => title === 'Mass')).toMatchObject({
+      state: 'not asked',
+      taken: 'worked out from size and material, as if it were solid',
+    });
+    expect(because(go(done, WORLD, find('mass')))).toContain('Another value may change the result.');
     expect(now.lines.find(({ title }) => title === 'Size')?.state).toBe('typed');
     const listed = allQuestions(done, WORLD).find(({ title }) => title === 'Tolerance');
     expect(listed?.state).toBe('not asked');

@@ -1,5 +1,5 @@
 import { SECTION_TITLES } from '../../questions/sections.ts';
-import { notAskedLead, notAskedReason } from '../../report/asking-words.ts';
+import { notAskedLead, notAskedReason, TAKEN_LEAD } from '../../report/asking-words.ts';
 import type { ReviewLine } from '../../session/review.ts';
 import type { Screen } from '../../session/screen.ts';
 import { paragraph } from './paragraph.ts';
@@ -17,13 +17,21 @@ export function reviewText(screen: Screen & { kind: 'review' }, width: number): 
     const number = line.number === null ? '' : String(line.number);
     lines.push(...paragraph(lineText(line), width, `${number.padStart(4)}  `));
   }
-  if (screen.settled !== null && skipped.length > 0) {
-    lines.push(...paragraph(notAskedLead(screen.settled), width));
-    for (const { number, part, title, readBy } of skipped) {
-      const named = part === null ? title : `${part}: ${title}`;
-      const why = screen.settled.isProven ? `: ${notAskedReason(readBy, screen.settled)}` : '';
-      lines.push(...paragraph(`${named}${why}`, width, `${String(number ?? '').padStart(4)}  `));
-    }
+  const { settled } = screen;
+  if (settled !== null) {
+    const [sure, taken] = [
+      skipped.filter((line) => line.taken === null),
+      skipped.filter((line) => line.taken !== null),
+    ];
+    lines.push(
+      ...listed(
+        notAskedLead(settled),
+        sure,
+        (line) => (settled.isProven ? notAskedReason(line.readBy, settled) : null),
+        width,
+      ),
+      ...listed(TAKEN_LEAD, taken, (line) => line.taken, width),
+    );
   }
   const { open } = screen;
   if (open > 0) {
@@ -34,6 +42,23 @@ export function reviewText(screen: Screen & { kind: 'review' }, width: number): 
     lines.push(...paragraph(words, width));
   }
   return lines;
+}
+
+/** Lines that were not asked under what is said of all of them; nothing where there are none. */
+function listed(
+  lead: string,
+  lines: readonly ReviewLine[],
+  wordsOf: (line: ReviewLine) => string | null,
+  width: number,
+): readonly string[] {
+  if (lines.length === 0) return [];
+  const each = lines.flatMap((line) => {
+    const named = line.part === null ? line.title : `${line.part}: ${line.title}`;
+    const said = wordsOf(line);
+    const number = String(line.number ?? '').padStart(4);
+    return paragraph(said === null ? named : `${named}: ${said}`, width, `${number}  `);
+  });
+  return [...paragraph(lead, width), ...each];
 }
 
 const MARKS: Readonly<Record<ReviewLine['state'], string>> = {

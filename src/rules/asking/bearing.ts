@@ -4,6 +4,7 @@ import type { Gap } from '../decision.ts';
 import { gapsOf, type Outcome } from '../judging/outcome.ts';
 import type { Standing } from '../standing.ts';
 import type { Judged } from '../weighing/judged.ts';
+import { openMeasures } from '../weighing/open-measures.ts';
 import { otherSettings } from '../weighing/unknowns.ts';
 
 /** An answer that is not known, and how it bears on one arrangement. */
@@ -29,8 +30,7 @@ export const openOf = (outcomes: readonly Outcome[]): readonly Outcome[] =>
  * may pass, what it is measured by changes nothing.
  */
 export function bearingsOn(judged: Judged, { world, running }: Standing): readonly Bearing[] {
-  const { own, families, coverage, priced, swaps, measures, worth } = judged;
-  const { assume, swapMinutes, money } = world.shop;
+  const { own, families, coverage } = judged;
   const outcomes = [...own, ...families.flatMap((each) => each.outcomes), ...otherSettings(judged, world)];
   const found: Bearing[] = openOf(outcomes).flatMap((outcome) =>
     answersIn(gapsOf(outcome)).map((answer) => ({ answer, on: 'passing', check: outcome.check.id })),
@@ -38,15 +38,11 @@ export function bearingsOn(judged: Judged, { world, running }: Standing): readon
   const add = (on: Bearing['on'], gaps: readonly Gap[]): void => {
     for (const answer of answersIn(gaps)) found.push({ answer, on, check: null });
   };
-  const hours = families.flatMap(({ family }) => family.hours.gaps);
-  if (coverage.low < assume.leastCoverage && coverage.high > coverage.low) add('passing', hours);
+  const measures = openMeasures(judged, world);
+  if (coverage.low < world.shop.assume.leastCoverage)
+    for (const { measure, gaps } of measures) if (measure === 'coverage') add('passing', gaps);
   if (running.length < 2) return found;
-  if (coverage.low !== coverage.high) add('coverage', hours);
-  if (priced.total.low !== priced.total.high) add('price', priced.total.gaps);
-  const { swapHours } = measures;
-  if (swapHours !== null && swapHours.low !== swapHours.high)
-    add('swapHours', [...swaps.gaps, ...swapMinutes.gaps]);
-  if (money.hasRate && worth.payback.low !== worth.payback.high) add('payback', worth.payback.gaps);
+  for (const { measure, gaps } of measures) add(measure, gaps);
   const { low, high } = world.shop.visesWanted;
   if (low !== high) found.push({ answer: 'work.visesWanted', on: 'viseStations', check: null });
   return found;

@@ -13,7 +13,7 @@ export type Because =
       readonly alone: boolean;
     }
   /** it would not be asked */
-  | ({ readonly kind: 'settled' } & Settled);
+  | ({ readonly kind: 'settled'; readonly taken: string | null } & Settled);
 
 /** How the result stands without the questions that are not asked. */
 export interface Settled {

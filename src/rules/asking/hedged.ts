@@ -1,4 +1,5 @@
-import type { Answers, Uncertain } from '../../questions/answers.ts';
+import type { Answers, Part, Uncertain } from '../../questions/answers.ts';
+import { UNKNOWN_DRILL } from '../../questions/drill/drilled.ts';
 import { NOT_SURE } from '../../questions/ranges.ts';
 
 /**
@@ -18,13 +19,21 @@ const MAY_BE = {
 
 type Path = keyof typeof MAY_BE;
 
+const OF_A_PART = ['parts.eccentricity', 'parts.drill'] as const;
+
+/**
+ * Paths of questions whose usual value is not relied on while nobody is asked: it may be anything. What has a usual value
+ * and is not among them is taken for known, and whoever is shown the result is told so.
+ */
+export const HEDGED: ReadonlySet<string> = new Set([...Object.keys(MAY_BE), ...OF_A_PART, 'matters']);
+
 /** Of what nobody was asked yet, what is taken for known, or held against nothing, while it is not answered. */
 export const unnamed = (unasked: ReadonlySet<string>): readonly string[] =>
   Object.keys(MAY_BE).filter((path) => unasked.has(path));
 
 /**
- * Answers in which what nobody was asked yet may turn out to be anything: nothing is taken for known that an answer could
- * change, and nothing counts as held against nothing that an answer could put there. `unasked`: paths of what was not
+ * Answers in which what nobody was asked yet may turn out to be anything: nothing of what is `HEDGED` is taken for known,
+ * and nothing counts as held against nothing that an answer could put there. `unasked`: paths of what was not
  * asked yet. Example: no budget is named, and nobody was asked → a budget from 0 to 1e9.
  */
 export function hedged(answers: Answers, unasked: ReadonlySet<string>): Answers {
@@ -34,10 +43,7 @@ export function hedged(answers: Answers, unasked: ReadonlySet<string>): Answers 
     value === 'unknown' && unasked.has(path) ? MAY_BE[path] : value;
   return {
     ...answers,
-    // a part is taken for centered while nobody is asked
-    parts: answers.parts.map((part) =>
-      unasked.has(`parts[${part.name}].eccentricity`) ? { ...part, eccentricity: 'unknown' } : part,
-    ),
+    parts: answers.parts.map((part) => hedgedPart(part, unasked)),
     shop: {
       ...shop,
       floorRating: or(shop.floorRating, 'shop.floorRating'),
@@ -50,5 +56,15 @@ export function hedged(answers: Answers, unasked: ReadonlySet<string>): Answers 
       budget: or(money.budget, 'money.budget'),
       shopRate: or(money.shopRate, 'money.shopRate'),
     },
+  };
+}
+
+/** A part is taken for centered, and without a large drilled hole, while nobody is asked. */
+function hedgedPart(part: Part, unasked: ReadonlySet<string>): Part {
+  const isUnasked = (path: string): boolean => unasked.has(`parts[${part.name}].${path}`);
+  return {
+    ...part,
+    eccentricity: isUnasked('eccentricity') ? 'unknown' : part.eccentricity,
+    drill: isUnasked('drill') ? UNKNOWN_DRILL : part.drill,
   };
 }

@@ -1,5 +1,5 @@
 import { type ArrangementRow, arrangementRows } from '../../report/arrangement-rows.ts';
-import { notAskedReason } from '../../report/asking-words.ts';
+import { notAskedReason, takenMeanwhileWords } from '../../report/asking-words.ts';
 import type { Settled } from '../../rules/asking/because.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { allQuestions } from '../../session/all-questions.ts';
@@ -174,8 +174,9 @@ function screenItems(screen: Screen, chosen: readonly number[]): readonly Item[]
   }
 }
 
-function notAskedWords({ state, readBy }: ReviewLine, settled: Settled | null): string {
+function notAskedWords({ state, readBy, taken }: ReviewLine, settled: Settled | null): string {
   if (state !== 'not asked' || settled === null) return '';
+  if (taken !== null) return `Not asked. ${takenMeanwhileWords(taken)}`;
   return `Not asked: ${notAskedReason(readBy, settled)}.`;
 }
 
