@@ -84,19 +84,24 @@ export const spaceBeside = (ground: Case, served: readonly Served[]): TableSpace
 const worksOf = (ground: Case, served: readonly Served[]): readonly Work[] =>
   served.map(({ family, sure }) => ({ cases: family.cases.map((part) => withPart(ground, part)), sure }));
 
+/** What a setting wins before vises count: the first that is not zero says which of the two is preferred. */
+const beforeVises = (a: Score, b: Score): readonly number[] => [
+  a.ownPasses - b.ownPasses,
+  b.ownFails - a.ownFails,
+  a.musts - b.musts,
+  nearly(a.sureHours - b.sureHours),
+  nearly(a.openHours - b.openHours),
+  b.setting.additions.length - a.setting.additions.length,
+  b.setting.plates - a.setting.plates,
+];
+
 /**
  * The order in which settings are preferred: its own checks, the fewest of them that fail, the families it must hold,
  * hours that surely hold, hours that may, fewest additions, thinnest plates, most vise stations, nearest the middle.
  */
 function isBetter(a: Score, b: Score): boolean {
   const differences = [
-    a.ownPasses - b.ownPasses,
-    b.ownFails - a.ownFails,
-    a.musts - b.musts,
-    nearly(a.sureHours - b.sureHours),
-    nearly(a.openHours - b.openHours),
-    b.setting.additions.length - a.setting.additions.length,
-    b.setting.plates - a.setting.plates,
+    ...beforeVises(a, b),
     a.stations.low - b.stations.low,
     nearly(Math.abs(b.setting.place.x) - Math.abs(a.setting.place.x)),
   ];
@@ -105,5 +110,19 @@ function isBetter(a: Score, b: Score): boolean {
 
 export const best = (scores: readonly [Score, ...Score[]]): Score =>
   scores.reduce((a, b) => (isBetter(b, a) ? b : a));
+
+/**
+ * Settings that are as good as the chosen one up to the vises, and may have as many of them: while the size of a vise is
+ * open any of these may turn out to be the one that is chosen. None where the vises of all of them are known.
+ */
+export function asGoodUpToVises(chosen: Score, tried: readonly Score[]): readonly Score[] {
+  const level = tried.filter(
+    (each) =>
+      each !== chosen &&
+      each.stations.high >= chosen.stations.low &&
+      beforeVises(each, chosen).every((difference) => difference === 0),
+  );
+  return [chosen, ...level].some(({ stations }) => stations.low < stations.high) ? level : [];
+}
 
 const nearly = (difference: number): number => (Math.abs(difference) < 1e-9 ? 0 : difference);

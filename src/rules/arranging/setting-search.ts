@@ -16,7 +16,7 @@ import type { Candidate } from './candidates.ts';
 import type { Family } from './family.ts';
 import { bestRange, nearestTo, placesInReach, placesOnTable, type Range } from './place.ts';
 import { BARE, groundOf, type Setting, type World, withPart } from './setting.ts';
-import { best, type InPlay, type Score, scoreOf } from './setting-score.ts';
+import { asGoodUpToVises, best, type InPlay, type Score, scoreOf } from './setting-score.ts';
 
 /** A candidate as it is set up best, with everything that was found on the way. */
 export interface SetUp {
@@ -29,6 +29,8 @@ export interface SetUp {
   readonly tried: readonly Score[];
   /** something in play is open, so that once it is known another setting may turn out to be the best */
   readonly unsettled: boolean;
+  /** other settings that may turn out to be the best, as soon as the size of a vise is known */
+  readonly byVises: readonly Setting[];
   /** the families that may hold with some setting or other */
   readonly possible: ReadonlySet<Family>;
 }
@@ -59,6 +61,7 @@ export function setUpBest(world: World, candidate: Candidate, families: readonly
       outcomes: [...outcomes, ...judgeFamily(world, ground, family, SETTING_CHECKS)],
     })),
     tried,
+    byVises: asGoodUpToVises(chosen, tried).map((each) => each.setting),
     unsettled: tried.some(({ unsure, ownPasses }) => unsure || ownPasses === 1),
     possible,
   };

@@ -7,7 +7,6 @@ import { stationsBeside } from '../arranging/setting-score.ts';
 import type { SetUp } from '../arranging/setting-search.ts';
 import { mostStations } from '../arranging/vise-stations.ts';
 import type { Verdict } from '../decision.ts';
-import type { Case } from '../judging/case.ts';
 import { judgeOwn, LATE_CHECKS, worstOf } from '../judging/judge-family.ts';
 import { type Outcome, passes, worse } from '../judging/outcome.ts';
 import type { Value } from '../judging/value.ts';
@@ -52,8 +51,7 @@ export function judgeSetUp(world: World, setUp: SetUp, owned: string): Judged {
   const outcomes = covered.flatMap((each) => each.outcomes);
   const priced = priceOf(setUp, outcomes, owned, world.shop.platePrice);
   const { money } = world.shop;
-  const beside = stationsOf(groundOf(world, candidate, setUp.setting), covered);
-  const stations = beside !== null && setUp.unsettled ? anyStations(world, setUp) : beside;
+  const stations = stationsOf(world, setUp, covered);
   const swaps = swapsOf(world.shop, candidate.machine.builtIn, stations ?? NO_STATIONS);
   const ground = groundOf(world, candidate, setUp.setting, capitalOf(priced.total, money), swaps);
   const own = [...setUp.own, ...judgeOwn(world, ground, LATE_CHECKS)];
@@ -80,7 +78,10 @@ export function judgeSetUp(world: World, setUp: SetUp, owned: string): Judged {
       price: priced.total,
       floorArea: floorArea(candidate),
       swapHours,
-      margin: setUp.unsettled ? anything : marginMeasure(setUp.own, covered, world, setUp),
+      margin:
+        setUp.unsettled || setUp.byVises.length > 0
+          ? anything
+          : marginMeasure(setUp.own, covered, world, setUp),
     },
   };
 }
@@ -119,11 +120,21 @@ function anyStations(world: World, { candidate, setting, tried }: SetUp): Interv
   };
 }
 
-const stationsOf = (ground: Case, covered: readonly FamilyVerdict[]): Interval | null =>
-  stationsBeside(
-    ground,
-    covered.map(({ family, verdict }) => ({ family, sure: passes(verdict) })),
-  );
+/** Null where the machine has no table of its own to put vises on. */
+function stationsOf(world: World, setUp: SetUp, covered: readonly FamilyVerdict[]): Interval | null {
+  const { candidate, setting, byVises, unsettled } = setUp;
+  const served = covered.map(({ family, verdict }) => ({ family, sure: passes(verdict) }));
+  const beside = stationsBeside(groundOf(world, candidate, setting), served);
+  if (beside === null) return null;
+  if (unsettled) return anyStations(world, setUp);
+  // of those that are level the one with the most vises is chosen, whatever a vise turns out to measure
+  return byVises
+    .map((each) => stationsBeside(groundOf(world, candidate, each), served) ?? NO_STATIONS)
+    .reduce(
+      (most, each) => ({ low: Math.max(most.low, each.low), high: Math.max(most.high, each.high) }),
+      beside,
+    );
+}
 
 /** Its own checks hold, so do the families it must hold, and enough hours are covered. */
 function passesWhen(

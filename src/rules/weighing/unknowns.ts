@@ -5,6 +5,7 @@ import type { Gap, Unknown } from '../decision.ts';
 import { judgeFamily, judgeOwn, OWN_CHECKS, SETTING_CHECKS } from '../judging/judge-family.ts';
 import { gapsOf, type Outcome } from '../judging/outcome.ts';
 import type { Judged } from './judged.ts';
+import { openMeasures } from './open-measures.ts';
 
 interface Found {
   readonly gap: Gap;
@@ -25,7 +26,6 @@ export function unknownsOf(
   world: World,
   matters: readonly Measure[],
 ): readonly Unknown[] {
-  const { swapMinutes, money } = world.shop;
   const found = new Map<string, Found>();
   const note = (gap: Gap, decides: boolean, check: CheckId | null): void => {
     const known = found.get(gap.path) ?? { gap, decides: false, checks: new Set<CheckId>(), mentions: 0 };
@@ -39,17 +39,12 @@ export function unknownsOf(
     const outcomes = [...judged.own, ...judged.families.flatMap((each) => each.outcomes)];
     for (const outcome of outcomes) noteOutcome(outcome, mayWin, note);
     if (mayWin) for (const outcome of otherSettings(judged, world)) noteOutcome(outcome, true, note);
-    const coverageIsOpen = judged.coverage.low !== judged.coverage.high;
-    if (mayWin && coverageIsOpen)
-      for (const { family } of judged.families) for (const gap of family.hours.gaps) note(gap, true, null);
-    const { total } = judged.priced;
-    if (total.low !== total.high) for (const gap of total.gaps) note(gap, mayWin, null);
-    const { swapHours } = judged.measures;
-    if (mayWin && swapHours !== null && swapHours.low !== swapHours.high)
-      for (const gap of [...judged.swaps.gaps, ...swapMinutes.gaps]) note(gap, true, null);
-    const { payback } = judged.worth;
-    if (money.hasRate && matters.includes('payback') && payback.low !== payback.high)
-      for (const gap of payback.gaps) note(gap, mayWin, null);
+    for (const { measure, gaps } of openMeasures(judged, world)) {
+      const counts = measure !== 'payback' || matters.includes(measure);
+      // what leaves the money open is told of whoever is read
+      const isMoney = measure === 'price' || measure === 'payback';
+      if (counts && (mayWin || isMoney)) for (const gap of gaps) note(gap, mayWin, null);
+    }
   }
   return [...found.values()].sort(byWeight).map(({ gap, decides, checks }) => ({
     answer: gap.path,
