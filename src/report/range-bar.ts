@@ -16,7 +16,7 @@ export const withoutBar = (line: string): string => line.replace(AT_END, '');
  * now. A side without an end is dotted, and the mark then stands in the middle. Example: 180 in 150 to 214 →
  * (--------o----------).
  */
-export function rangeBar({ at, low, high }: Omit<Stability, 'answer'>): string {
+export function rangeBar({ at, low, high }: Pick<Stability, 'at' | 'low' | 'high'>): string {
   const last = WIDTH - 1;
   const mark = low === null || high === null || low === high ? last / 2 : placeOf(at, low, high, last);
   const cell = (index: number): string => {

@@ -1,6 +1,6 @@
 /**
  * How far one numeric answer may move, everything else unchanged, while the recommendation stays the same.
- * Example: { answer: 'tools.longest', at: 180, low: 150, high: 214 }.
+ * Example: { answer: 'tools.longest', at: 180, low: 150, high: 214, givenUp: [] }.
  */
 export interface Stability {
   /** path of an answer */
@@ -11,4 +11,6 @@ export interface Stability {
   readonly low: number | null;
   /** the greatest value, the answer's own at least; null: none found up to twice as much, as far as the question accepts that */
   readonly high: number | null;
+  /** ends at which the search was given up: it may stay well beyond them */
+  readonly givenUp: readonly ('low' | 'high')[];
 }

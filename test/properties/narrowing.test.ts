@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Catalog } from '../../src/catalog/catalog.ts';
-import type { Answers } from '../../src/questions/answers.ts';
+import type { Answers, Uncertain } from '../../src/questions/answers.ts';
 import { groundOf, type Setting } from '../../src/rules/arranging/setting.ts';
 import { EXAMPLE_FORKLIFT, EXAMPLE_HANDS } from '../../src/rules/checks/example-means.ts';
 import type { Verdict } from '../../src/rules/decision.ts';
@@ -136,5 +136,19 @@ describe('knowing an answer better', () => {
       { numRuns: 60, seed: 20260713 },
     );
     for (const count of Object.values(seen)) expect(count).toBeGreaterThan(3);
+  });
+
+  test('a size of vise that lies in a range recommends nothing that one size in it does not', () => {
+    const drawn = fc.sample(anyShop, { seed: 777, numRuns: 9 })[8];
+    if (drawn === undefined) throw new Error('no such shop');
+    const { answers, catalog } = built(drawn);
+    const winnerWith = (width: Uncertain): string | null => {
+      const vise = { ...answers.work.vise, width };
+      return standingOf({ ...answers, work: { ...answers.work, vise } }, catalog).ranking.winner;
+    };
+    // a vise wider than 110 mm leaves room for one only, and then the other way round is better
+    expect(winnerWith(110)).not.toBe(winnerWith(111));
+    expect(winnerWith([109, 112])).toBeNull();
+    expect(winnerWith([109, 110])).toBe(winnerWith(110));
   });
 });

@@ -31,11 +31,18 @@ const winnerWith = (shop: Shop, { keys }: Movable, value: number): string | null
   return runningOf(answers, catalog).ranking.winner;
 };
 
-/** Values in a range at which something else is recommended, of a hundred by chance and the ends. */
-function faultsIn(shop: Shop, winner: string | null, [movable, range]: readonly [Movable, Stability]) {
+const EVENLY = Array.from({ length: 61 }, (_, step) => step / 60);
+
+/** Values in a range at which something else is recommended, of a hundred by chance, or 61 evenly spaced, and the ends. */
+function faultsIn(
+  shop: Shop,
+  winner: string | null,
+  [movable, range]: readonly [Movable, Stability],
+  shares: readonly number[] = SHARES,
+) {
   const low = range.low ?? movable.domain.low;
   const high = range.high ?? movable.domain.high;
-  return [...SHARES.map((share) => low + share * (high - low)), low, high]
+  return [...shares.map((share) => low + share * (high - low)), low, high]
     .map((value) => (movable.whole ? Math.round(value) : value))
     .filter((value, index, all) => all.indexOf(value) === index)
     .filter((value) => winnerWith(shop, movable, value) !== winner)
@@ -65,6 +72,18 @@ describe('within its range an answer keeps the recommendation, wherever it lies'
       { numRuns: 6, seed: 20261126 },
     );
     expect(told).toBeGreaterThan(60);
+  });
+
+  // in these two the room to spare, and how many vises stand beside the rotary, tell arrangements apart within a range
+  test.each([5, 8])('random shop %i of seed 777, evenly spaced', (index) => {
+    const drawn = fc.sample(anyShop, { seed: 777, numRuns: 9 })[index];
+    if (drawn === undefined) throw new Error('no such shop');
+    const shop = built(drawn);
+    const { winner } = standingOf(shop.answers, shop.catalog).ranking;
+    expect(winner).not.toBeNull();
+    const ranges = rangesOf(shop);
+    expect(ranges.length).toBeGreaterThan(50);
+    expect(ranges.flatMap((each) => faultsIn(shop, winner, each, EVENLY))).toEqual([]);
   });
 
   describe('the shop that lifts by hand', () => {

@@ -240,7 +240,7 @@ export function fixtureDecision({
     nearestMisses: ['alder+wren/tilt-along-y'],
     ...fixtureArguments(hinge, valve, found),
     features: FIXTURE_FEATURES,
-    stability: [{ answer: 'tools.longest', at: 180, low: 150, high: 214 }],
+    stability: [{ answer: 'tools.longest', at: 180, low: 150, high: 214, givenUp: [] }],
     unknowns: [
       {
         answer: `parts[${hinge}].depthSide`,

@@ -11,11 +11,11 @@ const HINGE = 'parts[Lock gate hinge]';
 
 /** Made by hand: out of order, with ends that are missing. */
 const STABILITY: readonly Stability[] = [
-  { answer: 'tools.longest', at: 180, low: 150, high: 214 },
-  { answer: 'money.budget', at: 180000, low: 141000, high: null },
-  { answer: `${HINGE}.depthTop`, at: 30, low: 0, high: 32 },
-  { answer: 'shop.ceiling', at: 3600, low: null, high: null },
-  { answer: 'tools.shortest', at: 90, low: null, high: 96 },
+  { answer: 'tools.longest', at: 180, low: 150, high: 214, givenUp: [] },
+  { answer: 'money.budget', at: 180000, low: 141000, high: null, givenUp: [] },
+  { answer: `${HINGE}.depthTop`, at: 30, low: 0, high: 32, givenUp: [] },
+  { answer: 'shop.ceiling', at: 3600, low: null, high: null, givenUp: [] },
+  { answer: 'tools.shortest', at: 90, low: null, high: 96, givenUp: [] },
 ];
 
 const decided = (change: Partial<Decision> = {}): Decision => ({
@@ -72,6 +72,15 @@ describe('how far each answer may move', () => {
     ]);
   });
 
+  test('an end at which the search was given up says that there may be more', () => {
+    const [longest, ...rest] = STABILITY;
+    if (longest === undefined) throw new Error('no range');
+    const given = decided({ stability: [{ ...longest, givenUp: ['low', 'high'] }, ...rest] });
+    expect(blockText(ranges(given), given).replaceAll('\u202f', ' ')).toContain(
+      '180 mm | 150 mm or less | 214 mm or more',
+    );
+  });
+
   test('where no end was found it is named apart', () => {
     expect(blockText(ranges(decided()), decided())).toContain(
       'Answers that have room on either side, with no end found\nceiling.',
@@ -101,7 +110,7 @@ describe('where it stands', () => {
 
   test('the report on a terminal has the tightest five, and the last says where all are', () => {
     const many = [1, 2, 3, 4, 5, 6].map(
-      (at): Stability => ({ answer: 'tools.longest', at: 100, low: 100 - at, high: 200 }),
+      (at): Stability => ({ answer: 'tools.longest', at: 100, low: 100 - at, high: 200, givenUp: [] }),
     );
     const text = textReport(decided({ stability: many }), LOOK);
     expect(text.match(/longest tool/g)).toHaveLength(5);

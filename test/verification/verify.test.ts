@@ -123,7 +123,7 @@ describe('what was changed is named', () => {
   });
 
   test('how far an answer may move, where it may not: in a decision and in a paper', () => {
-    const claim = { answer: 'tools.longest', at: 180, low: 179.5, high: 180.25 };
+    const claim = { answer: 'tools.longest', at: 180, low: 179.5, high: 180.25, givenUp: [] };
     const claimed: Decision = { ...SMALL, recommended: 'rowan+plover/axis-along-x', stability: [claim] };
     const { differences: inJson } = found(verify(jsonReport({ ...SMALL, stability: [claim] }), 'f'));
     expect(inJson.some(({ where }) => where.startsWith('stability['))).toBe(true);

@@ -61,7 +61,7 @@ const LEAD = say`The recommendation stays the same while one of these answers li
   as they are. The tightest come first. An answer was moved down to half of what it is and up to twice as much (from zero, as
   far as *not sure* goes), no farther than its question takes; where no end was found on the way, none stands here. The
   ends were looked for in steps of a fiftieth and may be too near; a gap between them narrower than that may have been
-  missed.`;
+  missed. Where *or more* or *or less* stands behind an end, the search was given up there: it may stay well beyond.`;
 
 /** Why there is nothing to say; null where there is. */
 function whyNone({ recommended, stability }: Decision): readonly Inline[] | null {
@@ -91,8 +91,8 @@ function rowOf(decision: Decision, { range, index }: Place): readonly Cell[] {
   return [
     nameOf(decision, { range, index }),
     at('at', 'not known'),
-    at('low', 'none found'),
-    at('high', 'none found'),
+    [...at('low', 'none found'), ...(range.givenUp.includes('low') ? say` or less` : [])],
+    [...at('high', 'none found'), ...(range.givenUp.includes('high') ? say` or more` : [])],
     [words(rangeBar(range))],
   ];
 }

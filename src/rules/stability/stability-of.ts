@@ -58,19 +58,33 @@ interface Around {
 
 function rangeOf(movable: Movable, around: Around): Stability {
   const { answer, at, domain, whole } = movable;
-  const end = (to: number): number | null => {
-    const far = endToward(to, movable, around);
-    return far === to ? null : roundedInward(far, at, whole);
+  const [low, high] = [domain.low, domain.high].map((to) => {
+    const { far, gaveUp } = endToward(to, movable, around);
+    return far === to ? OPEN_END : { value: roundedInward(far, at, whole), gaveUp };
+  });
+  return {
+    answer,
+    at,
+    low: low?.value ?? null,
+    high: high?.value ?? null,
+    givenUp: [...(low?.gaveUp ? (['low'] as const) : []), ...(high?.gaveUp ? (['high'] as const) : [])],
   };
-  return { answer, at, low: end(domain.low), high: end(domain.high) };
+}
+
+const OPEN_END = { value: null, gaveUp: false } as const;
+
+interface End {
+  readonly far: number;
+  /** more would have to be judged than is worth the time */
+  readonly gaveUp: boolean;
 }
 
 /**
  * The whole way at once, where that can be shown. Else as far as the winner stays just as good as it is, which the winner
  * alone says, and the others on that way; from there on piece by piece.
  */
-function endToward(to: number, { keys, at, whole }: Movable, { winner, from, known, band }: Around): number {
-  if (to === at) return at;
+function endToward(to: number, { keys, at, whole }: Movable, { winner, from, known, band }: Around): End {
+  if (to === at) return { far: at, gaveUp: false };
   const moving = { ground: from, keys, band, effort: { left: MOST_JUDGED } };
   const run = (a: number, b: number): Ranked | null => surelyRuns(moving, winner.id, a, b);
   const look = (a: number, b: number, among: Known): Found<Known> => {
@@ -83,15 +97,19 @@ function endToward(to: number, { keys, at, whole }: Movable, { winner, from, kno
     isSame(SET_UP, there, winner) &&
     stillWins(moving, there, known, at, to).is === 'stays'
   )
-    return to;
-  if (whole) return wholeNumbers(at, to, (next) => look(next, next, known).is === 'stays');
+    return { far: to, gaveUp: false };
+  const spent = (): boolean => moving.effort.left <= 0;
+  if (whole) {
+    const found = wholeNumbers(at, to, (next) => look(next, next, known).is === 'stays');
+    return { ...found, gaveUp: found.gaveUp || spent() };
+  }
   const way = { at, end: to };
   const same = farthest(way, (a, b) => {
     const its = run(a, b);
     return its !== null && isSame(DOMINATING, its, winner);
   });
   const far = throughChanges(way, same, known, look);
-  return far === same ? creeping(way, same, known, look) : far;
+  return { far: far === same ? creeping(way, same, known, look) : far, gaveUp: spent() };
 }
 
 /** Others that are judged on the way to one end, at most: farther is not worth the time. */
@@ -101,17 +119,17 @@ const MOST_JUDGED = 150;
 const MOST_STEPS = 20;
 
 /** One whole number after the other: there is nothing between them. */
-function wholeNumbers(at: number, to: number, stays: (value: number) => boolean): number {
+function wholeNumbers(at: number, to: number, stays: (value: number) => boolean): End {
   const way = Math.sign(to - at);
   let proven = at;
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const next = proven + way;
     // the last whole number before the end is as far as it goes
-    if ((to - next) * way < 0) return to;
-    if (!stays(next)) break;
+    if ((to - next) * way < 0) return { far: to, gaveUp: false };
+    if (!stays(next)) return { far: proven, gaveUp: false };
     proven = next;
   }
-  return proven;
+  return { far: proven, gaveUp: true };
 }
 
 /** It costs the same and leaves the same room: what may be another is what is done on it, and what that saves. */
