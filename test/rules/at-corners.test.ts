@@ -63,6 +63,41 @@ describe('coverage at the corners of hours that are not known', () => {
   });
 });
 
+type Open = readonly [low: number, high: number];
+const within = ([low, high]: Open, share: number): number => low + share * (high - low);
+const share = fc.double({ min: 0, max: 1, noNaN: true });
+const anyVerdict = fc.constantFrom<Verdict>('holds', 'fails', 'open');
+const three = fc.tuple(anyVerdict, anyVerdict, anyVerdict);
+
+test('coverage of two that compare the same way at every corner does so for all hours between', () => {
+  let told = 0;
+  fc.assert(
+    fc.property(
+      fc.tuple(fc.integer({ min: 2, max: 40 }), fc.integer({ min: 2, max: 40 })),
+      three,
+      three,
+      fc.tuple(share, share),
+      ([first, second], mine, its, shares) => {
+        const ranges: readonly Open[] = [
+          [50, 50 * first],
+          [80, 80 * second],
+        ];
+        const at = (quantities: readonly (number | Open)[]) =>
+          shopOf([...quantities.map((quantity) => ({ quantity })), {}]);
+        const a = coverageAtCorners(heldIn(at(ranges), mine)) ?? [];
+        const b = coverageAtCorners(heldIn(at(ranges), its)) ?? [];
+        expect(a).toHaveLength(4);
+        if (!a.every(({ low }, corner) => low > (b[corner]?.high ?? 1))) return;
+        told += 1;
+        const between = at(ranges.map((range, index) => within(range, shares[index] ?? 0)));
+        expect(coverageOf(heldIn(between, mine)).low).toBeGreaterThan(coverageOf(heldIn(between, its)).high);
+      },
+    ),
+    { numRuns: 400, seed: 20261126 },
+  );
+  expect(told).toBeGreaterThan(40);
+});
+
 describe('payback at the corners of yearly work that is not known', () => {
   const changed = fc.constantFrom('quantity', 'lots', 'setupMinutes', 'handlingMinutes', 'setups');
   const verdict = fc.constantFrom<Verdict>('holds', 'fails');
@@ -96,6 +131,46 @@ describe('payback at the corners of yearly work that is not known', () => {
         },
       ),
       { numRuns: 300, seed: 20261126 },
+    );
+    expect(told).toBeGreaterThan(40);
+  });
+
+  test('of two families at once, with a rate and running costs that are not known', () => {
+    let told = 0;
+    const price = fc.integer({ min: 20_000, max: 200_000 });
+    fc.assert(
+      fc.property(
+        fc.tuple(changed, changed),
+        fc.tuple(verdict, verdict),
+        fc.tuple(verdict, verdict),
+        fc.tuple(price, price),
+        fc.tuple(share, share, share, share),
+        ([one, other], mine, its, [myPrice, itsPrice], shares) => {
+          const ofPart = (key: typeof one): Open => {
+            const low = EXAMPLE_PART.yearly[key];
+            if (typeof low !== 'number') throw new Error(`${key} is not known`);
+            return [low, 2 * low];
+          };
+          const ranges: readonly Open[] = [ofPart(one), ofPart(other), [50, 110], [0, 800]];
+          const at = ([first, second, shopRate, yearlyCosts]: readonly (number | Open)[]): Answers => {
+            if (first === undefined || second === undefined) throw new Error('two families');
+            if (shopRate === undefined || yearlyCosts === undefined) throw new Error('no money');
+            const shop = shopOf([{ [one]: first }, { [other]: second }]);
+            return { ...shop, money: { ...shop.money, shopRate, yearlyCosts } };
+          };
+          const a = paybacksOf(at(ranges), mine, myPrice).paybackAt;
+          const b = paybacksOf(at(ranges), its, itsPrice).paybackAt;
+          if (a === null || b === null) return;
+          expect(a).toHaveLength(16 * 2);
+          if (!a.every(({ high }, corner) => high < (b[corner]?.low ?? 0))) return;
+          told += 1;
+          const between = at(ranges.map((range, index) => within(range, shares[index] ?? 0)));
+          expect(paybacksOf(between, mine, myPrice).payback.high).toBeLessThan(
+            paybacksOf(between, its, itsPrice).payback.low,
+          );
+        },
+      ),
+      { numRuns: 400, seed: 20261127 },
     );
     expect(told).toBeGreaterThan(40);
   });

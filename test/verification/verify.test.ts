@@ -9,6 +9,7 @@ import { lineDifferences } from '../../src/verification/line-differences.ts';
 import { readAsWritten } from '../../src/verification/numbers-as-written.ts';
 import { type Verification, verify } from '../../src/verification/verify.ts';
 import { demoAnswers, demoCatalog, demoShops } from '../catalog-demo/demo.ts';
+import { NUMBER, nudged } from './nudged.ts';
 
 const CATALOG = demoCatalog();
 
@@ -57,16 +58,6 @@ test('with every arrangement listed, and in inches, it comes out the same', () =
   expect(found(verify(jsonReport(decision), 'f')).differences).toEqual([]);
   expect(found(verify(markdownReport(decision), 'f')).differences).toEqual([]);
 });
-
-const NUMBER = /"(?:[^"\\]|\\.)*"|-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?/g;
-
-/** The text with the last digit of the number that stands there one higher (9: one lower). */
-function nudged(text: string, at: number, token: string): string {
-  const mantissa = token.split(/e/i)[0] ?? token;
-  const last = at + mantissa.length - 1;
-  const digit = Number(text[last]);
-  return text.slice(0, last) + (digit === 9 ? 8 : digit + 1) + text.slice(last + 1);
-}
 
 test('any one number of a decision, outside its inputs, that is off by one in its last digit is found', () => {
   const text = jsonReport(SMALL);
