@@ -17,6 +17,8 @@ export type ReplyReading =
 export interface ReplyContext {
   readonly units: LengthUnits;
   readonly offer: Offer;
+  /** it stands in a cell of a table: no options are shown beside it */
+  readonly inCell?: true;
 }
 
 const NOT_SURE_WORDS =
@@ -44,9 +46,9 @@ export function readReply(field: Field, text: string, context: ReplyContext): Re
     case 'yes-no':
       return readYesNo(text);
     case 'choice':
-      return matchOption(field.options(context.offer), text);
+      return matchOption(field.options(context.offer), text, context.inCell);
     case 'list':
-      return readSeveral(field.options(context.offer), text, field.alone);
+      return readSeveral(field.options(context.offer), text, context.inCell, field.alone);
     case 'order': {
       const options = field.options(context.offer);
       const named = readSeveral(options, text);
@@ -94,12 +96,13 @@ function readYesNo(text: string): ReplyReading {
 function readSeveral(
   options: readonly Option[],
   text: string,
+  inCell = false,
   alone?: string,
 ): { readonly ok: true; readonly value: readonly string[] } | { readonly ok: false; readonly why: string } {
   const words = text.split(/[\s,;+&]+|\band\b/i).filter((word) => word !== '');
   const chosen: string[] = [];
   for (const word of words) {
-    const match = matchOption(options, word);
+    const match = matchOption(options, word, inCell);
     if (!match.ok) return match;
     if (!chosen.includes(match.value)) chosen.push(match.value);
   }

@@ -22,7 +22,8 @@ export function takeTable(session: Session, text: string, world: World): Step {
   const begun = withoutBegunPart(session);
   const added = addRows(begun.kept, table.parts, world);
   const problems = [...table.problems, ...added.problems].toSorted((one, other) => one.row - other.row);
-  const lines = problems.map(problemLine);
+  const nameIn = namesIn(table.parts);
+  const lines = problems.map((each) => problemLine(each, nameIn.get(each.row)));
   const taken = added.kept.parts.length - begun.kept.parts.length;
   if (taken === 0) {
     const [first = 'It has no row with an answer under its headings.'] = lines;
@@ -31,7 +32,10 @@ export function takeTable(session: Session, text: string, world: World): Step {
   }
   const there: Session = { ...begun, kept: added.kept };
   const at = samePlace(there.at, PARTS) ? there : detour(there, PARTS);
-  const said = takenWords(namesOf(added.kept, world).slice(-taken), lines.length);
+  const said = takenWords(
+    namesOf(added.kept, world).slice(-taken),
+    problems.map((each) => placeWords(each, nameIn.get(each.row))),
+  );
   const words = begun.kept.shop.units === undefined ? `${UNITS_TAKEN} ${said}` : said;
   return [{ ...at, note: { kind: 'said', words, lines } }, [{ kind: 'save' }]];
 }
@@ -118,19 +122,35 @@ function withoutObjections(
   return { kept: { ...kept, parts }, problems: found };
 }
 
-/** Example: 'Row 4, Shape: "cube" is none of them: …'. */
-const problemLine = ({ row, heading, why }: CellProblem): string =>
-  `Row ${row}${heading === null ? '' : `, ${heading}`}: ${why}`;
+/** What the parts of the rows are called, where their row says so. */
+const namesIn = (rows: readonly PartRow[]): ReadonlyMap<number, string> =>
+  new Map(
+    rows.flatMap(({ row, answers }) => {
+      const named = answers.find(({ question }) => question.id === 'name')?.value;
+      return named === undefined || named === 'unknown' ? [] : [[row, String(named)] as const];
+    }),
+  );
+
+/** Example: 'Row 4 (Cleat), Shape: "cube" is none of them: …'. */
+const problemLine = ({ row, heading, why }: CellProblem, name: string | undefined): string =>
+  `Row ${row}${name === undefined ? '' : ` (${name})`}${heading === null ? '' : `, ${heading}`}: ${why}`;
+
+/** Example: 'Cleat, Shape'. */
+const placeWords = ({ row, heading }: CellProblem, name = `row ${row}`): string =>
+  `${name}${heading === null ? '' : `, ${heading}`}`;
 
 const MOST_NAMED = 5;
+const MOST_PLACES = 3;
 
-function takenWords(names: readonly string[], faults: number): string {
+function takenWords(names: readonly string[], faults: readonly string[]): string {
   const shown = names.slice(0, MOST_NAMED).join(', ');
   const more = names.length > MOST_NAMED ? ` and ${names.length - MOST_NAMED} more` : '';
   const parts = names.length === 1 ? '1 part is added' : `${names.length} parts are added`;
+  const places = faults.slice(0, MOST_PLACES).join('; ');
+  const others = faults.length > MOST_PLACES ? ` and ${faults.length - MOST_PLACES} more` : '';
   const cells =
-    faults === 0
+    faults.length === 0
       ? 'Every cell is taken.'
-      : `${faults === 1 ? '1 fault is' : `${faults} faults are`} listed; what is wrong is left open, to be answered here.`;
+      : `${faults.length === 1 ? '1 fault' : `${faults.length} faults`}: ${places}${others}. What is wrong is left open, to be answered here.`;
   return `${parts}: ${shown}${more}. ${cells}`;
 }

@@ -59,8 +59,10 @@ test('requirements 15 and 17: a table comes in line by line, its faults are told
     'undo',
   ]);
   const words = printed.replace(/\s+/g, ' ');
-  expect(words).toContain('2 parts are added: Cleat, Pintle. 1 fault is listed');
-  expect(words).toContain('Row 3, Shape: "cube" is none of them: type a number from 1 to 2');
+  expect(words).toContain(
+    '2 parts are added: Cleat, Pintle. 1 fault: Pintle, Shape. What is wrong is left open',
+  );
+  expect(words).toContain('Row 3 (Pintle), Shape: "cube" is none of them: block, round');
   expect(words).toContain('Cleat and Pintle are taken out again.');
   expect(words).toContain('Units is open again');
   expect(words).toContain('There is nothing to take back.');

@@ -58,9 +58,11 @@ describe('requirement 15: a table of parts', () => {
     expect(names(talk)).toHaveLength(4);
     expect(linesOf(talk)).toHaveLength(2);
     expect(linesOf(talk)[0]).toMatch(
-      /^Row 3, Material: "cheese" is none of them: type a number from 1 to 12/,
+      /^Row 3 \(Valve body\), Material: "cheese" is none of them: carbon steel, alloy steel, .*plastic, or "not sure"/,
     );
-    expect(linesOf(talk)[1]).toMatch(/^Row 4, Size \(mm\): That is 2 numbers: type length x width x height/);
+    expect(linesOf(talk)[1]).toMatch(
+      /^Row 4 \(Cleat\), Size \(mm\): That is 2 numbers: type length x width x height/,
+    );
     expect(talk.session.kept.parts[2]?.material).toBeUndefined();
     expect(talk.session.kept.parts[2]?.diameter).toEqual({ from: 'typed', value: 80 });
     expect(talk.session.kept.parts[3]).not.toHaveProperty('size');
@@ -72,8 +74,8 @@ describe('requirement 15: a table of parts', () => {
     expect(names(talk)).toEqual(['Rudder pintle', 'Cleat']);
     expect(talk.session.kept.parts[0]).toBe(before.session.kept.parts[0]);
     expect(linesOf(talk)).toEqual([
-      'Row 2, Name: There is a part called "Rudder pintle" already: this row is not taken. Give it another name.',
-      'Row 4, Name: There is a part called "Cleat" already: this row is not taken. Give it another name.',
+      'Row 2 (rudder PINTLE), Name: There is a part called "Rudder pintle" already: this row is not taken. Give it another name.',
+      'Row 4 (cleat), Name: There is a part called "Cleat" already: this row is not taken. Give it another name.',
     ]);
   });
 
@@ -81,9 +83,9 @@ describe('requirement 15: a table of parts', () => {
     const text =
       'Name;Shape;Length;Heaviest cut;Cutter diameter;Width of cut\nCleat;block;90;detailed;20;30\nShaft;round;90;heavy;;';
     const talk = go(atParts(), table(text));
-    expect(linesOf(talk).map((line) => line.slice(0, 21))).toEqual([
-      'Row 2, Length: That i',
-      'Row 2, Width of cut: ',
+    expect(linesOf(talk).map((line) => line.slice(0, 29))).toEqual([
+      'Row 2 (Cleat), Length: That i',
+      'Row 2 (Cleat), Width of cut: ',
     ]);
     expect(talk.session.kept.parts[1]).not.toHaveProperty('cut-width');
     expect(talk.session.kept.parts[1]?.length).toEqual({ from: 'typed', value: 90 });
@@ -94,7 +96,7 @@ describe('requirement 15: a table of parts', () => {
     [
       'nothing but known names',
       'Name\nRudder pintle',
-      /^No part of the table is taken\. Row 2, Name: There is a part/,
+      /^No part of the table is taken\. Row 2 \(Rudder pintle\), Name: There is a part/,
     ],
     ['headings alone', 'Name;Mass', /^No part of the table is taken\. It has no row/],
   ])('%s changes nothing', (_, text, words) => {

@@ -52,7 +52,8 @@ export function readPartsTable(text: string, context: ReplyContext): PartsTable 
   const [first, ...others] = rows;
   const { headings, problems } = headingsOf(first);
   if (headings.length === 0) return { known: false, parts: [], problems: [] };
-  const read = others.map((each) => readRow(each, headings, first?.cells.length ?? 0, context));
+  const inCell = { ...context, inCell: true } as const;
+  const read = others.map((each) => readRow(each, headings, first?.cells.length ?? 0, inCell));
   const broken = unclosed ? [{ row: first?.row ?? 1, heading: null, why: UNCLOSED }] : [];
   return {
     known: true,

@@ -23,7 +23,7 @@ export type Separator = (typeof SEPARATORS)[number];
  * Example: tableRows('Name;Mass\n\nHinge;"0,8 kg"', ';').rows[1] → { row: 3, cells: ['Hinge', '0,8 kg'] }.
  */
 export function tableRows(text: string, separator: Separator): TableRows {
-  const lines = text.replace(/\r\n?|[\u2028\u2029]/g, '\n');
+  const lines = singled(text).replace(/\r\n?|[\u2028\u2029]/g, '\n');
   try {
     return { rows: rowsOf(lines, separator, '"'), unclosed: false };
   } catch (error) {
@@ -31,6 +31,10 @@ export function tableRows(text: string, separator: Separator): TableRows {
     return { rows: rowsOf(lines, separator, false), unclosed: true };
   }
 }
+
+/** Some terminals paste both halves of a line end as a return each, so that every one is there twice. */
+const singled = (text: string): string =>
+  text.includes('\n') || /(?<!\r)(?:\r\r)*\r(?!\r)/.test(text) ? text : text.replace(/\r\r/g, '\r');
 
 function rowsOf(lines: string, delimiter: Separator, quote: '"' | false): readonly TableRow[] {
   const records: readonly (readonly string[])[] = parse(lines, {

@@ -31,7 +31,7 @@ describe('requirements 15 and 17: a table pasted on the list of parts', () => {
     expect(requests).toEqual([{ kind: 'effect', effect: { kind: 'save' } }]);
     expect(ui.over).toEqual({ kind: 'lines' });
     expect(shown(ui)).toContain('2 parts are added: Cleat, Pintle.');
-    expect(shown(ui)).toContain('Row 3, Shape: "cube" is none of them');
+    expect(shown(ui)).toContain('Row 3 (Pintle), Shape: "cube" is none of them');
     const closed = pressed(ui, WORLD, '\r');
     expect(closed.over).toBeNull();
     expect(shown(closed)).toContain('2 parts are added');
