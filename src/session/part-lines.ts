@@ -23,11 +23,14 @@ export function partLines(session: Session, survey: Survey, world: World): reado
       .filter(
         ({ question, applies, given }) => SUMMARY.has(question.id) && applies && given?.from === 'typed',
       )
-      .map(({ question, given }) =>
-        given?.from === 'typed' ? describeValue(question.field, given.value, context) : '',
-      );
+      .map(({ question, given }) => {
+        const words = given?.from === 'typed' ? describeValue(question.field, given.value, context) : '';
+        return NAMED.has(question.id) ? `${question.title.toLowerCase()} ${words}` : words;
+      });
     return { name, summary: summary.join(', '), open: own.filter(isAsked).length };
   });
 }
 
+/** Which of two lengths it is does not show otherwise. */
+const NAMED = new Set(['diameter', 'length']);
 const SUMMARY = new Set(['shape', 'size', 'diameter', 'length', 'material', 'approaches']);

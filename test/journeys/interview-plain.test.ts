@@ -15,7 +15,7 @@ const plain = (cwd: string, lines: readonly string[], ...more: readonly string[]
   run(program, { args: [...PLAIN, ...more], cwd, lines });
 const saved = (cwd: string) => JSON.parse(readFileSync(join(cwd, 'mine.json'), 'utf8'));
 
-describe('line by line', () => {
+describe('requirement 23: line by line', () => {
   test('only adds lines: no escape sequence, nothing drawn, no line over 80 columns', async () => {
     const { stdout, code } = await plain(emptyFolder(), [
       ...WHOLE,

@@ -68,7 +68,7 @@ function inTerminal(
   return { cwd, terminal, ended, waitFor, output: () => output };
 }
 
-test('a whole interview in a terminal ends with the result, and writes no escape sequence', async () => {
+test('requirement 23: a whole interview in a terminal ends with the result, and writes no escape sequence', async () => {
   const { terminal, ended, waitFor, output } = inTerminal();
   await waitFor('Units > ');
   for (const line of ['mm', 'none', ...blockReplies('Lock gate hinge'), ...SHOP_REPLIES]) {
@@ -113,7 +113,7 @@ test('lines that are typed ahead are shown where they are read', async () => {
   expect(output()).toMatch(/Name > Lock gate hinge\r?\n(.*\r?\n)?Name: Lock gate hinge/);
 });
 
-test('a dumb terminal is served when simple screens are asked for', async () => {
+test('requirement 23: a dumb terminal is served when simple screens are asked for', async () => {
   const { terminal, ended, waitFor } = inTerminal({ TERM: 'dumb', ACCESSIBLE: '1' });
   await waitFor('Units > ');
   terminal.write('quit\r');

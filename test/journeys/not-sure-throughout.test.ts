@@ -38,7 +38,7 @@ function isHonest(decision: Decision | null): asserts decision is Decision {
 
 const MOST_TURNS = 200;
 
-describe('an interview in which nobody is sure of anything', () => {
+describe('requirement 13: an interview in which nobody is sure of anything', () => {
   test('ends with an open result line by line', async () => {
     const here = world();
     let turns = 0;

@@ -11,7 +11,7 @@ function baseValue(kind: QuantityKind, text: string, units: 'mm' | 'inch' = 'mm'
   return read.value;
 }
 
-describe('a length is read as people write it', () => {
+describe('requirement 15: a length is read as people write it', () => {
   test.each([
     ['12.5', 12.5],
     ['12,5', 12.5],
@@ -123,7 +123,7 @@ test('what was written in inches and in millimeters becomes the identical number
   }
 });
 
-describe('what cannot be read is refused with its reason', () => {
+describe('requirement 15: what cannot be read is refused with its reason', () => {
   test.each([
     ['', 'empty'],
     ['   ', 'empty'],

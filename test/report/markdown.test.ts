@@ -20,7 +20,7 @@ beforeAll(async () => {
 /** Default rules, without a limit on the length of lines; the only HTML is what folds. */
 const RULES = { default: true, MD013: false, MD033: { allowed_elements: ['details', 'summary'] } };
 
-describe.each([...DECISIONS, ...demoDecisions()])('The Markdown of %s', (_what, decision) => {
+describe.each([...DECISIONS, ...demoDecisions()])('requirement 25: the Markdown of %s', (_what, decision) => {
   const markdown = markdownReport(decision);
   const nodes = nodesOf(parseMarkdown(markdown));
 
@@ -66,6 +66,10 @@ describe.each([...DECISIONS, ...demoDecisions()])('The Markdown of %s', (_what, 
 
   it('holds no character that steers a display', () => {
     expect(markdown).not.toMatch(STEERS);
+  });
+
+  it('holds no dots of braille', () => {
+    expect(markdown).not.toMatch(/[\u2800-\u28ff]/);
   });
 
   it('is the same each time, and ends with one line break', () => {

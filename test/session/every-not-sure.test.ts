@@ -37,7 +37,7 @@ test('every question there is applies here', () => {
   expect(asked.map(({ id }) => id).sort()).toEqual(QUESTIONS.map(({ id }) => id).sort());
 });
 
-describe.each(PLACES)('%s', (id, place) => {
+describe.each(PLACES)('requirement 13, not sure: %s', (id, place) => {
   const start = standingAt(place);
   const screen = screenOf(start, WORLD);
 

@@ -192,6 +192,18 @@ export class Terminal {
     );
   }
 
+  /** The columns that the text of a row takes, gaps included: a wide letter takes two. */
+  columnsOf(row: number): number {
+    const { active } = this.#cells.buffer;
+    const line = active.getLine(active.baseY + row);
+    let used = 0;
+    for (let column = 0; column < this.#cells.cols; column += 1) {
+      const cell = line?.getCell(column);
+      if ((cell?.getChars() ?? '').trim() !== '') used = column + (cell?.getWidth() ?? 1);
+    }
+    return used;
+  }
+
   text(): string {
     return this.screen().join('\n');
   }

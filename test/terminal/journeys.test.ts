@@ -58,7 +58,7 @@ async function written(terminal: Terminal, row: number, file: string): Promise<v
   await terminal.waitFor(`in ${file}.`);
 }
 
-describe('from the start to the papers', () => {
+describe('requirements 2 and 23: from the start to the papers, which are those of the line mode', () => {
   test.each([
     [60, 20],
     [80, 24],

@@ -143,3 +143,33 @@ test('the review that ends the interview leads to the result with Enter', async 
   terminal.send('\r');
   await terminal.waitFor('The answer');
 });
+
+test('requirement 13: one key says not sure at every question, and the result says what that leaves open', async () => {
+  const terminal = await begun({ catalog });
+  const turns = turnsOf({}, world);
+  await answered(terminal, turns);
+  await terminal.waitFor('❯ To the result');
+  const { answers } = savedBy(terminal);
+  const given = [answers.shop, ...answers.parts].flatMap((each) => Object.values(each));
+  expect(given.length).toBe(turns.filter(({ id }) => id !== 'parts').length);
+  expect(new Set(given.map(({ from }) => from))).toEqual(new Set(['not sure']));
+  terminal.send('\r');
+  await terminal.waitFor('The answer');
+  const text = (await settled(terminal)).replace(/\s+/g, ' ');
+  expect(text).toMatch(/Most worth finding out: first, .+: .+; second, /);
+});
+
+test('requirement 17: one key takes back each change in words, also after a jump', async () => {
+  const terminal = await at('approaches');
+  const before = savedBy(terminal);
+  await terminal.press('g', 'hinge material', '\r');
+  await terminal.waitFor('What is Hinge made of?');
+  await terminal.press('1\r');
+  await terminal.waitFor('From which directions is Hinge cut?');
+  expect(savedBy(terminal)).not.toEqual(before);
+  await terminal.press('u');
+  await terminal.waitFor(/Hinge: Material is wrought aluminum again, it was carbon steel\./);
+  expect(savedBy(terminal).answers).toEqual(before.answers);
+  await terminal.press('u');
+  await terminal.waitFor(/Hinge: \w+ is open again/);
+});

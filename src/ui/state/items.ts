@@ -1,15 +1,13 @@
 import { type ArrangementRow, arrangementRows } from '../../report/arrangement-rows.ts';
-import { notAskedReason, takenMeanwhileWords } from '../../report/asking-words.ts';
-import type { Settled } from '../../rules/asking/because.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { allQuestions } from '../../session/all-questions.ts';
-import type { ReviewLine } from '../../session/review.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
 import { screenOf } from '../../session/screen.ts';
 import type { Event, Session } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
 import { ready } from './not-yet.ts';
 import { PAPER_LIST, PAPERS } from './paper-list.ts';
+import { notAskedWords, REVIEW_STATES, reviewWords } from './review-words.ts';
 import { tryItems } from './try-items.ts';
 import { type Over, RESULT_VIEWS, type ResultView, type Ui } from './ui.ts';
 import { VIEW_WORDS } from './view-words.ts';
@@ -150,7 +148,7 @@ function screenItems(screen: Screen, chosen: readonly number[]): readonly Item[]
         ...screen.lines.map((line, index) =>
           item(
             `${index} ${line.number}`,
-            `${line.part === null ? '' : `${line.part}: `}${line.title}: ${line.words ?? 'no answer yet'}`,
+            `${line.part === null ? '' : `${line.part}: `}${line.title}: ${reviewWords(line)}`,
             line.number === null
               ? { do: 'say', words: 'This answer is kept, but it does not apply now.' }
               : event({ type: 'find', text: String(line.number) }),
@@ -173,21 +171,6 @@ function screenItems(screen: Screen, chosen: readonly number[]): readonly Item[]
       return null;
   }
 }
-
-function notAskedWords({ state, readBy, taken }: ReviewLine, settled: Settled | null): string {
-  if (state !== 'not asked' || settled === null) return '';
-  if (taken !== null) return `Not asked. ${takenMeanwhileWords(taken)}`;
-  return `Not asked: ${notAskedReason(readBy, settled)}.`;
-}
-
-const REVIEW_STATES = {
-  typed: 'typed',
-  usual: 'usual',
-  'not sure': 'not sure',
-  open: 'open',
-  'not asked': 'not asked',
-  ignored: 'does not apply',
-} as const;
 
 function questionItems(
   { input, notSure }: QuestionScreen,

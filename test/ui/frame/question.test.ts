@@ -101,7 +101,20 @@ describe('requirement 14: what an answer does', () => {
   });
 });
 
-describe('what was refused', () => {
+test('requirement 16: what is usual is said to be so, where it is asked and in the review', () => {
+  const [, at = ui] = QUESTIONS.find(([name]) => name === 'eccentricity') ?? [];
+  const [kept] = at.session.kept.parts;
+  const { eccentricity: _, ...others } = kept ?? {};
+  const session = { ...at.session, kept: { ...at.session.kept, parts: [others] } };
+  const open: Ui = { ...at, session: { ...session, at: { at: 'question', id: 'eccentricity', subject: 0 } } };
+  expect(flowing(textFrame(open, USUAL, world))).toContain('Usual answer: centered; Enter keeps it.');
+  const review: Ui = { ...open, session: { ...session, at: { at: 'review', part: 0 } } };
+  expect(flowing(textFrame(review, { columns: 120, rows: 50 }, world))).toMatch(
+    /Off center: centered \(usual answer\) open/,
+  );
+});
+
+describe('requirement 15: what was refused', () => {
   const [, at = ui] = QUESTIONS.find(([name]) => name === 'diameter') ?? [];
 
   test('is told until another text is typed, or none', () => {

@@ -99,7 +99,7 @@ describe('requirement 10: Escape discards no answer', () => {
   });
 });
 
-describe('requirement 11: back, from any question to the first', () => {
+describe('requirements 11 and 15: back, from any question to the first', () => {
   test.each([
     ['←', KEY.left],
     ['Shift-Tab', KEY.shiftTab],
