@@ -24,6 +24,7 @@ export async function lineByLine(
     perform: () => [],
     resultText: () => '',
     viewText: () => '',
+    explainText: (_session, name) => name,
     trialText: () => '',
     ...more,
   });

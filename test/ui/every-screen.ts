@@ -86,6 +86,11 @@ export function everyPlace(ui: Ui, world: World): readonly Named[] {
     ['why', over(diameter, { kind: 'why' }, world)],
     ['help', over(diameter, { kind: 'help' }, world)],
     ['help at the result', over(setTo(ui, { at: 'result' }, world), { kind: 'help' }, world)],
+    [
+      'the words of a question to explain',
+      over(over(diameter, { kind: 'why' }, world), { kind: 'explain' }, world),
+    ],
+    ['nothing to explain', typed(over(diameter, { kind: 'explain' }, world), 'xyzzy')],
     ['half a size', typed(diameter, 'about so')],
     ['a long text', typed(diameter, '123456789 '.repeat(40))],
     ['what is tried', tried],
@@ -115,6 +120,16 @@ export function everyView(ui: Ui, world: World): readonly Named[] {
     ['what is tried of it', tried],
     ['the result of what is tried', goneTo(tried, { at: 'result' }, world)],
     ['its variants', happened(tried, { type: 'name', name: LONG_NAME }, world)[0]],
+    ['the checks to explain', over({ ...at, view: 'why' }, { kind: 'explain' }, world)],
+    ['what to explain, filtered', typed(over(at, { kind: 'explain' }, world), 'reach')],
+    [
+      'a check explained',
+      over({ ...at, view: 'why' }, { kind: 'explained', topic: 'check/reach-high' }, world),
+    ],
+    [
+      'an assumption explained, scrolled',
+      { ...over(at, { kind: 'explained', topic: 'assumption/brakeSafety' }, world), scroll: 10_000 },
+    ],
     ['overview, scrolled', { ...at, scroll: 25 }],
     ['why, scrolled to its end', { ...at, view: 'why', scroll: 10_000 }],
     ['why not this one', { ...at, view: 'why-not', looked: miss }],

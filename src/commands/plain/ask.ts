@@ -4,9 +4,10 @@ import { TEXT_VIEWS } from '../../report/screen-lines.ts';
 import type { Decision } from '../../rules/decision.ts';
 import type { Session } from '../../session/session.ts';
 import { noResultYet } from '../../session/step.ts';
-import type { World } from '../../session/world.ts';
+import { unitsOf, type World } from '../../session/world.ts';
 import { type Left, SIGNAL_CODES } from './farewell.ts';
 import { type Disk, perform } from './perform.ts';
+import { explainLines } from './print-explain.ts';
 import { columnsOf } from './say.ts';
 import { plainShell } from './shell.ts';
 import { trialText } from './trial-text.ts';
@@ -47,6 +48,8 @@ export async function askLineByLine(session: Session, world: World, around: Plai
         if (decision === null) return noResultYet(kept, world);
         return TEXT_VIEWS[view](decision, { width: width(), ascii }).join('\n');
       },
+      explainText: ({ kept }, name) =>
+        explainLines(name, { width: width(), ascii }, unitsOf(kept)).join('\n'),
       trialText: (now) => trialText(now, world, { width: width(), ascii }),
     });
   } finally {

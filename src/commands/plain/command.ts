@@ -8,6 +8,8 @@ export type Command =
   | { readonly kind: 'events'; readonly events: readonly Event[] }
   /** prints a view of the result */
   | { readonly kind: 'view'; readonly view: TextView }
+  /** says what a name means; an empty one: what can be explained */
+  | { readonly kind: 'explain'; readonly name: string }
   /** takes back the last change of an answer */
   | { readonly kind: 'undo' }
   | { readonly kind: 'quit' };
@@ -43,6 +45,7 @@ const COMMANDS: Readonly<Record<string, (rest: string) => Command | null>> = {
   goto: (rest) => doing({ type: 'find', text: rest }),
   save: (rest) => doing({ type: 'write', what: 'answers', file: fileOf(rest) }),
   export: (rest) => doing(exported(rest)),
+  explain: (rest) => ({ kind: 'explain', name: rest }),
   show: (rest) => {
     const view = rest === '' ? 'overview' : rest.toLowerCase().replaceAll(' ', '-');
     return isTextView(view) ? { kind: 'view', view } : null;
@@ -102,6 +105,10 @@ export const HELP: readonly (readonly [command: string, does: string])[] = [
     'goes to a question by its number, or a word of its title, with its part before it where several have it: goto tolerance, goto hinge tolerance; goto open is the first open one',
   ],
   ['why or ?', 'says why this is asked'],
+  [
+    'explain',
+    'lists what can be explained; explain swing says what that is, with its formula and an example worked out',
+  ],
   ['review', 'lists every answer, to be changed by its number'],
   ['parts', 'lists the parts; also: parts add, parts copy 1, parts edit 1, parts rename 1, parts remove 1'],
   [

@@ -30,6 +30,8 @@ export interface Surroundings {
   readonly resultText: (session: Session) => string;
   /** A view of the result in words. */
   readonly viewText: (session: Session, view: TextView) => string;
+  /** What a name means, in words. */
+  readonly explainText: (session: Session, name: string) => string;
   /** What is tried against the answers of the interview, or the variants beside them; empty where it stands at neither. */
   readonly trialText: (session: Session) => string;
 }
@@ -55,6 +57,12 @@ export async function plainShell(start: Session, world: World, around: Surroundi
       const width = around.width();
       say(command.what === 'why' ? whyLines(screen, width) : helpLines(width), around);
       around.print(promptOf(screen));
+      continue;
+    }
+    if (command.kind === 'explain') {
+      around.print('\n');
+      say(lineByLine(around.explainText(session, command.name)), around);
+      around.print(promptOf(screenOf(session, world)));
       continue;
     }
     if (command.kind === 'view') {

@@ -6,6 +6,7 @@ import { asciiRow } from '../look/signs.ts';
 import { situationOf } from '../state/situation.ts';
 import type { Ui } from '../state/ui.ts';
 import { type Context, LEAST_COLUMNS, LEAST_ROWS } from './context.ts';
+import { explainedFrame, explainFrame } from './explain.ts';
 import { jumpFrame, openFrame, placeFrame, startFrame, tryFrame } from './lists.ts';
 import { questionFrame } from './question.ts';
 import { resultFrame } from './results.ts';
@@ -67,6 +68,8 @@ function bodyOf(leaving: Ui, context: Context): readonly Row[] {
     const shown = ui.session.at.at === 'resume' ? { ...behind, over: 'start' as const } : behind;
     return scrolledFrame(ui, 'Help', helpRows(shown, context.width), context);
   }
+  if (ui.over?.kind === 'explain') return explainFrame(ui, context);
+  if (ui.over?.kind === 'explained') return explainedFrame(ui, ui.over.topic, context);
   if (ui.over?.kind === 'try') return tryFrame(ui, context);
   if (ui.over?.kind === 'jump') return jumpFrame(ui, context);
   if (ui.over?.kind === 'open') return openFrame(ui, context);

@@ -1,5 +1,6 @@
 import { readerNames } from '../../report/reader-names.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
+import { termLine, termsIn } from '../../teaching/terms-in.ts';
 import { helpHere } from '../keys/keymap.ts';
 import type { Situation } from '../keys/situation.ts';
 import { padded, wrapped } from '../look/cells.ts';
@@ -22,8 +23,20 @@ export function whyRows(screen: QuestionScreen & Screen, width: number): readonl
           row('The answer is read by:'),
           ...readers.flatMap((name) => wrapped(`- ${name}`, width).map((line) => row(line))),
         ]),
+    ...termRows(screen, width),
     row(''),
     ...wrapped(`Not sure: ${screen.notSure}.`, width).map((line) => row(line, 'quiet')),
+  ];
+}
+
+/** Words of the glossary that the question uses. */
+function termRows({ title, ask, why }: QuestionScreen, width: number): readonly Row[] {
+  const terms = termsIn([title, ask, why.words].join(' '));
+  if (terms.length === 0) return [];
+  return [
+    row(''),
+    row('Words:'),
+    ...terms.flatMap((id) => wrapped(`- ${termLine(id)}`, width).map((line) => row(line))),
   ];
 }
 

@@ -31,7 +31,7 @@ export const onParts = (here: Situation): boolean => letters(here) && here.at ==
 export const onTrial = (here: Situation): boolean => letters(here) && here.at === 'trial';
 export const onVariants = (here: Situation): boolean => letters(here) && here.at === 'variants';
 export const overlaid = ({ over }: Situation): boolean =>
-  over === 'help' || over === 'why' || over === 'lines';
+  over === 'help' || over === 'why' || over === 'lines' || over === 'explained';
 export const reading = (here: Situation): boolean =>
   !listed(here) && (overlaid(here) || result(here) || onTrial(here) || onVariants(here));
 export const moving = (here: Situation): boolean => listed(here) || reading(here);

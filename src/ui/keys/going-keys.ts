@@ -21,6 +21,9 @@ const viewKey = (view: ResultView, shown: string): Binding =>
 
 /** Keys that go somewhere or change something; where two fit, the first takes the key. */
 export const GOING_KEYS: readonly Binding[] = [
+  binding('explain', ['e'], 'explain', 'what a check, a rule or a word means, with an example', (here) => {
+    return result(here) || here.over === 'why';
+  }),
   // as many as the last line has room for; the list of views holds them all
   viewKey('overview', 'answer'),
   viewKey('views', 'views'),

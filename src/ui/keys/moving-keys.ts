@@ -55,6 +55,9 @@ export const MOVING_KEYS: readonly Binding[] = [
       return listed(here) && here.over === 'try';
     },
   ),
+  binding('take', ['enter'], 'explain', 'explains what is highlighted', (here) => {
+    return listed(here) && here.over === 'explain';
+  }),
   binding('take', ['enter'], 'look', 'shows what fails, and by how much', listing('why-not', false)),
   binding('take', ['enter'], 'compare', 'into the comparison, or out of it', listing('compare', true)),
   binding('take', ['enter'], 'write', 'asks where to write it', listing('papers', false)),
@@ -65,7 +68,7 @@ export const MOVING_KEYS: readonly Binding[] = [
   }),
   binding('close', ['escape', 'enter', 'q', '?', 'left', 'shift-tab'], 'close', 'closes this', overlaid),
   binding('close', ['escape', 'shift-tab'], 'close', 'closes this', ({ over }) => {
-    return over === 'jump' || over === 'try' || over === 'find' || over === 'open';
+    return over === 'jump' || over === 'try' || over === 'find' || over === 'open' || over === 'explain';
   }),
   binding('clear', ['escape'], 'clear', 'takes away what is typed', (here) => free(here) && here.typed),
   binding(

@@ -23,6 +23,7 @@ export type Action =
   | 'back'
   | 'not-sure'
   | 'why'
+  | 'explain'
   | 'jump'
   | 'find'
   | 'review'

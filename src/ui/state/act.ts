@@ -39,12 +39,13 @@ export function acted(ui: Ui, action: Exclude<Action, 'row' | 'place' | 'look'>,
     case 'clear':
       return [{ ...ui, field: NOTHING_TYPED, mark: ui.over === null ? ui.mark : 0 }, []];
     case 'close':
-      return over(ui.over?.kind === 'open' ? { kind: 'start' } : null);
+      return over(behind(ui.over));
     case 'back':
       return back(ui, world);
     case 'not-sure':
       return happened(ui, { type: 'not-sure' }, world);
     case 'why':
+    case 'explain':
     case 'jump':
     case 'find':
     case 'help':
@@ -89,6 +90,12 @@ export function acted(ui: Ui, action: Exclude<Action, 'row' | 'place' | 'look'>,
     default:
       return viewed(ui, action);
   }
+}
+
+/** What is seen again where something is closed. */
+function behind(over: Over | null): Over | null {
+  if (over?.kind === 'open') return { kind: 'start' };
+  return over?.kind === 'explained' ? { kind: 'explain' } : null;
 }
 
 function viewed(ui: Ui, action: Action): Turn {

@@ -5,6 +5,7 @@ import type { QuestionScreen, Screen } from '../../session/screen.ts';
 import { screenOf } from '../../session/screen.ts';
 import type { Event, Session } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
+import { explainItems } from './explain-items.ts';
 import { ready } from './not-yet.ts';
 import { PAPER_LIST, PAPERS } from './paper-list.ts';
 import { notAskedWords, REVIEW_STATES, reviewWords } from './review-words.ts';
@@ -58,6 +59,7 @@ export function itemsOf(ui: Ui, world: World): readonly Item[] | null {
   const { over, session, field } = ui;
   if (over?.kind === 'start') return startItems(session);
   if (over?.kind === 'jump') return matching(jumpItems(session, world), field.text);
+  if (over?.kind === 'explain') return matching(explainItems(ui, world), field.text);
   if (over?.kind === 'try') return matching(tryItems(jumpItems(session, world)), field.text);
   if (over !== null && over.kind !== 'find' && over.kind !== 'leave') return null;
   const items =

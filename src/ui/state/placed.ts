@@ -44,6 +44,8 @@ function markAt(ui: Ui, before: Ui, world: World): number {
       ),
     );
   }
+  const { over } = before;
+  if (ui.over?.kind === 'explain' && over?.kind === 'explained') return rowOf((key) => key === over.topic);
   if (ui.over !== null) return 0;
   if (at.at === 'parts') return rowOf((key) => key === 'go on');
   // back from an answer that was changed; whoever has come to the end goes on

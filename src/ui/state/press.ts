@@ -38,7 +38,7 @@ export function press(ui: Ui, key: Key, world: World): Turn {
     if (field === null) return [fresh, []];
     const full = field === fresh.field && key.kind !== 'named' && key.text !== '';
     if (full) return [{ ...fresh, said: FULL_FIELD }, []];
-    const filters = fresh.over?.kind === 'jump' || fresh.over?.kind === 'try' || fresh.over?.kind === 'find';
+    const filters = fresh.over !== null && fresh.over.kind !== 'open';
     const said = lines === null ? null : FIRST_LINE;
     return [{ ...fresh, field, mark: filters ? 0 : fresh.mark, said }, []];
   }

@@ -26,7 +26,7 @@ export function situationOf(ui: Ui, world: World): Situation {
   };
 }
 
-const TYPED_OVER: ReadonlySet<string> = new Set(['jump', 'try', 'find', 'open']);
+const TYPED_OVER: ReadonlySet<string> = new Set(['jump', 'try', 'find', 'open', 'explain']);
 
 /** How the question is answered; null where none is asked. */
 function inputOf({ session }: Ui, world: World): Situation['input'] {

@@ -27,6 +27,9 @@ export type Over =
   | { readonly kind: 'open'; readonly error: string | null }
   | { readonly kind: 'help' }
   | { readonly kind: 'why' }
+  /** everything that can be explained; and one of it, by its name */
+  | { readonly kind: 'explain' }
+  | { readonly kind: 'explained'; readonly topic: string }
   /** what is to be read besides what was said */
   | { readonly kind: 'lines' }
   /** the list of all questions: to go to one, or to try another answer to it */

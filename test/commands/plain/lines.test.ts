@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readCommand } from '../../../src/commands/plain/command.ts';
+import { explainLines } from '../../../src/commands/plain/print-explain.ts';
 import { optionLines } from '../../../src/commands/plain/print-question.ts';
 import { promptOf, screenLines } from '../../../src/commands/plain/print-screen.ts';
 import { helpLines, whyLines } from '../../../src/commands/plain/print-why.ts';
@@ -126,5 +127,28 @@ describe('more of the result, by name', () => {
     ['export quote-sheets q.txt', { what: 'quote-sheets', file: 'q.txt' }],
   ])('%s', (line, written) => {
     expect(readCommand(line, false)).toEqual({ kind: 'events', events: [{ type: 'write', ...written }] });
+  });
+});
+
+describe('explain', () => {
+  const look = { width: 80, ascii: false };
+  test('is a command, with a name or without', () => {
+    expect(readCommand('explain reach high', false)).toEqual({ kind: 'explain', name: 'reach high' });
+    expect(readCommand('explain', false)).toEqual({ kind: 'explain', name: '' });
+  });
+
+  test('a part may be called so', () => {
+    expect(readCommand('explain tray', true)).toMatchObject({ kind: 'events' });
+  });
+
+  test('says what a name means, its picture in words', () => {
+    const text = explainLines('swing', look, 'mm').join('\n');
+    expect(text).toContain('THE WORK TURNS FREELY');
+    expect(text).not.toMatch(/[\u2500-\u257f\u2800-\u28ff]/);
+  });
+
+  test('lists what there is, and names what was meant', () => {
+    expect(explainLines('', look, 'mm').join(' ')).toContain('Checks: swing, faceplate');
+    expect(explainLines('swign', look, 'mm').join(' ')).toContain('Did you mean swing?');
   });
 });

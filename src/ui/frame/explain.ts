@@ -1,0 +1,52 @@
+import { unitsOf } from '../../session/world.ts';
+import type { Explained } from '../../teaching/explained.ts';
+import { explanationLines } from '../../teaching/exports.ts';
+import { qualified } from '../../teaching/find-topic.ts';
+import { TOPICS } from '../../teaching/topics/index.ts';
+import type { Row } from '../look/row.ts';
+import type { Ui } from '../state/ui.ts';
+import type { Context } from './context.ts';
+import { shownItems } from './listing.ts';
+import { listFrame } from './lists.ts';
+import { typedRow } from './question.ts';
+import { scrolledFrame } from './scrolled.ts';
+import { tonedRow } from './toned.ts';
+
+/** Everything that can be explained, what the screen is about first. */
+export function explainFrame(ui: Ui, context: Context): readonly Row[] {
+  return listFrame(
+    ui,
+    {
+      title: 'What does it mean?',
+      right: `${(shownItems(ui, context) ?? []).length} explained`,
+      lead: 'What this screen is about comes first. Type words of a name; Enter explains it, with an example worked out.',
+      below: [],
+      typed: typedRow('Explain ', ui, context),
+    },
+    context,
+  );
+}
+
+/** The explanation that was chosen. */
+export function explainedFrame(ui: Ui, name: string, context: Context): readonly Row[] {
+  return scrolledFrame(ui, 'What it means', explainedRows(ui, name, context), context);
+}
+
+/** Made once for each name, and laid out once for a window: whoever scrolls asks for the same at every key. */
+const made = new Map<string, Explained>();
+const laidOut = new Map<string, readonly Row[]>();
+
+function explainedRows({ session }: Ui, name: string, { width, ascii }: Context): readonly Row[] {
+  const topic = TOPICS.find((each) => qualified(each) === name);
+  if (topic === undefined) return [];
+  const units = unitsOf(session.kept);
+  const key = `${name} ${width} ${ascii} ${units}`;
+  const known = laidOut.get(key);
+  if (known !== undefined) return known;
+  const explained = made.get(name) ?? topic.explain();
+  made.set(name, explained);
+  const rows = explanationLines(explained, { width, ascii, drawn: true }, units).map(tonedRow);
+  laidOut.clear();
+  laidOut.set(key, rows);
+  return rows;
+}
