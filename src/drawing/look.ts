@@ -42,6 +42,11 @@ export const LOOKS = {
   curve: look('heavy', 'solid'),
   guide: look('thin', 'dotted'),
   spot: look('plain', 'solid', 'crossed'),
+  /** forms of bars */
+  met: look('plain', 'solid', 'rising'),
+  conditional: look('plain', 'dashed', 'level'),
+  undecided: look('thin', 'dotted', 'dots'),
+  missed: look('heavy', 'solid', 'crossed'),
 } as const satisfies Readonly<Record<string, Look>>;
 
 export type Thing = keyof typeof LOOKS;

@@ -1,3 +1,4 @@
+import type { Bars } from './bars.ts';
 import type { Thing } from './look.ts';
 
 /**
@@ -24,6 +25,8 @@ export interface Panel {
   readonly marks: readonly Mark[];
   readonly dimensions: readonly Dimension[];
   readonly labels: readonly Label[];
+  /** a panel of bars has nothing else in it */
+  readonly bars?: Bars;
 }
 
 /** mm; x to the right, y up. */

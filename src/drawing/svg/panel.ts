@@ -4,6 +4,7 @@ import type { Keys } from '../keys.ts';
 import { type Lanes, lanesOf } from '../lanes.ts';
 import { boundsOf } from '../outline.ts';
 import type { Panel, Side } from '../scene.ts';
+import { barElements, barsSize } from './bars.ts';
 import { LABEL_AWAY, labelElement, markElements } from './mark.ts';
 import { FIRST_LANE, LANE, measureElements } from './measure.ts';
 import { LINE_HEIGHT, length, type Paper, TEXT_SIZE, textWidth } from './paper.ts';
@@ -58,6 +59,10 @@ function labelRoom(panel: Panel, side: Side, scale: number): number {
 const RING = 7;
 
 export function placedPanel(panel: Panel, scale: number): PlacedPanel {
+  if (panel.bars !== undefined) {
+    const { width, height } = barsSize(panel.bars);
+    return { panel, scale, width: width + 2 * EDGE, height: height + LINE_HEIGHT };
+  }
   const { left, right, low, high } = boundsOf(panel);
   const { around } = roomOf(panel, scale);
   return {
@@ -73,13 +78,18 @@ export function placedPanel(panel: Panel, scale: number): PlacedPanel {
 
 /** The panel as a group, its upper left at a place on the sheet. */
 export function panelElement({ panel, scale }: PlacedPanel, keys: Keys, atX: number, atY: number): Element {
+  const title = textElement(panel.title, EDGE, TEXT_SIZE, { bold: true });
+  const transform = `translate(${length(atX)} ${length(atY)})`;
+  if (panel.bars !== undefined) {
+    return x('g', { transform }, [title, ...barElements(panel.bars, EDGE, LINE_HEIGHT)]);
+  }
   const { left, right, low, high } = boundsOf(panel);
   const { lanes, around } = roomOf(panel, scale);
   const [boxLeft, boxTop] = [around.left, around.above + LINE_HEIGHT];
   const paper: Paper = { scale, left: left - boxLeft * scale, high: high + boxTop * scale };
   const box = [boxLeft, boxTop, boxLeft + (right - left) / scale, boxTop + (high - low) / scale] as const;
-  return x('g', { transform: `translate(${length(atX)} ${length(atY)})` }, [
-    textElement(panel.title, EDGE, TEXT_SIZE, { bold: true }),
+  return x('g', { transform }, [
+    title,
     ...panel.shapes.flatMap((shape) => shapeElements(shape, paper)),
     ...measureElements({ paper, keys, lanes, box }),
     ...panel.labels.map((label) => labelElement(label, paper)),

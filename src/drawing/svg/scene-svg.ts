@@ -51,9 +51,11 @@ export function sceneSvg(scene: Scene, { lengthText }: SvgLook): string {
     textElement(text, EDGE + left, y + line * LINE_HEIGHT + TEXT_SIZE, { bold }),
   );
   const height = y + Math.max(0, ...lines.map(({ line }) => line + 1)) * LINE_HEIGHT + EDGE;
-  const hatches = new Set(
-    scene.panels.flatMap((panel) => panel.shapes.map(({ thing }) => LOOKS[thing].hatch)),
-  );
+  const things = scene.panels.flatMap(({ shapes, bars }) => [
+    ...shapes.map(({ thing }) => thing),
+    ...(bars?.rows ?? []).map(({ form }) => form),
+  ]);
+  const hatches = new Set(things.map((thing) => LOOKS[thing].hatch));
   const root = x(
     'svg',
     {

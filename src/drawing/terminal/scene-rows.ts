@@ -4,6 +4,7 @@ import { type Keys, keysOf } from '../keys.ts';
 import { boundsOf } from '../outline.ts';
 import { roundLength } from '../round-length.ts';
 import type { Panel, Scene } from '../scene.ts';
+import { barRows } from './bar-rows.ts';
 import { dotSize } from './dots.ts';
 import { DOTS_ACROSS } from './grid.ts';
 import { laneCells, panelRows } from './panel-rows.ts';
@@ -28,7 +29,9 @@ export function sceneRows(scene: Scene, look: RowsLook): readonly string[] {
   const dot = commonDot(scene.panels, look);
   const panels = scene.panels.flatMap((panel) => [
     ...wrapped(panel.title, look.columns, ''),
-    ...panelRows(panel, keys, { dot, ascii: look.ascii }),
+    ...(panel.bars === undefined
+      ? panelRows(panel, keys, { dot, ascii: look.ascii })
+      : barRows(panel.bars, look)),
     '',
   ]);
   const scale = scene.toScale ? scaleRows(dot, look) : [];
@@ -80,11 +83,26 @@ function scaleRows(
 
 /** What the numbers and letters stand for. */
 function keyRows({ marks, dimensions }: Keys, { columns, ascii }: RowsLook): readonly string[] {
-  const things = wrapped(marks.map(([key, name]) => `${key} ${name}`).join('   '), columns, '');
+  const things = sideBySide(
+    marks.map(([key, name]) => `${key} ${name}`),
+    columns,
+  );
   const measures = dimensions.flatMap(([key, { name, text, tight }]) =>
     wrapped(`${key} ${name}: ${text}${tight ? (ascii ? ' <--' : ' ←') : ''}`, columns, '  '),
   );
-  return [...(marks.length === 0 ? [] : things), ...measures];
+  return [...things, ...measures];
+}
+
+/** As many in a row as find room, none of them broken as long as it fits into a row. */
+function sideBySide(entries: readonly string[], columns: number): readonly string[] {
+  const rows: string[] = [];
+  for (const entry of entries) {
+    const last = rows.at(-1);
+    const longer = last === undefined ? entry : `${last}   ${entry}`;
+    if (last !== undefined && stringWidth(longer) <= columns) rows[rows.length - 1] = longer;
+    else rows.push(entry);
+  }
+  return rows.flatMap((row) => wrapped(row, columns, '  '));
 }
 
 const wrapped = (text: string, columns: number, hanging: string): readonly string[] =>

@@ -40,9 +40,10 @@ export function bayPanel(decision: Decision, rows: Rows, check: CheckAt): Panel 
   return {
     title: drawnText(say`The bay from above, the operator’s side below`, decision),
     shapes: [
-      rectangle('bay', [0, 0], [bayWide, bayDeep]),
       rectangle('service', [0, 0], [outerWide, outerDeep]),
       rectangle('machine', [left, front], [left + wide, front + long]),
+      // last, since hatching hides what lies under it
+      rectangle('bay', [0, 0], [bayWide, bayDeep]),
     ],
     marks: [
       { at: [left + wide / 2, front + long / 2], name: 'machine', stands: 'on' },

@@ -1,3 +1,4 @@
+import type { Bars } from '../../drawing/bars.ts';
 import type { Panel, Scene } from '../../drawing/scene.ts';
 import { sceneRows } from '../../drawing/terminal/scene-rows.ts';
 import type { Decision } from '../../rules/decision.ts';
@@ -6,7 +7,7 @@ import type { Figure } from './figure.ts';
 import { lengthText } from './length-text.ts';
 
 /** In less a picture shows too little. */
-const LEAST_COLUMNS = 66;
+const LEAST_COLUMNS = 70;
 /** more than half a window, so that something stands beside it */
 const MOST_COLUMNS = 72;
 const ROWS = 22;
@@ -41,6 +42,7 @@ const inAscii = (scene: Scene): Scene => ({
       ...panel,
       title: plainAscii(panel.title),
       marks: panel.marks.map((mark) => ({ ...mark, name: plainAscii(mark.name) })),
+      ...(panel.bars === undefined ? {} : { bars: barsInAscii(panel.bars) }),
       labels: panel.labels.map((label) => ({ ...label, text: plainAscii(label.text) })),
       dimensions: panel.dimensions.map((each) => ({
         ...each,
@@ -49,4 +51,14 @@ const inAscii = (scene: Scene): Scene => ({
       })),
     }),
   ),
+});
+
+const barsInAscii = ({ rows, ticks }: Bars): Bars => ({
+  rows: rows.map((bar) => ({
+    ...bar,
+    name: plainAscii(bar.name),
+    text: plainAscii(bar.text),
+    word: plainAscii(bar.word),
+  })),
+  ticks: ticks.map(({ at, text }) => ({ at, text: plainAscii(text) })),
 });

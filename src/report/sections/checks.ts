@@ -24,6 +24,7 @@ import {
 } from '../checks-at.ts';
 import { elevation } from '../figures/elevation.ts';
 import { faceplatePlan } from '../figures/faceplate-plan.ts';
+import { marginsChart } from '../figures/margins-chart.ts';
 import { partName } from '../names.ts';
 import { qualifier } from '../qualifier.ts';
 import { valueName } from '../value-name.ts';
@@ -47,6 +48,7 @@ export function checks(decision: Decision): readonly Block[] {
         left over: less than nothing means that it falls short, and that something has to be done. Heights are counted
         from the tilt axis, from the rotary axis where nothing tilts.`,
     ),
+    ...figureBlock(marginsChart(decision, at)),
     ...figureBlock(faceplatePlan(decision, at)),
     ...figureBlock(elevation(decision, at)),
     ...STAGES.flatMap((stage) => stageBlocks(decision, stage, staged(all, stage), staged(covered, stage))),

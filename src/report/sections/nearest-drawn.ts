@@ -3,6 +3,7 @@ import { type Block, figureBlock, heading, paragraph } from '../blocks/block.ts'
 import { say } from '../blocks/inline.ts';
 import { elevation } from '../figures/elevation.ts';
 import { faceplatePlan } from '../figures/faceplate-plan.ts';
+import { marginsChart } from '../figures/margins-chart.ts';
 import { picturedArrangement } from '../figures/pictured.ts';
 import { tablePlan } from '../figures/table-plan.ts';
 
@@ -10,7 +11,12 @@ import { tablePlan } from '../figures/table-plan.ts';
 export function nearestDrawn(decision: Decision): readonly Block[] {
   const at = decision.recommended === null ? picturedArrangement(decision) : undefined;
   if (at === undefined) return [];
-  const figures = [faceplatePlan(decision, at), elevation(decision, at), tablePlan(decision, at)];
+  const figures = [
+    marginsChart(decision, at),
+    faceplatePlan(decision, at),
+    elevation(decision, at),
+    tablePlan(decision, at),
+  ];
   const blocks = figures.flatMap(figureBlock);
   if (blocks.length === 0) return [];
   const what =
