@@ -15,6 +15,8 @@ export interface Scene {
   readonly panels: readonly Panel[];
   /** false: a chart, whose lengths are no lengths in the shop */
   readonly toScale: boolean;
+  /** held against each other: on a sheet side by side, however wide that is */
+  readonly abreast?: boolean;
   /** what is not drawn because it is not known, a sentence each */
   readonly notDrawn: readonly string[];
 }

@@ -8,6 +8,8 @@ import { textElement } from './text.ts';
 const RADIUS = 2.3;
 const AWAY = 8;
 export const LABEL_AWAY = 1.5;
+/** How far a number beside a thing comes, its ring counted in. */
+export const MARK_REACH = AWAY + RADIUS;
 
 const WAYS: Readonly<Record<Side | 'on', Point>> = {
   left: [-1, 0],

@@ -5,7 +5,7 @@ import { type Lanes, lanesOf } from '../lanes.ts';
 import { boundsOf } from '../outline.ts';
 import type { Panel, Side } from '../scene.ts';
 import { barElements, barsSize } from './bars.ts';
-import { LABEL_AWAY, labelElement, markElements } from './mark.ts';
+import { LABEL_AWAY, labelElement, MARK_REACH, markElements } from './mark.ts';
 import { FIRST_LANE, LANE, measureElements } from './measure.ts';
 import { LINE_HEIGHT, length, type Paper, TEXT_SIZE, textWidth } from './paper.ts';
 import { shapeElements } from './shape.ts';
@@ -44,8 +44,13 @@ function roomOf(panel: Panel, scale: number): Room {
 
 /** How far words and rings stand out of the picture. */
 function labelRoom(panel: Panel, side: Side, scale: number): number {
-  const ring = panel.marks.some(({ stands }) => stands === side) ? RING : 0;
-  const { left, right } = boundsOf(panel);
+  const { left, right, low, high } = boundsOf(panel);
+  const rings = panel.marks
+    .filter(({ stands }) => stands === side)
+    .map(({ at: [x, y] }) => {
+      const inside = { left: x - left, right: right - x, above: high - y, below: y - low }[side];
+      return MARK_REACH - inside / scale;
+    });
   const out = panel.labels.map(({ at: [x], text, side: own }): number => {
     const wide = textWidth(text, TEXT_SIZE);
     const [inLeft, inRight] = [(x - left) / scale, (right - x) / scale];
@@ -53,10 +58,8 @@ function labelRoom(panel: Panel, side: Side, scale: number): number {
     if (own === 'on') return wide / 2 - (side === 'left' ? inLeft : side === 'right' ? inRight : wide);
     return side === own ? wide + LABEL_AWAY - (own === 'left' ? inLeft : inRight) : 0;
   });
-  return Math.max(ring, ...out);
+  return Math.max(0, ...rings, ...out);
 }
-
-const RING = 7;
 
 export function placedPanel(panel: Panel, scale: number): PlacedPanel {
   if (panel.bars !== undefined) {

@@ -15,9 +15,15 @@ export interface SvgLook {
   readonly lengthText: (mm: number) => string;
 }
 
-/** mm on paper: what a sheet has inside its margins, upright */
-const WIDTH = 184;
-const HEIGHT = 190;
+/** mm on paper */
+interface Sheet {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What a sheet has inside its margins, less the list below the picture. */
+const UPRIGHT: Sheet = { width: 184, height: 190 };
+const LYING: Sheet = { width: 271, height: 130 };
 const EDGE = 3;
 
 /** Scales that drawings are made at: the largest at which all fits. */
@@ -43,7 +49,7 @@ export function sceneSvg(scene: Scene, { lengthText }: SvgLook): string {
     y += Math.max(...row.map(({ height }) => height)) + 2;
   }
   const wide = Math.max(...rows.map((row) => row.reduce((sum, { width }) => sum + width, 0)));
-  const width = Math.max(LEAST_WIDTH, Math.min(WIDTH, wide), wide) + 2 * EDGE;
+  const width = Math.max(LEAST_WIDTH, wide) + 2 * EDGE;
   const bar = scene.toScale ? scaleBar(scale, y, lengthText) : [];
   y += scene.toScale ? 8 : 0;
   const lines = listLines(scene, keys, width - 2 * EDGE);
@@ -90,9 +96,10 @@ interface Layout {
 }
 
 /** In as many columns as lets the panels come out largest. */
-function layoutOf({ panels, toScale }: Scene): Layout {
+function layoutOf({ panels, toScale, abreast = false }: Scene): Layout {
   if (!toScale) return { rows: panels.map((panel) => [placedPanel(panel, 1)]), scale: 1 };
-  const columns = panels.map((_, index) => panels.length - index);
+  const columns = abreast ? [panels.length] : panels.map((_, index) => panels.length - index);
+  const sheet = abreast ? LYING : UPRIGHT;
   const layouts = columns.map((count): Layout => {
     const at = (scale: number): Layout => {
       const placed = panels.map((panel) => placedPanel(panel, scale));
@@ -101,14 +108,14 @@ function layoutOf({ panels, toScale }: Scene): Layout {
       );
       return { rows, scale };
     };
-    return SCALES.map(at).find(fits) ?? at(SCALES.at(-1) ?? 1);
+    return SCALES.map(at).find((each) => fits(each, sheet)) ?? at(SCALES.at(-1) ?? 1);
   });
   return layouts.reduce((best, each) => (each.scale < best.scale ? each : best));
 }
 
-const fits = ({ rows }: Layout): boolean =>
-  rows.every((row) => row.reduce((sum, { width }) => sum + width, 0) <= WIDTH) &&
-  rows.reduce((sum, row) => sum + Math.max(...row.map(({ height }) => height)), 0) <= HEIGHT;
+const fits = ({ rows }: Layout, sheet: Sheet): boolean =>
+  rows.every((row) => row.reduce((sum, { width }) => sum + width, 0) <= sheet.width) &&
+  rows.reduce((sum, row) => sum + Math.max(...row.map(({ height }) => height)), 0) <= sheet.height;
 
 /** A bar of a round length, and the scale at the sheet's own size. */
 function scaleBar(scale: number, y: number, lengthText: (mm: number) => string): readonly Element[] {

@@ -1,8 +1,9 @@
 import type { Machine } from '../../catalog/catalog.ts';
+import { isInside } from '../../drawing/outline.ts';
 import { circle, line, type Point, rectangle, type Shape } from '../../drawing/scene.ts';
 import type { Answers } from '../../questions/answers.ts';
 import type { Arrangement, CheckResult, Decision } from '../../rules/decision.ts';
-import { plain, type Rows } from './known-stack.ts';
+import { type KnownPart, plain, type Rows } from './known-stack.ts';
 import { baseOf, type OnTable } from './on-table.ts';
 import { type Drawn, NOTHING, together } from './stack-shapes.ts';
 
@@ -10,8 +11,8 @@ import { type Drawn, NOTHING, together } from './stack-shapes.ts';
 const aboutMiddle = (thing: Shape['thing'], wide: number, deep: number): Shape =>
   rectangle(thing, [-wide / 2, -deep / 2], [wide / 2, deep / 2]);
 
-/** The table with its slots, and how far the spindle comes. */
-export function tableShapes({ table, travel }: Machine): Drawn {
+/** The table with its slots, and how far the spindle comes. The slots are named where nothing stands on them. */
+export function tableShapes({ table, travel }: Machine, onIt: readonly Shape[]): Drawn {
   const [wide, deep] = table?.size.map(plain) ?? [null, null];
   const [travelX, travelY] = travel.map(plain);
   if (wide === null || wide === undefined || deep === null || deep === undefined) return NOTHING;
@@ -27,19 +28,41 @@ export function tableShapes({ table, travel }: Machine): Drawn {
       { at: [-wide / 2, -deep / 2], name: 'machine table', stands: 'on' },
       ...(slots.length === 0
         ? []
-        : [{ at: [wide * 0.42, 0] as const, name: 'T-slots', stands: 'on' } as const]),
+        : [{ at: free(slotPoints(slots), onIt), name: 'T-slots', stands: 'on' } as const]),
       ...(isReachOpen
         ? []
         : [
             {
-              at: [travelX * 0.4, travelY / 2] as const,
+              at: free(limitPoints(travelX, travelY), onIt),
               name: 'travel of the spindle',
-              stands: 'above',
+              stands: 'on',
             } as const,
           ]),
     ],
   };
 }
+
+/** The first point on which nothing stands; the very first where something stands on all. */
+const free = (points: readonly Point[], onIt: readonly Shape[]): Point =>
+  points.find((each) => !onIt.some(({ form }) => isInside(form, each))) ?? points[0] ?? [0, 0];
+
+/** Where along a slot its number may stand. */
+const slotPoints = (slots: readonly Shape[]): readonly Point[] =>
+  [0.92, 0.08, 0.8, 0.2, 0.65, 0.35].flatMap((share) =>
+    slots.map(({ form }): Point => {
+      const [[left, low] = [0, 0], , [right, high] = [0, 0]] = form.kind === 'polygon' ? form.points : [];
+      return right - left > high - low
+        ? [left + (right - left) * share, (low + high) / 2]
+        : [(left + right) / 2, low + (high - low) * share];
+    }),
+  );
+
+/** Where on the limits of the travel their number may stand. */
+const limitPoints = (wide: number, deep: number): readonly Point[] =>
+  [0.35, -0.35, 0.2, -0.2].flatMap((share): readonly Point[] => [
+    [-wide / 2, deep * share],
+    [wide / 2, deep * share],
+  ]);
 
 /** One about the middle where there is one in the middle; none where that is not said, or does not go with their count. */
 function slotsOf(table: Machine['table'], wide: number, deep: number): readonly Shape[] {
@@ -64,7 +87,7 @@ export function rotaryShapes(rows: Rows, lies: OnTable, swing: CheckResult | nul
   const base = baseOf(rotary);
   const corners = base === null ? null : lies.rectangle(...base);
   const boxes = (rotary.housing ?? []).map(({ along, across }) => lies.rectangle(along, across));
-  const plate = rotary.tilt === null ? null : plain(rotary.faceplate ?? undefined);
+  const plate = plain(rotary.faceplate ?? undefined);
   const need = rotary.tilt === null ? null : plain(swing?.need ?? null);
   const [x, y] = lies.center;
   return together([
@@ -94,16 +117,54 @@ export function rotaryShapes(rows: Rows, lies: OnTable, swing: CheckResult | nul
         },
     plate === null
       ? NOTHING
-      : {
-          shapes: [circle('faceplate', lies.center, plate / 2)],
-          marks: [{ at: [x, y - plate / 4], name: 'faceplate', stands: 'on' }],
-        },
+      : rotary.tilt === null
+        ? levelFaceplate(lies, plate)
+        : {
+            shapes: [circle('faceplate', lies.center, plate / 2)],
+            marks: [{ at: [x, y - plate / 4], name: 'faceplate', stands: 'on' }],
+          },
     {
       shapes: [line('axis', [x - CROSS, y], [x + CROSS, y]), line('axis', [x, y - CROSS], [x, y + CROSS])],
       marks: [],
     },
   ]);
 }
+
+/** On edge, since its axis is level. */
+function levelFaceplate(lies: OnTable, plate: number): Drawn {
+  const [from, to] = lies.rectangle([0, 0], [-plate / 2, plate / 2]);
+  return { shapes: [line('faceplate', from, to)], marks: [{ at: to, name: 'faceplate', stands: 'above' }] };
+}
+
+/** The longest work on a level axis, which stands out from the faceplate; a tilting one has its circle instead. */
+export function workShapes({ table }: Rows, lies: OnTable, work: KnownPart | null): Drawn {
+  if (work === null || table.tilt !== null) return NOTHING;
+  const { fixtureDiameter: F, fixtureHeight: f, radius: R, height: H } = work;
+  const box = (thing: 'fixture' | 'part', from: number, long: number, half: number, name: string): Drawn => {
+    const [low, high] = lies.rectangle([from, from + long], [-half, half]);
+    return {
+      shapes: [rectangle(thing, low, high)],
+      marks: [{ at: middleOf(low, high), name, stands: 'on' }],
+    };
+  };
+  return together([
+    f === null || F === null || f === 0 || F === 0 ? NOTHING : box('fixture', 0, f, F / 2, 'fixture'),
+    f === null || R === null || H === null
+      ? NOTHING
+      : box('part', f, H, R, 'longest work that it holds, as wide as it sweeps'),
+  ]);
+}
+
+/** Where the tips of the tools come, for the part at which a check of the table is tightest. */
+export const tipShapes = (tips: readonly [Point, Point] | null): Drawn =>
+  tips === null
+    ? NOTHING
+    : {
+        shapes: [rectangle('free', ...tips)],
+        marks: [
+          { at: [tips[1][0], (tips[0][1] + tips[1][1]) / 2], name: 'where the tips come', stands: 'right' },
+        ],
+      };
 
 const CROSS = 25;
 
