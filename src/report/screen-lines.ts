@@ -1,7 +1,9 @@
 import type { Decision } from '../rules/decision.ts';
-import { type Block, figureBlock, paragraph } from './blocks/block.ts';
+import { type Block, figureBlock, heading, paragraph } from './blocks/block.ts';
 import { say, words } from './blocks/inline.ts';
 import { type TextLook, textLines } from './exports/text-blocks.ts';
+import { marginsChart } from './figures/margins-chart.ts';
+import { picturedArrangement } from './figures/pictured.ts';
 import { tradeOffChart } from './figures/trade-off-chart.ts';
 import { bigger } from './sections/bigger.ts';
 import { bothWays } from './sections/both-ways.ts';
@@ -87,10 +89,17 @@ const rangesLines: Lines = screen([ranges]);
 /** How many arrangements came to each stage, and how those that were left were ranked. */
 const stagesLines: Lines = (decision, look) =>
   lines(
-    [path, ranking, envelope].flatMap((section) => section(decision)),
+    [path, ranking, margins, envelope].flatMap((section) => section(decision)),
     decision,
     look,
   );
+
+/** What each check of the recommendation, or of what comes nearest to one, leaves over. */
+function margins(decision: Decision): readonly Block[] {
+  const at = picturedArrangement(decision);
+  const chart = at === undefined ? null : marginsChart(decision, at);
+  return chart === null ? [] : [heading(2, say`How tight each check is`), ...figureBlock(chart)];
+}
 
 /** One arrangement that did not pass: what fails, by how much, what can help. */
 export const missLines = (decision: Decision, id: string, look: TextLook): readonly string[] =>

@@ -22,8 +22,7 @@ import {
   ofCoveredParts,
   worstFirst,
 } from '../checks-at.ts';
-import { elevation } from '../figures/elevation.ts';
-import { faceplatePlan } from '../figures/faceplate-plan.ts';
+import { type Explanation, explained } from '../figures/explanations.ts';
 import { marginsChart } from '../figures/margins-chart.ts';
 import { partName } from '../names.ts';
 import { qualifier } from '../qualifier.ts';
@@ -31,6 +30,7 @@ import { valueName } from '../value-name.ts';
 import { splitValuePath, valueUnit, valueWords } from '../value-words.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { STAGE_WORDS } from '../wording/stages.ts';
+import { drawnBeside } from './drawn-beside.ts';
 
 /** Every check of the recommended arrangement: one line each, and behind it every part with its numbers. */
 export function checks(decision: Decision): readonly Block[] {
@@ -40,6 +40,8 @@ export function checks(decision: Decision): readonly Block[] {
   const covered = ofCoveredParts(at);
   const staged = (checks: readonly CheckAt[], stage: StageId): readonly CheckAt[] =>
     checks.filter(({ result }) => result.stage === stage);
+  // the table and the building are drawn where they are compared
+  const drawn = explained(decision, at, worstFirst(covered), ['faceplate', 'stack']);
   return [
     heading(2, say`Its checks`),
     paragraph(
@@ -49,9 +51,9 @@ export function checks(decision: Decision): readonly Block[] {
         from the tilt axis, from the rotary axis where nothing tilts.`,
     ),
     ...figureBlock(marginsChart(decision, at)),
-    ...figureBlock(faceplatePlan(decision, at)),
-    ...figureBlock(elevation(decision, at)),
-    ...STAGES.flatMap((stage) => stageBlocks(decision, stage, staged(all, stage), staged(covered, stage))),
+    ...STAGES.flatMap((stage) =>
+      stageBlocks(decision, stage, staged(all, stage), staged(covered, stage), drawn),
+    ),
   ];
 }
 
@@ -60,6 +62,7 @@ function stageBlocks(
   stage: StageId,
   all: readonly CheckAt[],
   covered: readonly CheckAt[],
+  drawn: readonly Explanation[],
 ): readonly Block[] {
   if (all.length === 0) return [];
   const { title, asks } = STAGE_WORDS[stage];
@@ -83,6 +86,9 @@ function stageBlocks(
         whereOf(decision, each),
       ]),
     ),
+    ...drawn
+      .filter(({ check }) => check.result.stage === stage)
+      .flatMap((each) => drawnBeside(decision, each)),
     details(say`Every part, with formula, numbers and source: ${words(title.toLowerCase())}`, [
       ...firstOfEach(all).flatMap(({ result }) =>
         checkBlocks(

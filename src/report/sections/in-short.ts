@@ -1,5 +1,5 @@
 import type { Decision } from '../../rules/decision.ts';
-import { type Block, heading, list, paragraph } from '../blocks/block.ts';
+import { type Block, figureBlock, heading, list, paragraph } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, strong, verdictSign, words } from '../blocks/inline.ts';
 import { checkNumbers } from '../check-numbers.ts';
 import { checkPart } from '../check-part.ts';
@@ -10,6 +10,7 @@ import {
   ofCoveredParts,
   tightestChecks,
 } from '../checks-at.ts';
+import { explanationOf } from '../figures/explanations.ts';
 import { arrangementName, partName } from '../names.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { MEASURE_WORDS } from '../wording/measures.ts';
@@ -32,13 +33,21 @@ export function inShort(decision: Decision): readonly Block[] {
     paragraph(recommendation(decision, at)),
     ...(checks.length === 0
       ? []
-      : [paragraph(say`Where it is tightest:`), list(checks.map((each) => checkLine(decision, each)))]),
+      : [
+          paragraph(say`Where it is tightest:`),
+          list(checks.map((each) => checkLine(decision, each))),
+          ...drawn(decision, at, checks),
+        ]),
     paragraph(say`What it gives up, and what it asks for:`),
     list([...notHeld(decision, at), nextBest(decision), ...condition(at)]),
     heading(2, say`What it is made of`),
     list(pieces(decision, at)),
   ];
 }
+
+/** The first of the tightest, which stands above it, in its picture. */
+const drawn = (decision: Decision, at: ArrangementAt, [first]: readonly CheckAt[]): readonly Block[] =>
+  first === undefined ? [] : figureBlock(explanationOf(decision, at, first));
 
 function recommendation(decision: Decision, { arrangement, path }: ArrangementAt): Line {
   const name = strong(arrangementName(decision, arrangement.id, ['recommended']));

@@ -1,5 +1,5 @@
 import type { Decision } from '../../rules/decision.ts';
-import { type Block, list, paragraph } from '../blocks/block.ts';
+import { type Block, figureBlock, list, paragraph } from '../blocks/block.ts';
 import { enumerate, say, strong, words } from '../blocks/inline.ts';
 import { checkPart } from '../check-part.ts';
 import {
@@ -10,6 +10,7 @@ import {
   firstOfEach,
   worstFirst,
 } from '../checks-at.ts';
+import { explanationOf } from '../figures/explanations.ts';
 import { arrangementName } from '../names.ts';
 import { remediesLeft } from '../remedies-left.ts';
 import { REMEDY_WORDS } from '../wording/remedies.ts';
@@ -32,7 +33,13 @@ export function oneMiss(decision: Decision, id: string): readonly Block[] {
   const open = against.filter(({ result }) => result.verdict === 'open');
   return [
     paragraph(say`${name}, judged with ${settingOf(at)}: ${where}.`),
-    ...(failing.length === 0 ? [] : [paragraph(say`What fails, the worst first:`), told(decision, failing)]),
+    ...(failing.length === 0
+      ? []
+      : [
+          paragraph(say`What fails, the worst first:`),
+          told(decision, failing),
+          ...drawn(decision, at, failing),
+        ]),
     ...(open.length === 0 ? [] : [paragraph(say`What is open:`), told(decision, open)]),
     ...(failing.length + open.length === 0
       ? [paragraph(say`No check fails: too few of the hours are left.`)]
@@ -40,6 +47,12 @@ export function oneMiss(decision: Decision, id: string): readonly Block[] {
     ...helps(decision, at, failing),
     ...wouldPass(decision, at),
   ];
+}
+
+/** The worst that a picture shows. */
+function drawn(decision: Decision, at: ArrangementAt, failing: readonly CheckAt[]): readonly Block[] {
+  const shown = failing.map((each) => explanationOf(decision, at, each)).find((each) => each !== null);
+  return figureBlock(shown ?? null);
 }
 
 /** Each check once, at the part where it is worst; the other parts by their names. */

@@ -1,5 +1,8 @@
 import { arrangementRows, type CheckRow, checkRows } from '../../report/arrangement-rows.ts';
+import { arrangementAt } from '../../report/checks-at.ts';
 import { explanations } from '../../report/figures/explanations.ts';
+import { figureRows } from '../../report/figures/figure-rows.ts';
+import { marginsChart } from '../../report/figures/margins-chart.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { padded, widthOf, wrapped } from '../look/cells.ts';
 import { EMPTY, type Row, row, type Span, type Tone } from '../look/row.ts';
@@ -35,6 +38,8 @@ export function checkListRows(decision: Decision, width: number, ascii: boolean)
           EMPTY,
         ];
   const drawn = explanations(decision, id, { width, ascii });
+  const at = arrangementAt(decision, id);
+  const chart = at === undefined ? null : marginsChart(decision, at);
   const instead = INSTEAD[decision.outcome];
   return [
     ...(instead === null ? [] : [...text(instead, 'strong'), EMPTY]),
@@ -43,6 +48,7 @@ export function checkListRows(decision: Decision, width: number, ascii: boolean)
       'quiet',
     ),
     EMPTY,
+    ...apart(chart === null ? [] : figureRows(chart, decision, { width, ascii }).map((line) => row(line))),
     ...section(`${name}, and the parts that it holds`, held),
     ...section('Parts that it does not hold, or that are open', others),
   ];

@@ -66,7 +66,9 @@ function bodyRows(ui: Ui, { world, width, ascii }: Context): readonly Row[] {
       const id = ui.looked ?? '';
       const full = ready(() => world.decisionWith(kept, id));
       if (full === undefined || full === null) return WORKING;
-      return textOnce(full, look, `why not ${id}`, () => missLines(full, id, look).map(tonedRow));
+      return textOnce(full, look, `why not ${id}`, () =>
+        missLines(full, id, { ...look, drawn: true }).map(tonedRow),
+      );
     }
     case 'compare': {
       const every = ready(() => world.everyArrangement(kept));
