@@ -99,8 +99,8 @@ function words(
       ? textElement(text, x1, y1 - 1.2, look)
       : textElement(text, x1 - 1.2, y1, { ...look, upward: true });
   }
-  if (long > LETTER + 2 * ARROW) {
-    return level ? textElement(key, x1, y1 - 1.2, look) : textElement(key, x1 - 2, y1 + 1.1, look);
+  if (long > LEAST_FOR_LETTER) {
+    return level ? textElement(key, x1, y1 - 1.2, look) : textElement(key, x1 - 2.6, y1 + 1.1, look);
   }
   return level
     ? textElement(key, Math.max(from[0], to[0]) + ARROW * 2 + 2, y1 + 1.1, look)
@@ -108,3 +108,7 @@ function words(
 }
 
 const LETTER = 3;
+/** mm on paper of a measure that has its letter between its arrows */
+export const LEAST_FOR_LETTER = LETTER + 2 * ARROW;
+/** how far the letter of a shorter one reaches beyond it */
+export const LETTER_REACH = ARROW * 2 + 2 + LETTER;

@@ -1,12 +1,12 @@
 import type { Element } from 'xast';
 import { x } from 'xastscript';
 import type { Keys } from '../keys.ts';
-import { type Lanes, lanesOf } from '../lanes.ts';
+import { isLevel, type Lanes, lanesOf, spanOf } from '../lanes.ts';
 import { boundsOf } from '../outline.ts';
-import type { Panel, Side } from '../scene.ts';
+import type { Panel, Point, Side } from '../scene.ts';
 import { barElements, barsSize } from './bars.ts';
 import { LABEL_AWAY, labelElement, MARK_REACH, markElements } from './mark.ts';
-import { FIRST_LANE, LANE, measureElements } from './measure.ts';
+import { FIRST_LANE, LANE, LEAST_FOR_LETTER, LETTER_REACH, measureElements } from './measure.ts';
 import { LINE_HEIGHT, length, type Paper, TEXT_SIZE, textWidth } from './paper.ts';
 import { shapeElements } from './shape.ts';
 import { textElement } from './text.ts';
@@ -32,7 +32,12 @@ interface Room {
 
 function roomOf(panel: Panel, scale: number): Room {
   const lanes = lanesOf(panel.dimensions, LEAST_ON_PAPER * scale);
-  const beside = (side: Side): number => roomBeside(lanes[side].length) + labelRoom(panel, side, scale);
+  const beside = (side: Side): number =>
+    Math.max(
+      roomBeside(lanes[side].length) + labelRoom(panel, side, scale),
+      ringRoom(panel, side, scale),
+      letterRoom(panel, side, scale),
+    );
   const around = {
     left: beside('left'),
     right: beside('right'),
@@ -42,23 +47,46 @@ function roomOf(panel: Panel, scale: number): Room {
   return { lanes, around };
 }
 
-/** How far words and rings stand out of the picture. */
-function labelRoom(panel: Panel, side: Side, scale: number): number {
+/** From a point to the edges of the picture, mm on paper. */
+function insetOf(panel: Panel, [x, y]: Point, side: Side, scale: number): number {
   const { left, right, low, high } = boundsOf(panel);
-  const rings = panel.marks
-    .filter(({ stands }) => stands === side)
-    .map(({ at: [x, y] }) => {
-      const inside = { left: x - left, right: right - x, above: high - y, below: y - low }[side];
-      return MARK_REACH - inside / scale;
-    });
-  const out = panel.labels.map(({ at: [x], text, side: own }): number => {
+  return { left: x - left, right: right - x, above: high - y, below: y - low }[side] / scale;
+}
+
+/** How far rings stand out of the picture. */
+const ringRoom = (panel: Panel, side: Side, scale: number): number =>
+  Math.max(
+    0,
+    ...panel.marks
+      .filter(({ stands }) => stands === side)
+      .map(({ at }) => MARK_REACH - insetOf(panel, at, side, scale)),
+  );
+
+/** How far the letters of short measures stand out, which are written behind their upper or right end. */
+function letterRoom(panel: Panel, side: Side, scale: number): number {
+  if (side === 'left' || side === 'below') return 0;
+  const short = panel.dimensions.filter((each) => {
+    const [low, high] = spanOf(each);
+    return isLevel(each) === (side === 'right') && (high - low) / scale < LEAST_FOR_LETTER;
+  });
+  return Math.max(
+    0,
+    ...short.flatMap(({ from, to }) =>
+      [from, to].map((end) => LETTER_REACH - insetOf(panel, end, side, scale)),
+    ),
+  );
+}
+
+/** How far words stand out of the picture. */
+function labelRoom(panel: Panel, side: Side, scale: number): number {
+  const out = panel.labels.map(({ at, text, side: own }): number => {
     const wide = textWidth(text, TEXT_SIZE);
-    const [inLeft, inRight] = [(x - left) / scale, (right - x) / scale];
+    const [inLeft, inRight] = [insetOf(panel, at, 'left', scale), insetOf(panel, at, 'right', scale)];
     if (own === 'above' || own === 'below') return side === own ? LINE_HEIGHT : 0;
     if (own === 'on') return wide / 2 - (side === 'left' ? inLeft : side === 'right' ? inRight : wide);
     return side === own ? wide + LABEL_AWAY - (own === 'left' ? inLeft : inRight) : 0;
   });
-  return Math.max(0, ...rings, ...out);
+  return Math.max(0, ...out);
 }
 
 export function placedPanel(panel: Panel, scale: number): PlacedPanel {
@@ -96,6 +124,6 @@ export function panelElement({ panel, scale }: PlacedPanel, keys: Keys, atX: num
     ...panel.shapes.flatMap((shape) => shapeElements(shape, paper)),
     ...measureElements({ paper, keys, lanes, box }),
     ...panel.labels.map((label) => labelElement(label, paper)),
-    ...panel.marks.flatMap((mark) => markElements(mark, paper, keys)),
+    ...markElements(panel.marks, paper, keys, LINE_HEIGHT),
   ]);
 }

@@ -102,7 +102,7 @@ function sideBySide(entries: readonly string[], columns: number): readonly strin
     if (last !== undefined && stringWidth(longer) <= columns) rows[rows.length - 1] = longer;
     else rows.push(entry);
   }
-  return rows.flatMap((row) => wrapped(row, columns, '  '));
+  return rows.flatMap((row) => (stringWidth(row) > columns ? wrapped(row, columns, '  ') : [row]));
 }
 
 const wrapped = (text: string, columns: number, hanging: string): readonly string[] =>

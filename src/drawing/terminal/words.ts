@@ -46,13 +46,19 @@ const NEARBY: readonly Point[] = [
   [3, 0],
   [1, -1],
   [-1, 1],
+  [-3, 0],
+  [1, 1],
+  [-1, -1],
+  [0, -2],
+  [0, 2],
 ];
 
 function drawMark(grid: Grid, cell: Point, { stands }: Mark, key: string): void {
   const [column, row] = placed(cell, key.length, stands);
-  const free = NEARBY.map(([x, y]): Point => [column + x, row + y]).find(([x, y]) =>
-    isFree(grid, x, y, key.length),
-  );
-  const [x, y] = free ?? [column, row];
+  const places = NEARBY.map(([x, y]): Point => [column + x, row + y]);
+  // two numbers side by side would read as one
+  const apart = places.find(([x, y]) => isFree(grid, x - 1, y, key.length + 2));
+  const free = places.find(([x, y]) => isFree(grid, x, y, key.length));
+  const [x, y] = apart ?? free ?? [column, row];
   setSigns(grid, x, y, key);
 }

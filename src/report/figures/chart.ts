@@ -60,7 +60,7 @@ export function chartOf(decision: Decision, x: Axis, y: Axis): Chart {
       labels: [
         ...onX,
         ...onY,
-        { at: [-2, HIGH + 6], text: y.title, side: 'right' },
+        { at: [1, HIGH + 6], text: y.title, side: 'right' },
         { at: [WIDE, -12], text: x.title, side: 'left' },
       ],
     },

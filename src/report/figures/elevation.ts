@@ -2,21 +2,27 @@ import type { Decision } from '../../rules/decision.ts';
 import { type Inline, joined, number, say, words } from '../blocks/inline.ts';
 import type { ArrangementAt } from '../checks-at.ts';
 import { arrangementName, partName } from '../names.ts';
+import { axialStack } from './axial-stack.ts';
 import { checkTold } from './check-told.ts';
 import { drawnText, type Figure, isSame, notKnown } from './figure.ts';
 import { plain } from './known-stack.ts';
+import { onItsSide } from './on-its-side.ts';
 import { HEIGHT_CHECKS, type StackSubject, stackSubject } from './stack-subject.ts';
 import { sweepPanel } from './sweep-panel.ts';
 import { type TiltStop, tiltPanel } from './tilt-panel.ts';
-import { tilted } from './tilted-view.ts';
+import { tilted, tiltedView } from './tilted-view.ts';
 import { tiltsOf, tipsAt } from './tips-at.ts';
 
 /**
- * The stack from the side at every tilt at which it is cut and while it tilts, for the family at which a check of heights
- * is tightest. Null where nothing tilts under an upright spindle, or where it is not known how.
+ * The stack from the side, for the family at which a check of heights is tightest: at every tilt at which it is cut and while
+ * it tilts; on a single axis across it and along it. Null where it is not known how it stands.
  */
 export function elevation(decision: Decision, at: ArrangementAt): Figure | null {
-  const subject = stackSubject(decision, at);
+  return tiltingStack(decision, at) ?? axialStack(decision, at);
+}
+
+function tiltingStack(decision: Decision, at: ArrangementAt): Figure | null {
+  const subject = stackSubject(decision, at, tiltedView);
   if (subject === null) return null;
   const { part, known, rows } = subject;
   const p = plain(rows.table.faceOffset);
@@ -36,6 +42,7 @@ export function elevation(decision: Decision, at: ArrangementAt): Figure | null 
     tiltPanel(subject, stop, { high: index === high, low: index === low, stack: index === 0 }, half),
   );
   const greatest = tilts.at(-1) ?? 0;
+  const all = greatest === 0 ? panels : [...panels, sweepPanel(subject, greatest, half)];
   const said = wordsOf(subject);
   return {
     words: said,
@@ -43,7 +50,7 @@ export function elevation(decision: Decision, at: ArrangementAt): Figure | null 
       name: 'stack-from-the-side',
       title: drawnText(say`The stack from the side`, decision),
       description: drawnText(said, decision),
-      panels: greatest === 0 ? panels : [...panels, sweepPanel(subject, greatest, half)],
+      panels: subject.view.laidOver ? all.map(onItsSide) : all,
       toScale: true,
       notDrawn: notDrawn(subject),
     },
@@ -89,9 +96,9 @@ function halfWidth({ view, rows, known }: StackSubject, tilts: readonly number[]
 }
 
 /** The greatest tilt is a number of the verdict, where it is neither level nor square. */
-function titleOf({ at, part }: StackSubject, tilt: number): readonly Inline[] {
-  if (tilt === 0) return say`Level, as it is clamped`;
-  if (tilt === 90) return say`On its side, tilted square`;
+function titleOf({ at, part, view }: StackSubject, tilt: number): readonly Inline[] {
+  if (tilt === 0) return view.laidOver ? say`As it is clamped` : say`Level, as it is clamped`;
+  if (tilt === 90) return view.laidOver ? say`Tilted square` : say`On its side, tilted square`;
   const check = at.arrangement.checks.findIndex(
     (each) => each.check === 'tilt-range' && each.part === part.name,
   );
@@ -106,7 +113,10 @@ function wordsOf({ decision, at, part, view, checks }: StackSubject): readonly I
   const family =
     first === undefined ? words('the work') : partName(decision, part.name, [...first.path, 'part']);
   const told = HEIGHT_CHECKS.flatMap((check) => checks[check] ?? []).map(checkTold);
-  return say`${name}, carrying ${family}, seen ${words(view.seenFrom)}, to scale. Heights above the tilt axis: ${joined(told)}.`;
+  const counted = words(
+    view.laidOver ? 'From the tilt axis toward the spindle' : 'Heights above the tilt axis',
+  );
+  return say`${name}, carrying ${family}, seen ${words(view.seenFrom)}, to scale. ${counted}: ${joined(told)}.`;
 }
 
 /** What a reader might miss. */

@@ -64,6 +64,10 @@ function sizeOf({ shape, stands, size, diameter, length }: Part): Size {
   return { length: null, width: null, height: null, isRound: false };
 }
 
+/** Where the answer is that says how high a part stands; on a level axis how far it reaches from its fixture. */
+export const heightPath = ({ shape, stands }: Part): Path =>
+  shape === 'block' ? ['size', 2] : stands === 'upright' ? ['length'] : ['diameter'];
+
 /** The rows that an arrangement is made of; the table is the rotary, or the one built in. */
 export interface Rows {
   readonly machine: Machine;

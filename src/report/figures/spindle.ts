@@ -48,11 +48,12 @@ export function spindleAt(
   };
 }
 
-/** The heights between which the nose travels, as level lines. */
-export function noseTravel({ view, checks }: StackSubject, half: number): Drawn {
+/** Between which ends the nose travels, as lines from left to right. */
+export function noseTravel({ rows, view, checks }: StackSubject, left: number, right: number): Drawn {
+  const isLevel = rows.machine.spindle === 'horizontal';
   const ends = [
-    ['reach-high', 'highest position of the nose'],
-    ['reach-low', 'lowest position of the nose'],
+    ['reach-high', isLevel ? 'position of the nose farthest back' : 'highest position of the nose'],
+    ['reach-low', isLevel ? 'position of the nose farthest in' : 'lowest position of the nose'],
   ] as const;
   const drawn = ends.flatMap(([check, name]) => {
     const have = checks[check]?.result.have;
@@ -60,8 +61,8 @@ export function noseTravel({ view, checks }: StackSubject, half: number): Drawn 
     const y = view.axis + have;
     return [
       {
-        shape: line('limit', [-half, y], [half, y]),
-        mark: { at: [-half + 20, y] as const, name, stands: 'above' as const },
+        shape: line('limit', [left, y], [right, y]),
+        mark: { at: [left + 20, y] as const, name, stands: 'above' as const },
       },
     ];
   });

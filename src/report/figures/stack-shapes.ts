@@ -31,26 +31,35 @@ export function standing(view: TiltedView, rows: Rows): Drawn {
     ],
     marks: [],
   };
+  const span = acrossSpan(rows);
   return together([
-    machineTable(view, rows),
-    platesBelow(view, rows),
-    housing(view, rows),
-    base(view, rows),
+    machineTable(view, rows, span),
+    platesBelow(view, span),
+    housing(
+      view,
+      rows,
+      (rows.rotary?.housing ?? []).map(({ across }) => across),
+    ),
+    base(view, span),
+    upright(view, span),
     cross,
   ]);
 }
 
-const baseSpan = ({ rotary }: Rows): readonly [low: number, high: number] | null => {
+const acrossSpan = ({ rotary }: Rows): Span | null => {
   const [across, center] = [plain(rotary?.base.across), plain(rotary?.base.centerAcross)];
   return across === null || center === null ? null : [-center, across - center];
 };
 
+/** From where to where something reaches in the picture, from the axis or the faceplate. */
+export type Span = readonly [low: number, high: number];
+
 /** The table's top, as far as it goes, with solid ground below it. */
-function machineTable(view: TiltedView, rows: Rows): Drawn {
+export function machineTable(view: TiltedView, rows: Rows, span: Span | null): Drawn {
   const { table } = rows.machine;
   const size = plain(table?.size[view.level === 'x' ? 0 : 1]);
   if (view.place === null || size === null) return NOTHING;
-  const reach = Math.max(...(baseSpan(rows) ?? [0]).map(Math.abs), view.axis) + BEYOND;
+  const reach = Math.max(...(span ?? [0]).map(Math.abs), view.axis) + BEYOND;
   const left = Math.max(-reach, -size / 2 - view.place);
   const right = Math.min(reach, size / 2 - view.place);
   return {
@@ -60,8 +69,7 @@ function machineTable(view: TiltedView, rows: Rows): Drawn {
 }
 
 /** As large as the base, as they are reckoned. */
-function platesBelow(view: TiltedView, rows: Rows): Drawn {
-  const span = baseSpan(rows);
+export function platesBelow(view: TiltedView, span: Span | null): Drawn {
   if (view.plates === 0 || span === null) return NOTHING;
   const [a, b] = span.map((v) => still(view, v, 0)[0]) as [number, number];
   const [left, right] = [Math.min(a, b), Math.max(a, b)];
@@ -71,31 +79,35 @@ function platesBelow(view: TiltedView, rows: Rows): Drawn {
   };
 }
 
-function housing(view: TiltedView, { rotary }: Rows): Drawn {
-  const boxes = rotary?.housing ?? [];
-  const shapes = boxes.map(({ across: [low, high], top }) => {
+/** Its boxes as they reach in the picture, each as high as it is above the base. */
+export function housing(view: TiltedView, { rotary }: Rows, spans: readonly Span[]): Drawn {
+  const boxes = (rotary?.housing ?? []).flatMap(({ top }, index) => {
+    const span = spans[index];
+    return span === undefined ? [] : [{ top, span }];
+  });
+  const shapes = boxes.map(({ span: [low, high], top }) => {
     const [a, b] = [still(view, low, 0)[0], still(view, high, 0)[0]];
     return rectangle('housing', [Math.min(a, b), view.plates], [Math.max(a, b), view.plates + top]);
   });
   const first = boxes[0];
   if (first === undefined) return NOTHING;
-  const [, high] = first.across;
-  const at: Point = still(view, high - 12, view.plates + first.top - 12);
+  const at: Point = still(view, first.span[1] - 12, view.plates + first.top - 12);
   return { shapes, marks: [{ at, name: 'housing beside the work', stands: 'on' }] };
 }
 
-/** Its foot on the plates, and up to the tilt axis where it stands: the body itself is in no catalog. */
-function base(view: TiltedView, rows: Rows): Drawn {
-  const span = baseSpan(rows);
+/** Its foot on the plates: the body itself is in no catalog. */
+export function base(view: TiltedView, span: Span | null): Drawn {
   if (span === null) return NOTHING;
   const [low, high] = span;
-  const foot = line('base', still(view, low, view.plates), still(view, high, view.plates));
-  const upright = line('axis', [0, view.plates], [0, view.axis]);
   return {
-    shapes: [foot, upright],
+    shapes: [line('base', still(view, low, view.plates), still(view, high, view.plates))],
     marks: [{ at: still(view, high - 15, view.plates), name: 'base of the rotary', stands: 'above' }],
   };
 }
+
+/** Up to the tilt axis where it stands. */
+const upright = (view: TiltedView, span: Span | null): Drawn =>
+  span === null ? NOTHING : { shapes: [line('axis', [0, view.plates], [0, view.axis])], marks: [] };
 
 /** What tilts: faceplate, fixture and part, as far as they are known. */
 export function tilting(view: TiltedView, rows: Rows, part: KnownPart, tilt: number): Drawn {
@@ -115,15 +127,28 @@ export function tilting(view: TiltedView, rows: Rows, part: KnownPart, tilt: num
         },
     F === null || f === null || f === 0 || F === 0
       ? NOTHING
-      : {
-          shapes: [box('fixture', F / 2, p, p + f)],
-          marks: [{ at: at(0, p + f / 2), name: 'fixture', stands: 'on' }],
-        },
+      : named(box('fixture', F / 2, p, p + f), 'fixture', view.sign, Math.min(F, f)),
     R === null || H === null || f === null
       ? NOTHING
-      : {
-          shapes: [box('part', R, p + f, p + f + H)],
-          marks: [{ at: at(0, p + f + H / 2), name: 'part, as wide as it sweeps', stands: 'on' }],
-        },
+      : named(box('part', R, p + f, p + f + H), 'part, as wide as it sweeps', -view.sign, Math.min(2 * R, H)),
   ]);
+}
+
+/** What is smaller, mm, would be hidden by its number. */
+const LEAST_NAMED = 75;
+
+/** A thing with its number on it; beside it, to the right (1) or left (-1), where it is too small for that. */
+export function named(shape: Shape, name: string, side: number, size: number): Drawn {
+  const points = 'points' in shape.form ? shape.form.points : [];
+  const middle = (axis: 0 | 1): number =>
+    points.reduce((sum, point) => sum + point[axis], 0) / Math.max(1, points.length);
+  if (size >= LEAST_NAMED) {
+    return { shapes: [shape], marks: [{ at: [middle(0), middle(1)], name, stands: 'on' }] };
+  }
+  const [first] = points.toSorted((a, b) => side * (b[0] - a[0]));
+  const at: Point =
+    first === undefined
+      ? [middle(0), middle(1)]
+      : [(first[0] * 3 + middle(0)) / 4, (first[1] * 3 + middle(1)) / 4];
+  return { shapes: [shape], marks: [{ at, name, stands: side > 0 ? 'right' : 'left' }] };
 }

@@ -1,10 +1,10 @@
 import type { Part } from '../../questions/answers.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
-import type { Decision } from '../../rules/decision.ts';
+import type { Arrangement, Decision } from '../../rules/decision.ts';
 import type { ArrangementAt, CheckAt } from '../checks-at.ts';
 import { type KnownPart, knownPart, type Rows, rowsOf } from './known-stack.ts';
 import { tightestPart } from './tightest-part.ts';
-import { type TiltedView, tiltedView } from './tilted-view.ts';
+import type { TiltedView } from './tilted-view.ts';
 
 /** The checks of heights over a tilt axis. */
 export const HEIGHT_CHECKS = ['reach-high', 'reach-low', 'index-clear', 'table-clear'] as const;
@@ -29,11 +29,15 @@ export interface StackSubject {
 
 /**
  * The family at which a check of heights is worst: of those that the arrangement holds, or where it does not pass of all. Null where
- * nothing tilts under an upright spindle, or where it is not known how.
+ * it cannot be looked at so.
  */
-export function stackSubject(decision: Decision, at: ArrangementAt): StackSubject | null {
+export function stackSubject(
+  decision: Decision,
+  at: ArrangementAt,
+  viewOf: (arrangement: Arrangement, rows: Rows) => TiltedView | null,
+): StackSubject | null {
   const rows = rowsOf(decision, at.arrangement);
-  const view = rows === null ? null : tiltedView(at.arrangement, rows);
+  const view = rows === null ? null : viewOf(at.arrangement, rows);
   if (rows === null || view === null) return null;
   const found = tightestPart(decision, at, isHeight);
   if (found === null || !isHeight(found.worst.result.check)) return null;

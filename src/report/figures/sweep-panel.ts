@@ -23,7 +23,7 @@ export function sweepPanel(subject: StackSubject, greatest: number, half: number
     tilting(view, rows, known, greatest),
     sweeps(subject, greatest),
     tool,
-    noseTravel(subject, half),
+    noseTravel(subject, -half, half),
   ]);
   return {
     title: drawnText(say`While it tilts, from level to the most`, decision),

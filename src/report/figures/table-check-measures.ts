@@ -23,7 +23,8 @@ export function tableCheckMeasures(decision: Decision, way: Standing): readonly 
     worst === null || need === null || have === null ? null : stretchOf(decision, way, need, have);
   if (worst === null || need === null || have === null || stretch === null) return [];
   const { axis, begins, runs } = stretch;
-  const [x, y] = way.lies.center;
+  // from the edges of the table, so that no line runs across what stands on it
+  const [x, y] = edgesOf(way);
   const side: Side = axis === 0 ? 'below' : 'left';
   const name = words(CHECK_WORDS[worst.result.check].name);
   const measure = (what: string, key: 'need' | 'have' | 'margin', at: number): readonly Dimension[] =>
@@ -42,6 +43,11 @@ export function tableCheckMeasures(decision: Decision, way: Standing): readonly 
     ...measure('margin', 'margin', runs === 1 ? begins + need : begins - have),
   ];
 }
+
+const edgesOf = ({ rows: { machine } }: Standing): readonly [left: number, front: number] => {
+  const [wide = null, deep = null] = machine.table?.size.map(plain) ?? [];
+  return [-(wide ?? 0) / 2, -(deep ?? 0) / 2];
+};
 
 /** Null where the numbers of the check are none that are laid out here. */
 function stretchOf(decision: Decision, way: Standing, need: number, have: number): Stretch | null {

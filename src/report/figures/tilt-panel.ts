@@ -1,10 +1,10 @@
 import type { Dimension, Panel } from '../../drawing/scene.ts';
 import type { TipBox } from '../../mechanics/geometry/tip-box.ts';
-import { type Inline, say } from '../blocks/inline.ts';
+import { type Inline, say, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import { drawnText, measured } from './figure.ts';
 import { heightMeasures } from './height-measures.ts';
-import { plain } from './known-stack.ts';
+import { heightPath, plain } from './known-stack.ts';
 import { noseTravel, spindleAt } from './spindle.ts';
 import { type Drawn, NOTHING, standing, tilting, together } from './stack-shapes.ts';
 import type { StackSubject } from './stack-subject.ts';
@@ -30,7 +30,7 @@ export function tiltPanel(
       standing(view, rows),
       tilting(view, rows, known, stop.tilt),
       tools(subject, stop.tips),
-      stop.tips === null ? NOTHING : noseTravel(subject, half),
+      stop.tips === null ? NOTHING : noseTravel(subject, -half, half),
     ]),
     dimensions: [
       ...(shown.stack ? stackMeasures(subject, -half) : []),
@@ -72,8 +72,6 @@ function stackMeasures(
     );
   const p = plain(rows.table.faceOffset);
   const f = known.fixtureHeight;
-  const upright =
-    part.shape === 'block' ? ['size', 2] : part.stands === 'upright' ? ['length'] : ['diameter'];
   return [
     ...(view.plates === 0
       ? []
@@ -81,8 +79,14 @@ function stackMeasures(
     ...(rows.rotary === null
       ? []
       : measure(say`center height of the rotary`, [...rows.tablePath, 'centerHeight'], view.plates)),
-    ...measure(say`faceplate above the tilt axis`, [...rows.tablePath, 'faceOffset'], view.axis),
+    ...measure(
+      say`faceplate ${words(view.laidOver ? 'off' : 'above')} the tilt axis`,
+      [...rows.tablePath, 'faceOffset'],
+      view.axis,
+    ),
     ...(p === null ? [] : measure(say`fixture`, [...answer, 'holding', 'height'], view.axis + p)),
-    ...(p === null || f === null ? [] : measure(say`part`, [...answer, ...upright], view.axis + p + f)),
+    ...(p === null || f === null
+      ? []
+      : measure(say`part`, [...answer, ...heightPath(part)], view.axis + p + f)),
   ];
 }

@@ -40,14 +40,17 @@ export function inShort(decision: Decision): readonly Block[] {
         ]),
     paragraph(say`What it gives up, and what it asks for:`),
     list([...notHeld(decision, at), nextBest(decision), ...condition(at)]),
+    ...drawn(decision, at, checks),
     heading(2, say`What it is made of`),
     list(pieces(decision, at)),
   ];
 }
 
-/** The first of the tightest, which stands above it, in its picture. */
-const drawn = (decision: Decision, at: ArrangementAt, [first]: readonly CheckAt[]): readonly Block[] =>
-  first === undefined ? [] : figureBlock(explanationOf(decision, at, first));
+/** The tightest check in its picture. */
+function drawn(decision: Decision, at: ArrangementAt, [first]: readonly CheckAt[]): readonly Block[] {
+  const figure = first === undefined ? null : explanationOf(decision, at, first);
+  return figure === null ? [] : [paragraph(say`The tightest of it, drawn:`), ...figureBlock(figure)];
+}
 
 function recommendation(decision: Decision, { arrangement, path }: ArrangementAt): Line {
   const name = strong(arrangementName(decision, arrangement.id, ['recommended']));
