@@ -73,10 +73,12 @@ function fieldOf(bar: Bar, bars: Bars, field: number, zero: number, ascii: boole
   return cells.join('');
 }
 
-/** The numbers on the axis, each over its place, as far as they do not meet. */
+/** The numbers on the axis, each over its place, as far as they do not meet: zero and the ends before the others. */
 function axisOf(bars: Bars, field: number): string {
   const cells = Array.from({ length: field }, () => ' ');
-  for (const { at, text } of bars.ticks) {
+  const [low, high] = barSpan(bars);
+  const rank = (at: number): number => (at === 0 ? 0 : at === low || at === high ? 1 : 2);
+  for (const { at, text } of bars.ticks.toSorted((a, b) => rank(a.at) - rank(b.at))) {
     const middle = cellOf(at, barSpan(bars), field);
     const start = Math.max(0, Math.min(field - text.length, middle - Math.floor(text.length / 2)));
     const around = cells.slice(Math.max(0, start - 1), start + text.length + 1);

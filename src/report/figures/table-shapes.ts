@@ -151,7 +151,7 @@ export function workShapes({ table }: Rows, lies: OnTable, work: KnownPart | nul
     f === null || F === null || f === 0 || F === 0 ? NOTHING : box('fixture', 0, f, F / 2, 'fixture'),
     f === null || R === null || H === null
       ? NOTHING
-      : box('part', f, H, R, 'longest work that it holds, as wide as it sweeps'),
+      : box('part', f, H, R, 'longest work, as wide as it sweeps'),
   ]);
 }
 

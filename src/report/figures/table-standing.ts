@@ -17,9 +17,9 @@ export interface Standing {
   readonly at: ArrangementAt;
   readonly rows: Rows;
   readonly lies: OnTable;
-  /** at the largest work that it holds */
+  /** at the largest work that it holds, of all where it holds none */
   readonly swing: CheckAt | null;
-  /** the longest work that it holds, as it lies on a level axis */
+  /** the longest of the same work, as it lies on a level axis */
   readonly longest: KnownPart | null;
   /** of the checks on the table the one that gives way first */
   readonly worst: CheckAt | null;
@@ -35,9 +35,10 @@ export function standingOf(decision: Decision, at: ArrangementAt): Standing | nu
     return null;
   const size = rows.machine.table?.size.map(plain) ?? [null];
   if (size.includes(null)) return null;
-  const swings = ofCoveredParts(at).filter(
-    ({ result }) => result.check === 'swing' && plain(result.need) !== null,
-  );
+  const isSwing = ({ result }: CheckAt): boolean => result.check === 'swing' && plain(result.need) !== null;
+  const covered = ofCoveredParts(at).filter(isSwing);
+  // what holds nothing is looked at with whatever there is
+  const swings = covered.length > 0 ? covered : checksAt(at).filter(isSwing);
   const largest = swings.toSorted((a, b) => Number(b.result.need) - Number(a.result.need))[0] ?? null;
   const asked = at.arrangement.passes === 'yes' ? ofCoveredParts(at) : checksAt(at);
   const [worst = null] = worstFirst(asked.filter(({ result }) => TABLE_CHECKS.includes(result.check)));

@@ -1,9 +1,11 @@
 import { describe, expect, it, test } from 'vitest';
-import type { Panel } from '../../../src/drawing/scene.ts';
-import { arrangementAt } from '../../../src/report/checks-at.ts';
+import type { Panel, Scene } from '../../../src/drawing/scene.ts';
+import { sceneSvg } from '../../../src/drawing/svg/scene-svg.ts';
+import { findAt } from '../../../src/report/blocks/path.ts';
+import { type ArrangementAt, arrangementAt } from '../../../src/report/checks-at.ts';
 import { picturedArrangement } from '../../../src/report/figures/pictured.ts';
 import { tablePlan } from '../../../src/report/figures/table-plan.ts';
-import type { Decision } from '../../../src/rules/decision.ts';
+import type { CheckResult, Decision } from '../../../src/rules/decision.ts';
 import { expectClose } from '../../close-to.ts';
 import { demoDecisions } from '../demo-decisions.ts';
 import { drawnOf, spanOf } from './demo-figures.ts';
@@ -17,7 +19,7 @@ const allDrawn = drawnOf(DECISIONS, tablePlan);
 const countOf = (panel: Panel, thing: string): number =>
   panel.shapes.filter((each) => each.thing === thing).length;
 
-describe.each(allDrawn)('The table of $what', ({ decision, arrangement, scene }) => {
+describe.each(allDrawn)('25. Sketches: the table of $what', ({ decision, arrangement, scene }) => {
   const [panel] = scene.panels as [Panel];
   const machine = decision.inputs.catalog.machines.find(({ id }) => id === arrangement.machine);
 
@@ -87,6 +89,91 @@ describe('The tables of the demo shop', () => {
       expect(base.low).toBeGreaterThanOrEqual(table.low - 1e-9);
       expect(base.high).toBeLessThanOrEqual(table.high + 1e-9);
     }
+  });
+});
+
+describe('Two mountings', () => {
+  const drawn = new Map(
+    ['shop', 'shop-own-mill', 'shop-school-workshop'].map((shop) => {
+      const decision = new Map(DECISIONS).get(shop) as Decision;
+      const at = arrangementAt(decision, decision.recommended);
+      const scene = at === undefined ? null : (tablePlan(decision, at)?.scene ?? null);
+      if (scene === null) throw new Error(`nothing is drawn of ${shop}`);
+      return [shop, { decision, scene }];
+    }),
+  );
+  const sceneOf = (shop: string): Scene => drawn.get(shop)?.scene as Scene;
+
+  it('stand side by side at one scale, on paper', () => {
+    for (const { scene } of drawn.values()) {
+      expect(scene.panels).toHaveLength(2);
+      const svg = sceneSvg(scene, { lengthText: (mm) => `${mm} mm` });
+      const places = [...svg.matchAll(/translate\(([\d.]+) ([\d.]+)\)/g)].map(([, x, y]) => [
+        Number(x),
+        Number(y),
+      ]);
+      const [first, second] = places as [[number, number], [number, number]];
+      expect(second[0]).toBeGreaterThan(first[0]);
+      expect(second[1]).toBe(first[1]);
+      expect(svg.match(/1 : \d+/g)).toHaveLength(1);
+    }
+  });
+
+  it('say why one of them does not pass, in its title and in a sentence with its numbers', () => {
+    expect(sceneOf('shop-own-mill').panels[1]?.title).toBe(
+      'Tilt axis along Y, the door below – base on the table fails',
+    );
+    expect(sceneOf('shop-own-mill').notDrawn[0]).toMatch(
+      /does not pass: base on the table, 430 mm.* needed, 410 mm.* there\.$/,
+    );
+    expect(sceneOf('shop-school-workshop').panels[1]?.title).toContain('tailstock fails');
+    expect(
+      sceneOf('shop')
+        .panels.map(({ title }) => title)
+        .join(),
+    ).not.toContain('fails');
+  });
+
+  it('measure the check that gives way first, its margin heavier', () => {
+    for (const { decision, scene } of drawn.values()) {
+      for (const panel of scene.panels) {
+        const tight = panel.dimensions.filter((each) => each.tight);
+        expect(tight).toHaveLength(1);
+        const [check] = [tight[0]?.path.slice(0, -1) ?? []].map(
+          (path) => findAt(decision, path) as CheckResult,
+        );
+        expect(['table-footprint', 'travel-x', 'travel-y', 'column']).toContain(check?.check);
+      }
+    }
+  });
+
+  it('name each measure of theirs by the mounting, so that none is taken for the other', () => {
+    for (const { scene } of drawn.values()) {
+      const names = scene.panels.map(({ dimensions }) => dimensions.map(({ name }) => name));
+      const both = (names[0] ?? []).filter((name) => names[1]?.includes(name));
+      expect(both).toEqual(['length of the table', 'X travel', 'depth of the table', 'Y travel']);
+    }
+  });
+
+  it('are one with a reason where the base is held one way only', () => {
+    const { decision } = drawn.get('shop') as { decision: Decision };
+    const at = arrangementAt(decision, decision.recommended) as ArrangementAt;
+    const { rotaries } = decision.inputs.catalog;
+    const one = rotaries.map((row) =>
+      row.id === at.arrangement.rotary
+        ? { ...row, hold: { [at.arrangement.mounting]: { keyWidth: 18, pitches: [80] } } }
+        : row,
+    );
+    const changed: Decision = {
+      ...decision,
+      arrangements: [at.arrangement],
+      inputs: { ...decision.inputs, catalog: { ...decision.inputs.catalog, rotaries: one } },
+    };
+    const scene = tablePlan(changed, { ...at, path: ['arrangements', 0] })?.scene;
+    expect(scene?.panels).toHaveLength(1);
+    expect(scene?.notDrawn.join()).toMatch(
+      /Not drawn is the tilt axis along X: the catalog names no way to hold the base like that\./,
+    );
   });
 });
 
