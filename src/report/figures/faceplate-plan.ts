@@ -2,10 +2,11 @@ import { circle, type Dimension, line, type Mark, rectangle, type Shape } from '
 import type { Part } from '../../questions/answers.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
 import type { Decision } from '../../rules/decision.ts';
-import { type Inline, joined, say } from '../blocks/inline.ts';
+import { type Inline, joined, say, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import type { ArrangementAt, CheckAt } from '../checks-at.ts';
 import { arrangementName, partName } from '../names.ts';
+import { CHECK_WORDS } from '../wording/checks.ts';
 import { checkTold } from './check-told.ts';
 import { drawnText, type Figure, measured, notKnown } from './figure.ts';
 import { type KnownPart, knownPart, plain, rowsOf } from './known-stack.ts';
@@ -21,6 +22,10 @@ interface Seen {
   readonly faceplate: number | null;
   readonly facePath: Path;
   readonly swing: CheckAt | undefined;
+  /** whether the part stands on the faceplate */
+  readonly stands: CheckAt | undefined;
+  /** the one of both that gives way first */
+  readonly worst: CheckAt;
 }
 
 /**
@@ -39,6 +44,8 @@ export function faceplatePlan(decision: Decision, at: ArrangementAt): Figure | n
     faceplate: plain(rows.table.faceplate ?? undefined),
     facePath: [...rows.tablePath, 'faceplate'],
     swing: own.find(({ result }) => result.check === 'swing'),
+    stands: own.find(({ result }) => result.check === 'faceplate'),
+    worst,
   };
   const outline = outlineOf(seen);
   if (outline === null) return null;
@@ -107,27 +114,14 @@ const markAt = (name: string, radius: number, share: number, stands: Mark['stand
   return { at: [radius * share, stands === 'below' ? -high : high], name, stands };
 };
 
-function measuresOf(
-  decision: Decision,
-  { part, answer, known, faceplate, facePath, swing }: Seen,
-): readonly Dimension[] {
-  const across = (
-    name: readonly Inline[],
-    path: Path,
-    long: number | null,
-    side: 'above' | 'below',
-    tight = false,
-  ) => (long === null ? [] : measured(decision, { name, path, from: [-long / 2, 0], side, tight }));
+function measuresOf(decision: Decision, seen: Seen): readonly Dimension[] {
+  const { part, answer, known, faceplate, facePath, stands } = seen;
+  const across = (name: readonly Inline[], path: Path, long: number | null, side: 'above' | 'below') =>
+    long === null ? [] : measured(decision, { name, path, from: [-long / 2, 0], side });
   const e = known.eccentricity ?? 0;
   const [a = null, b = null] = known.faces;
-  const swings = (key: 'need' | 'have'): number | null => plain(swing?.result[key] ?? null);
   return [
-    ...(swing === undefined
-      ? []
-      : [
-          ...across(say`swing, needed`, [...swing.path, 'need'], swings('need'), 'below', true),
-          ...across(say`swing, there is`, [...swing.path, 'have'], swings('have'), 'below'),
-        ]),
+    ...checkMeasures(decision, seen),
     ...across(say`fixture`, [...answer, 'holding', 'diameter'], known.fixtureDiameter || null, 'above'),
     ...(part.shape !== 'block' || a === null || b === null
       ? []
@@ -153,6 +147,31 @@ function measuresOf(
           side: 'above',
         })
       : []),
-    ...across(say`faceplate`, facePath, faceplate, 'above'),
+    // the verdict measures it where it is about it
+    ...(stands === undefined ? across(say`faceplate`, facePath, faceplate, 'above') : []),
   ];
+}
+
+/** What the checks need and have across the axis; the circle around the part is about its own. */
+function checkMeasures(decision: Decision, { swing, stands, worst, known }: Seen): readonly Dimension[] {
+  return [swing, stands].flatMap((check): readonly Dimension[] => {
+    if (check === undefined) return [];
+    const { result, path } = check;
+    const name = words(CHECK_WORDS[result.check].name);
+    const center = check === stands ? (known.eccentricity ?? 0) : 0;
+    const measure = (what: string, key: 'need' | 'have', about: number): readonly Dimension[] => {
+      const long = plain(result[key]);
+      if (long === null || long === 0) return [];
+      const from = [about - long / 2, 0] as const;
+      const tight = result === worst.result && key === 'need';
+      return measured(decision, {
+        name: say`${name}, ${words(what)}`,
+        path: [...path, key],
+        from,
+        side: 'below',
+        tight,
+      });
+    };
+    return [...measure('needed', 'need', center), ...measure('there is', 'have', 0)];
+  });
 }

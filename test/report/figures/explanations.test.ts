@@ -36,8 +36,7 @@ describe('The figure that explains a check', () => {
       expect(isMeasured).toBe(true);
       const tight = figure.scene.panels.flatMap(({ dimensions }) => dimensions.filter((each) => each.tight));
       const place = JSON.stringify(check.path).slice(0, -1);
-      if (kind !== 'faceplate')
-        expect(tight.some(({ path }) => JSON.stringify(path).startsWith(place))).toBe(true);
+      expect(tight.some(({ path }) => JSON.stringify(path).startsWith(place))).toBe(true);
     }
   });
 
@@ -53,8 +52,7 @@ describe('The figure that explains a check', () => {
       ),
     );
     const missing = Object.keys(EXPLAINED_BY).filter((check) => !measured.has(check as 'swing'));
-    // the faceplate is drawn with the swing, and compares a diameter with one that may be a chuck's
-    expect(missing).toEqual(['faceplate']);
+    expect(missing).toEqual([]);
   });
 
   it('is none for what has no place', () => {
@@ -83,7 +81,7 @@ test('In the report each figure follows the check that it shows, in the stage of
   const found = figuresWithLead(checksSection(SHOP), SHOP).filter(({ name }) => name !== 'margins');
   expect(found.map(({ name }) => name)).toEqual(['work-on-the-faceplate', 'stack-from-the-side']);
   expect(found.map(({ lead }) => lead)).toEqual([
-    expect.stringMatching(/^To scale, swing at .+: .+ needed, .+ there, ✓ holds\.$/),
+    expect.stringMatching(/^To scale, faceplate size at .+: .+ needed, .+ there, ✓ holds\.$/),
     expect.stringMatching(/^To scale, tilting under the tool at .+: .+ needed, .+ there, ✓ holds\.$/),
   ]);
 });
