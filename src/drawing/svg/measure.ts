@@ -96,7 +96,7 @@ function words(
   const look = { anchor: 'middle', bold: dimension.tight, rim: true } as const;
   if (long > textWidth(text, TEXT_SIZE) + 2 * ARROW) {
     return level
-      ? textElement(text, x1, y1 - 1.2, look)
+      ? textElement(text, x1, y1 - 1.5, look)
       : textElement(text, x1 - 1.2, y1, { ...look, upward: true });
   }
   if (long > LEAST_FOR_LETTER) {

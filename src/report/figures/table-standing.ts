@@ -10,7 +10,7 @@ import { type OnTable, onTable } from './on-table.ts';
 import { tiltsOf, tipsAt } from './tips-at.ts';
 
 /** Checks whose numbers are lengths on the table. */
-export const TABLE_CHECKS: readonly CheckId[] = ['table-footprint', 'travel-x', 'travel-y', 'column'];
+const TABLE_CHECKS: readonly CheckId[] = ['table-footprint', 'travel-x', 'travel-y', 'column'];
 
 /** One way in which the rotary can stand. */
 export interface Standing {
