@@ -33,11 +33,7 @@ export function inShort(decision: Decision): readonly Block[] {
     paragraph(recommendation(decision, at)),
     ...(checks.length === 0
       ? []
-      : [
-          paragraph(say`Where it is tightest:`),
-          list(checks.map((each) => checkLine(decision, each))),
-          ...drawn(decision, at, checks),
-        ]),
+      : [paragraph(say`Where it is tightest:`), list(checks.map((each) => checkLine(decision, each)))]),
     paragraph(say`What it gives up, and what it asks for:`),
     list([...notHeld(decision, at), nextBest(decision), ...condition(at)]),
     ...drawn(decision, at, checks),

@@ -43,7 +43,7 @@ test('Nothing with a single axis is left without a stack where its sizes are kno
   expect(missing).toEqual([]);
 });
 
-describe.each([...axial, ...builtIn])('25. Sketches: the stack of $what', ({ decision, scene }) => {
+describe.each([...axial, ...builtIn])('requirement 25: the stack of $what', ({ decision, scene }) => {
   it('has measures as long as the numbers of the verdict', () => expectTrueMeasures(scene, decision));
 
   it('says nothing of what is undefined, and has no empty words', () => {

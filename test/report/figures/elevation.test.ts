@@ -29,7 +29,7 @@ const points = (panel: Panel, thing: string) =>
   things(panel, thing).flatMap(({ form }) => ('points' in form ? form.points : []));
 const measureIn = (panel: Panel, name: string) => panel.dimensions.find((each) => each.name === name);
 
-describe.each(allDrawn)('25. Sketches: the elevation of $what', ({ decision, scene }) => {
+describe.each(allDrawn)('requirement 25: the elevation of $what', ({ decision, scene }) => {
   it('has measures as long as the numbers of the verdict', () => expectTrueMeasures(scene, decision));
 
   it('says nothing of what is undefined, and has no empty words', () => {

@@ -53,7 +53,7 @@ test('All kinds of figures are among them', () => {
   ]);
 });
 
-describe.each(every)('25. Sketches: $what', ({ decision, figure }) => {
+describe.each(every)('requirement 25: $what', ({ decision, figure }) => {
   const { scene } = figure;
   const document = read(scene, decision);
   const texts = [...document.querySelectorAll('text')].map(({ textContent }) => textContent ?? '');

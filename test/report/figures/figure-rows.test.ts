@@ -21,7 +21,7 @@ const FIGURES =
   AT === undefined ? [] : [elevation(SHOP, AT), tablePlan(SHOP, AT)].filter((each) => each !== null);
 const LOOK = { width: 120, ascii: false } as const;
 
-describe('25. Sketches: a figure on a screen', () => {
+describe('requirement 25: a figure on a screen', () => {
   it('is round where it is round', () => {
     const figure = { scene: sceneOf(panelOf([circle('tool', [0, 0], 90)])), words: say`A circle` };
     const dots = dotsIn(figureRows(figure, SHOP, LOOK));

@@ -24,7 +24,7 @@ const barsOf = ({ scene }: (typeof allDrawn)[number]): Bars => {
   return panel.bars;
 };
 
-describe.each(allDrawn)('25. Sketches: the margins of $what', (drawn) => {
+describe.each(allDrawn)('requirement 25: the margins of $what', (drawn) => {
   const { shop, arrangement, scene } = drawn;
   const { rows } = barsOf(drawn);
   const json = JSON_OF.get(shop) as Decision;

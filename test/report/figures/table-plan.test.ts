@@ -19,7 +19,7 @@ const allDrawn = drawnOf(DECISIONS, tablePlan);
 const countOf = (panel: Panel, thing: string): number =>
   panel.shapes.filter((each) => each.thing === thing).length;
 
-describe.each(allDrawn)('25. Sketches: the table of $what', ({ decision, arrangement, scene }) => {
+describe.each(allDrawn)('requirement 25: the table of $what', ({ decision, arrangement, scene }) => {
   const [panel] = scene.panels as [Panel];
   const machine = decision.inputs.catalog.machines.find(({ id }) => id === arrangement.machine);
 
