@@ -73,6 +73,12 @@ describe('requirement 1: at 60x20', () => {
     );
   });
 
+  test('what the answer before did is told on one line', () => {
+    const [, at = ui] = QUESTIONS.find(([name]) => name === 'diameter') ?? [];
+    const shown = flowing(textFrame(pressed(at, world, '24.5', '\r'), LEAST, world));
+    expect(shown).toMatch(/After Diameter: (still )?\d+ of 458 arrangements left/);
+  });
+
   test('a refusal stays whole: what is accepted is read, not guessed', () => {
     const size = QUESTIONS.find(([name]) => name === 'size')?.[1] ?? ui;
     expect(flowing(textFrame(typed(size, '95 x 60'), LEAST, world))).toContain(
