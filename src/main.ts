@@ -53,6 +53,11 @@ try {
         const { verifyCommand } = await import('./commands/verify.ts');
         return verifyCommand(file);
       },
+      lesson: async (name, options) => {
+        const { lessonCommand } = await import('./commands/lesson.ts');
+        const { stdin, stdout, stderr, env } = process;
+        return lessonCommand(name, options, { stdin, stdout, stderr, env });
+      },
       explain: async (topic, options) => {
         const { explainCommand } = await import('./commands/explain.ts');
         return explainCommand(topic, options);

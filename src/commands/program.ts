@@ -9,6 +9,7 @@ export interface Commands {
   readonly decide: (file: string, options: Options) => Promise<number>;
   readonly catalogCheck: (folders: readonly string[], options: Options) => Promise<number>;
   readonly verify: (file: string) => Promise<number>;
+  readonly lesson: (name: string | undefined, options: Options) => Promise<number>;
   readonly explain: (topic: string | undefined, options: Options) => Promise<number>;
 }
 
@@ -146,6 +147,7 @@ function commandLine(commands: Commands, version: string, finish: (code: number)
       finish(await commands.verify(file));
     });
   explainCommand(program, commands, finish);
+  lessonCommand(program, commands, finish);
   return program;
 }
 
@@ -161,6 +163,20 @@ function explainCommand(program: Command, commands: Commands, finish: (code: num
     .action(async (topic: readonly string[], options: Options) => {
       const name = topic.length === 0 ? undefined : topic.join(' ');
       finish(await commands.explain(name, { ...program.opts<Options>(), ...options }));
+    });
+}
+
+function lessonCommand(program: Command, commands: Commands, finish: (code: number) => void): void {
+  program
+    .command('lesson')
+    .description('a lesson: predict, reveal, why; lists all')
+    .argument('[lesson]', 'its name in the list, or a file of your own')
+    .allowExcessArguments(false)
+    .addOption(catalogOption())
+    .addOption(asciiOption())
+    .addOption(unitsOption())
+    .action(async (name: string | undefined, options: Options) => {
+      finish(await commands.lesson(name, { ...program.opts<Options>(), ...options }));
     });
 }
 

@@ -20,6 +20,7 @@ async function run(...argv: string[]) {
       catalogCheck: called('check', 0),
       verify: (file) => called('verify', 1)(file, {}),
       explain: called('explain', 0),
+      lesson: called('lesson', 0),
     },
     { version: '1.2.3', print: (text) => printed.push(text), complain: (line) => complaints.push(line) },
   );
@@ -54,6 +55,12 @@ describe('what is asked for is run with its options, and gives its exit code', (
     expect(code).toBe(0);
     expect(calls).toEqual([['explain', 'reach high', { ascii: true, input: true }]]);
     expect((await run('explain')).calls[0]?.[1]).toBe(undefined);
+  });
+
+  test('lesson, with its name or without', async () => {
+    const { calls } = await run('lesson', 'reach', '--units', 'inch');
+    expect(calls).toEqual([['lesson', 'reach', { units: 'inch', input: true }]]);
+    expect((await run('lesson')).calls[0]?.[1]).toBe(undefined);
   });
 
   test('decide', async () => {
@@ -140,6 +147,7 @@ test('a fault inside a command is not mistaken for a wrong command line', async 
     catalogCheck: failing,
     verify: failing,
     explain: failing,
+    lesson: failing,
   };
   await expect(runProgram(['decide', 'x'], commands, usage)).rejects.toThrow('broken');
 });

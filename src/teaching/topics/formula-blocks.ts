@@ -58,12 +58,12 @@ export function shownFormula(
 type Place = readonly (string | number)[];
 
 /** What is given: symbols with their words, units and numbers. */
-export const givenTable = (shown: ShownFormula, place: Place): Block =>
+export const givenTable = (shown: ShownFormula, place: Place, heading = 'In the example'): Block =>
   table(
     [
       [say`Symbol`, 'left'],
       [say`What it is`, 'left'],
-      [say`In the example`, 'right'],
+      [[words(heading)], 'right'],
     ],
     shown.given.map(({ unit }, index) => [
       [codeData(at(...place, 'given', index, 'symbol'))],

@@ -1,0 +1,122 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import type { Readable, Writable } from 'node:stream';
+import { readCatalog } from '../catalog/read.ts';
+import { nearest } from '../documents/nearest.ts';
+import { printable } from '../documents/printable.ts';
+import { describeProblem } from '../documents/problem.ts';
+import { readFileText } from '../documents/read-file.ts';
+import { writeFileText } from '../documents/write-file.ts';
+import type { LengthUnits } from '../quantities/kinds.ts';
+import { type KeptRuns, keptRuns, keptRunsText } from '../teaching/lessons/kept-runs.ts';
+import { readLesson } from '../teaching/lessons/read-lesson.ts';
+import { LESSON_START } from '../teaching/lessons/run-lesson.ts';
+import { prepareLesson } from '../teaching/lessons/step-key.ts';
+import { demoCatalog } from './demo-catalog.ts';
+import { UNUSABLE } from './outcome-codes.ts';
+import { lessonShell } from './plain/lesson-shell.ts';
+import { columnsOf } from './plain/say.ts';
+import { typedLines } from './plain/typed-lines.ts';
+import { usualSessionFile } from './session-file.ts';
+
+export interface LessonOptions {
+  readonly catalog?: readonly string[];
+  readonly ascii?: boolean;
+  readonly units?: LengthUnits;
+}
+
+/** What it reads from and writes to, so that tests can stand in for it. */
+export interface LessonAround {
+  readonly stdin: Readable & { readonly isTTY?: boolean };
+  readonly stdout: Writable & { readonly columns?: number };
+  readonly stderr: Writable;
+  readonly env: Readonly<Record<string, string | undefined>>;
+}
+
+/** Beside the interview that is kept. */
+const runsFile = (env: LessonAround['env']): string => join(dirname(usualSessionFile(env)), 'lessons.json');
+
+const lessonsFolder = (): string => join(demoCatalog(), 'lessons');
+
+/** Names of the lessons that come with the program. */
+const lessonNames = (): readonly string[] =>
+  readdirSync(lessonsFolder())
+    .filter((file) => file.endsWith('.yaml'))
+    .map((file) => file.slice(0, -'.yaml'.length))
+    .sort();
+
+/**
+ * `fivesides lesson`: lists the lessons that come with the program; with a name, or a file of one's own, goes through it line
+ * by line. Exit code 0; 2 where there is no such lesson, or it cannot be used: one line per problem.
+ */
+export async function lessonCommand(
+  name: string | undefined,
+  options: LessonOptions,
+  around: LessonAround,
+): Promise<number> {
+  const complain = (lines: readonly string[]): number => {
+    for (const line of lines) around.stderr.write(`${printable(line)}\n`);
+    return UNUSABLE;
+  };
+  if (name === undefined) return listLessons(around);
+  const file = fileOf(name);
+  if (file === null) {
+    const meant = nearest(name, lessonNames());
+    const hint = meant === undefined ? '' : ` (did you mean ${meant}?)`;
+    return complain([`fivesides: there is no lesson "${name}"${hint}; fivesides lesson lists all.`]);
+  }
+  const given = options.catalog ?? [];
+  const catalog = readCatalog(given.length === 0 ? [demoCatalog()] : given);
+  const lesson = readLesson(file);
+  if (!catalog.ok || !lesson.ok)
+    return complain([catalog, lesson].flatMap((each) => (each.ok ? [] : each.problems)).map(describeProblem));
+  const ready = prepareLesson(lesson.value, catalog.value);
+  if (!ready.ok) return complain(ready.faults.map((fault) => `${file}: ${fault}`));
+  const kept = readRuns(around.env);
+  const lines = typedLines(around.stdin);
+  try {
+    await lessonShell(ready, kept[name] ?? LESSON_START, {
+      lines,
+      print: (text) => void around.stdout.write(text),
+      look: () => ({
+        width: columnsOf(around.stdout),
+        ascii: options.ascii === true,
+        units: options.units ?? 'mm',
+      }),
+      echo: around.stdin.isTTY !== true,
+      keep: (run) => writeRuns(around.env, { ...kept, [name]: run }),
+    });
+  } finally {
+    lines.close();
+  }
+  return 0;
+}
+
+/** A file of one's own, or a lesson of the program by its name; null: there is none. */
+function fileOf(name: string): string | null {
+  if (/[\\/.]/.test(name)) return name;
+  const file = join(lessonsFolder(), `${name}.yaml`);
+  return existsSync(file) ? file : null;
+}
+
+function listLessons({ stdout }: LessonAround): number {
+  for (const name of lessonNames()) {
+    const lesson = readLesson(join(lessonsFolder(), `${name}.yaml`));
+    stdout.write(printable(`${name.padEnd(NAME_WIDTH)}${lesson.ok ? lesson.value.title : ''}`));
+    stdout.write('\n');
+  }
+  return 0;
+}
+
+const NAME_WIDTH = 22;
+
+function readRuns(env: LessonAround['env']): KeptRuns {
+  const file = runsFile(env);
+  if (!existsSync(file)) return {};
+  const text = readFileText(file);
+  return text.ok ? keptRuns(text.value) : {};
+}
+
+const writeRuns = (env: LessonAround['env'], kept: KeptRuns): void => {
+  writeFileText(runsFile(env), keptRunsText(kept), { overwrite: true, makeFolders: true });
+};

@@ -1,0 +1,170 @@
+import type { LengthUnits } from '../../quantities/kinds.ts';
+import { type Block, heading, list, paragraph } from '../../report/blocks/block.ts';
+import { data, type Inline, number, say, strong, words } from '../../report/blocks/inline.ts';
+import { type TextLook, textLines } from '../../report/exports/text-blocks.ts';
+import { at, rootOf } from '../explained.ts';
+import { exampleDecision } from '../topics/base.ts';
+import { givenTable, shownFormula, wayBlocks } from '../topics/formula-blocks.ts';
+import { type LessonFeedback, type LessonRun, pointsNow, type ReadyLesson, scoreOf } from './run-lesson.ts';
+import type { StepKey } from './step-key.ts';
+
+interface LessonLook extends TextLook {
+  readonly units: LengthUnits;
+}
+
+/** Blocks with what they look up, as lines. */
+function linesOf(
+  blocks: readonly Block[],
+  worked: unknown,
+  { units, ...look }: LessonLook,
+): readonly string[] {
+  const root = rootOf(exampleDecision(), worked);
+  return textLines(blocks, { ...root, inputs: { ...root.inputs, shownIn: units } }, look);
+}
+
+/** What the lesson is about, and how it is gone through. */
+export const lessonHead = ({ lesson }: ReadyLesson, look: LessonLook): readonly string[] =>
+  linesOf(
+    [
+      heading(1, [data(at('title'))]),
+      paragraph([data(at('about'))]),
+      paragraph(
+        say`Type what you think comes out. ${strong(say`hint`)} helps and costs points, ${strong(say`reveal`)} shows the way for none, ${strong(say`quit`)} leaves; your points are kept.`,
+      ),
+    ],
+    { title: lesson.title, about: lesson.about },
+    look,
+  );
+
+/** The question of a step, and what is given for it. */
+export function stepLines(
+  { lesson, keys }: ReadyLesson,
+  run: LessonRun,
+  look: LessonLook,
+): readonly string[] {
+  const [step, key] = [lesson.steps[run.index], keys[run.index]];
+  if (step === undefined || key === undefined) return [];
+  const shown = shownOf(key);
+  const open =
+    shown === null
+      ? null
+      : { ...shown, given: shown.given.filter(({ symbol }) => symbol !== askedSymbol(key, step)) };
+  const worked = {
+    ...open,
+    ask: step.ask,
+    step: run.index + 1,
+    of: lesson.steps.length,
+    points: pointsNow(run),
+  };
+  return linesOf(
+    [
+      heading(2, say`Step ${number(at('step'), '')} of ${number(at('of'), '')}`),
+      paragraph(say`${data(at('ask'))} (${number(at('points'), '')} points)`),
+      ...(open === null || open.given.length === 0 ? [] : [givenTable(open, [], 'Given')]),
+      ...(key.kind === 'choice' ? [list(key.options.map((option) => [words(option)]))] : []),
+    ],
+    worked,
+    look,
+  );
+}
+
+/** Where the answer is itself one of the given numbers it is not given. */
+const askedSymbol = (
+  { worked }: StepKey,
+  { asked }: ReadyLesson['lesson']['steps'][number],
+): string | null =>
+  worked === null || asked.kind !== 'number' || asked.side === 'margin' ? null : worked.formula[asked.side];
+
+const shownOf = ({ worked }: StepKey) =>
+  worked === null ? null : shownFormula(worked.formula, worked.values, worked.worked);
+
+const unitOf = (key: StepKey | undefined): string => (key?.kind === 'number' ? key.unit : '');
+
+/** What the last event brought about. */
+export function feedbackLines({ keys }: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
+  const { feedback } = run;
+  const unit = unitOf(keys[run.index]);
+  if (feedback === null) return [];
+  switch (feedback.kind) {
+    case 'right':
+      return linesOf([paragraph(say`Right: ${number(at('points'), '')} points.`)], feedback, look);
+    case 'wrong':
+      return linesOf(
+        [paragraph([...notRight(feedback.given, unit), ...otherwise(feedback)])],
+        feedback,
+        look,
+      );
+    case 'unreadable':
+      return linesOf([paragraph([data(at('why'))])], feedback, look);
+    case 'hint':
+      return linesOf([paragraph(say`Hint: ${data(at('text'))}`)], feedback, look);
+    case 'no hint':
+      return linesOf([paragraph(say`There is no further hint.`)], feedback, look);
+    case 'told':
+      return linesOf([paragraph(say`No points for this step.`)], feedback, look);
+  }
+}
+
+type Wrong = Extract<LessonFeedback, { kind: 'wrong' }>;
+
+const notRight = (given: number | string, unit: string): readonly Inline[] =>
+  typeof given === 'number' ? say`Not ${number(at('given'), unit)}.` : say`Not “${data(at('given'))}”.`;
+
+/** What it is instead, and what would have to be otherwise so that it were right. */
+function otherwise({ is, wouldBe }: Wrong): readonly Inline[] {
+  const instead = is === null ? [] : say` That is: ${data(at('is'))}.`;
+  if (wouldBe === null) return is === null ? say` Think again, or type hint.` : instead;
+  return say`${instead} It would be right with this changed alone: ${data(at('wouldBe', 'words'))}
+    ${number(at('wouldBe', 'to'), wouldBe.unit)} instead of ${number(at('wouldBe', 'from'), wouldBe.unit)}.`;
+}
+
+/** The way, what comes out, and why. */
+export function revealedLines(
+  { lesson, keys }: ReadyLesson,
+  run: LessonRun,
+  look: LessonLook,
+): readonly string[] {
+  const [step, key] = [lesson.steps[run.index], keys[run.index]];
+  if (step === undefined || key === undefined) return [];
+  const shown = shownOf(key);
+  const result =
+    key.kind === 'number' ? say`It is ${number(at('value'), key.unit)}.` : say`It is: ${data(at('value'))}.`;
+  const compared =
+    shown === null
+      ? []
+      : [
+          ...wayBlocks(shown, []),
+          paragraph(
+            say`Needed ${number(at('need'), shown.unit)}, there is ${number(at('have'), shown.unit)}, margin ${number(at('margin'), shown.unit)}.`,
+          ),
+        ];
+  return linesOf(
+    [...compared, paragraph(result), paragraph([data(at('why'))])],
+    { ...shown, value: key.value, why: step.why },
+    look,
+  );
+}
+
+/** How it went. */
+export const endLines = (run: LessonRun, look: LessonLook): readonly string[] =>
+  linesOf(
+    [
+      paragraph(
+        say`The lesson is at its end: ${number(at('points'), '')} of ${number(at('of'), '')} points.`,
+      ),
+    ],
+    scoreOf(run),
+    look,
+  );
+
+/** How far somebody has come, in a sentence: what is said where a lesson is gone on with. */
+export const goesOnLines = (run: LessonRun, look: LessonLook): readonly string[] =>
+  linesOf(
+    [
+      paragraph(
+        say`You go on at step ${number(at('step'), '')}, with ${number(at('points'), '')} of ${number(at('of'), '')} points.`,
+      ),
+    ],
+    { step: run.index + 1, ...scoreOf(run) },
+    look,
+  );

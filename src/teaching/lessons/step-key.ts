@@ -1,0 +1,133 @@
+import type { Catalog } from '../../catalog/catalog.ts';
+import { decide } from '../../rules/decide.ts';
+import { type Bounded, type Decision, FINDINGS, NEEDS, VERDICTS } from '../../rules/decision.ts';
+import type { Outcome } from '../../rules/judging/outcome.ts';
+import { type Standing, standingOf } from '../../rules/standing.ts';
+import type { Judged } from '../../rules/weighing/judged.ts';
+import { type WorkedCheck, workedOutcome } from '../examples/worked-check.ts';
+import type { Asked, Lesson, LessonStep } from './lesson.ts';
+
+/** What a step comes to. */
+export type StepKey =
+  | {
+      readonly kind: 'number';
+      readonly value: number;
+      readonly unit: string;
+      readonly worked: WorkedCheck | null;
+    }
+  | {
+      readonly kind: 'choice';
+      readonly value: string;
+      readonly options: readonly string[];
+      readonly worked: WorkedCheck | null;
+    };
+
+/** A lesson with the key of each step; or what of it cannot be worked out. */
+export type PreparedLesson =
+  | { readonly ok: true; readonly lesson: Lesson; readonly keys: readonly StepKey[] }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+/** Works out what every step of a lesson comes to on a catalog. Steps that cannot be worked out are named, by their number. */
+export function prepareLesson(lesson: Lesson, catalog: Catalog): PreparedLesson {
+  const among = subsetOf(catalog, lesson);
+  const missing = [
+    ...lesson.machines
+      .filter((id) => !catalog.machines.some((row) => row.id === id))
+      .map((id) => `there is no machine ${id} in the catalog`),
+    ...lesson.rotaries
+      .filter((id) => !catalog.rotaries.some((row) => row.id === id))
+      .map((id) => `there is no rotary ${id} in the catalog`),
+  ];
+  if (missing.length > 0) return { ok: false, faults: missing };
+  const standing = standingOf(lesson.answers, among);
+  const decision = decide(lesson.answers, among, { all: true, traces: false });
+  const found = lesson.steps.map((step, index): StepKey | string => {
+    const key = keyOf(step, lesson, standing, decision);
+    return typeof key === 'string' ? `step ${index + 1}: ${key}` : key;
+  });
+  const faults = found.filter((each): each is string => typeof each === 'string');
+  if (faults.length > 0) return { ok: false, faults };
+  return { ok: true, lesson, keys: found.filter((each): each is StepKey => typeof each !== 'string') };
+}
+
+/** The rows that the lesson names, so that nothing else is decided about. */
+function subsetOf(catalog: Catalog, { machines, rotaries }: Lesson): Catalog {
+  const kept = <Row extends { readonly id: string }>(
+    rows: readonly Row[],
+    ids: readonly string[],
+  ): readonly Row[] => (ids.length === 0 ? rows : rows.filter(({ id }) => ids.includes(id)));
+  return {
+    ...catalog,
+    machines: kept(catalog.machines, machines),
+    rotaries: kept(catalog.rotaries, rotaries),
+  };
+}
+
+function keyOf(
+  { asked, on }: LessonStep,
+  lesson: Lesson,
+  { judged }: Standing,
+  decision: Decision,
+): StepKey | string {
+  const id = on ?? lesson.on;
+  const arrangement = judged.find((each) => each.id === id);
+  if (arrangement === undefined) return `there is no arrangement ${id}`;
+  switch (asked.kind) {
+    case 'number':
+    case 'verdict':
+      return checkKey(asked, arrangement, lesson);
+    case 'class': {
+      const value = decision.classes.find((each) => each.class === asked.class)?.finding;
+      return value === undefined
+        ? `nothing is found of ${asked.class}`
+        : { kind: 'choice', value, options: FINDINGS, worked: null };
+    }
+    case 'feature': {
+      const listed = decision.arrangements.find((each) => each.id === id);
+      const value = listed?.features.find(({ feature }) => feature === asked.feature)?.need;
+      return value === undefined
+        ? `nothing is said of ${asked.feature}`
+        : { kind: 'choice', value, options: NEEDS, worked: null };
+    }
+    case 'measure': {
+      const value: Bounded | undefined = decision.arrangements.find((each) => each.id === id)?.measures[
+        asked.measure
+      ];
+      return typeof value === 'number'
+        ? { kind: 'number', value, unit: MEASURE_UNITS[asked.measure], worked: null }
+        : `${asked.measure} is not known`;
+    }
+  }
+}
+
+const MEASURE_UNITS: Readonly<Record<Extract<Asked, { kind: 'measure' }>['measure'], string>> = {
+  coverage: 'share',
+  viseStations: '',
+  price: 'money',
+  payback: 'years',
+  netPresentValue: 'money',
+  floorArea: 'm²',
+  swapHours: 'h',
+  margin: 'share',
+};
+
+function checkKey(
+  asked: Extract<Asked, { check: unknown }>,
+  judged: Judged,
+  { answers }: Lesson,
+): StepKey | string {
+  const outcome = outcomeOf(judged, asked.check, asked.part);
+  if (outcome === undefined)
+    return `the check ${asked.check} is not about ${asked.part ?? 'the arrangement'}`;
+  const family = answers.parts.find(({ name }) => name === asked.part) ?? null;
+  const worked = workedOutcome(outcome, family);
+  if (asked.kind === 'verdict') return { kind: 'choice', value: outcome.verdict, options: VERDICTS, worked };
+  if (worked === null) return `the numbers of ${asked.check} are not known`;
+  const { unit } = worked.formula;
+  return { kind: 'number', value: worked.worked[asked.side], unit, worked };
+}
+
+function outcomeOf({ own, families }: Judged, check: string, part: string | null): Outcome | undefined {
+  const all = part === null ? own : families.find(({ family }) => family.name === part)?.outcomes;
+  return all?.find((each) => each.check.id === check);
+}

@@ -1,0 +1,92 @@
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { PassThrough, Readable } from 'node:stream';
+import { expect, test } from 'vitest';
+import { type LessonOptions, lessonCommand } from '../../src/commands/lesson.ts';
+import { LESSONS_FOLDER } from '../teaching/lessons/lesson-fixture.ts';
+
+const fresh = (): string => mkdtempSync(join(tmpdir(), 'fivesides-lesson-'));
+
+async function run(
+  name: string | undefined,
+  lines: readonly string[],
+  state = fresh(),
+  options: LessonOptions = {},
+) {
+  const [stdout, stderr] = [new PassThrough(), new PassThrough()];
+  const stdin = Readable.from(lines.map((line) => `${line}\n`)) as Readable & { isTTY?: boolean };
+  const code = await lessonCommand(name, options, { stdin, stdout, stderr, env: { XDG_STATE_HOME: state } });
+  const text = (stream: PassThrough): string => String(stream.read() ?? '');
+  return { code, said: text(stdout), complained: text(stderr), state };
+}
+
+test('without a name all are listed', async () => {
+  const { code, said } = await run(undefined, []);
+  expect(code).toBe(0);
+  expect(said).toContain('part-size             From the size of a part to the envelope');
+});
+
+test('a lesson runs to its end', async () => {
+  const { code, said } = await run('part-size', [
+    '100',
+    '',
+    '190',
+    '',
+    'holds',
+    '',
+    'holds',
+    '',
+    '10.2 kg',
+    '',
+  ]);
+  expect(code).toBe(0);
+  expect(said).toContain('The lesson is at its end: 50 of 50 points.');
+});
+
+test('wrong, empty and mixed units are handled', async () => {
+  const { said } = await run('part-size', ['', '80', '12 kg', '10 cm']);
+  expect(said).toContain('Nothing is predicted yet');
+  expect(said).toContain('That is: length of the part as it stands.');
+  expect(said).toContain('Right: 7 points.');
+});
+
+test('points survive an interruption', async () => {
+  const first = await run('part-size', ['hint', '100', '']);
+  const kept: unknown = JSON.parse(readFileSync(join(first.state, 'fivesides', 'lessons.json'), 'utf8'));
+  expect(kept).toMatchObject({ runs: { 'part-size': { index: 1, scores: [7] } } });
+  const again = await run('part-size', ['quit'], first.state);
+  expect(again.said).toContain('You go on at step 2, with 7 of 10 points.');
+});
+
+test('who has come to its end begins anew', async () => {
+  const all = ['100', '', '190', '', 'holds', '', 'holds', '', '10.2', ''];
+  const { state } = await run('part-size', all);
+  expect((await run('part-size', ['quit'], state)).said).toContain('STEP 1 OF 5');
+});
+
+test('a word can be asked about', async () => {
+  expect((await run('part-size', ['explain term/swing'])).said).toContain('a word of the glossary');
+});
+
+test('in inches and plain characters', async () => {
+  const { said } = await run('part-size', ['3.937'], fresh(), { units: 'inch', ascii: true });
+  expect(said).toContain('80 mm (3.15 in)');
+  expect(said).toContain('Right: 10 points.');
+});
+
+test('a file of one’s own', async () => {
+  expect((await run(join(LESSONS_FOLDER, 'reach.yaml'), ['quit'])).said).toContain('REACH IN EVERY TILT');
+});
+
+test('a name that is none', async () => {
+  const { code, complained } = await run('part-sise', []);
+  expect(code).toBe(2);
+  expect(complained).toContain('did you mean part-size?');
+});
+
+test('a file that is none', async () => {
+  const { code, complained } = await run('./nowhere.yaml', []);
+  expect(code).toBe(2);
+  expect(complained).toContain('there is no such file');
+});
