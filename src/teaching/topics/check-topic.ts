@@ -23,6 +23,7 @@ import { at, type Explained, type Root, rootOf } from '../explained.ts';
 import type { PrintedFormula } from '../formula/printed-formula.ts';
 import { bars } from '../sketch/bars.ts';
 import { checkPicture } from '../sketch/check-picture.ts';
+import { circles, corner } from '../sketch/own-sketches.ts';
 import { CHECK_LESSONS } from '../words/check-lessons.ts';
 import { givenTable, resultLine, type ShownFormula, shownFormula, wayBlocks } from './formula-blocks.ts';
 import type { Topic } from './topic.ts';
@@ -158,13 +159,18 @@ function remedies(check: Check): readonly Block[] {
     : [heading(2, say`What helps`), paragraph(say`The easiest first: ${joined(all)}.`)];
 }
 
-function sketchBlocks(check: Check, root: Root, { worked, formula }: WorkedCheck): readonly Block[] {
+function sketchBlocks(check: Check, root: Root, { worked, formula, values }: WorkedCheck): readonly Block[] {
   const { sketch } = CHECK_LESSONS[check.id];
-  const { need, have } = worked;
+  const { need, have, steps } = worked;
   if (sketch.as === 'none') return [heading(2, say`Sketch`), paragraph(say`None. ${words(sketch.why)}`)];
-  const picture = sketch.as === 'picture' ? checkPicture(root, { check: check.id, need, have }) : null;
-  const name = `explain-${check.id}`;
-  const figure =
-    picture ?? bars(root, { name, title: CHECK_WORDS[check.id].title, need, have, unit: formula.unit });
-  return [heading(2, say`Sketch`), ...figureBlock(figure)];
+  const numbers = { ...values, ...Object.fromEntries(steps.map(({ gives, value }) => [gives, value])) };
+  const { title } = CHECK_WORDS[check.id];
+  const sketched = { name: `explain-${check.id}`, title, need, have, unit: formula.unit, numbers };
+  const draw = {
+    picture: () => checkPicture(root, { check: check.id, need, have }),
+    circles: () => circles(root, sketched),
+    corner: () => corner(root, sketched),
+    bars: () => null,
+  }[sketch.as];
+  return [heading(2, say`Sketch`), ...figureBlock(draw() ?? bars(root, sketched))];
 }

@@ -1,4 +1,4 @@
-import { BARS, type CheckLesson, PICTURE } from './check-lesson.ts';
+import { BARS, type CheckLesson, CIRCLES, PICTURE } from './check-lesson.ts';
 
 /** The checks of the work envelope. */
 export const ENVELOPE_LESSONS = {
@@ -18,14 +18,14 @@ export const ENVELOPE_LESSONS = {
       'To take the faceplate for the limit of size. It is the limit of support: over it a rigid fixture is needed, and the limit of size is the swing.',
     careful:
       'A plate that overhangs gives way under the cut. Clamp by the fixture builder’s numbers, not by feel.',
-    sketch: BARS,
+    sketch: CIRCLES,
   },
   collet: {
     plain:
       'A collet closes evenly around a bar, and it can close around a bar only that goes into it. The largest bar that the maker names is the limit. Where a rotary takes no collet, a bar has to be held in another way.',
     mistake:
       'To forget that a collet is made for one size: it closes by a few tenths, not by millimeters. Each bar size needs its own.',
-    sketch: BARS,
+    sketch: CIRCLES,
   },
   payload: {
     plain:

@@ -1,4 +1,4 @@
-import { BARS, type CheckLesson, YES_OR_NO } from './check-lesson.ts';
+import { BARS, type CheckLesson, CORNER, YES_OR_NO } from './check-lesson.ts';
 
 const HOLDS_BY_BRAKE =
   'Forces of the cut are estimates for sharp tools; a worn one asks for a third to a half more. Prove a heavy cut out dry, then with small depths.';
@@ -18,7 +18,7 @@ export const ROTARY_CLASS_LESSONS = {
     mistake:
       'To measure from the faceplate. The tilt axis may lie above or below it, and a tall fixture brings the part away from the axis faster than a wide part does.',
     careful: 'Tilt a new setup in single steps with the feed turned down, and nobody reaching in.',
-    sketch: BARS,
+    sketch: CORNER,
   },
   'tilt-moment': {
     plain:
