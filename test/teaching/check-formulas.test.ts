@@ -31,6 +31,19 @@ describe.each(CHECKS.map((check) => [check.id, check] as const))('%s', (_id, che
     expect(worked.length).toBeGreaterThan(1);
   });
 
+  test('has no digits in its words, and no letter that reads as one by itself', () => {
+    const formulas = worked.map(({ formula }) => formula);
+    const words = formulas.flatMap(({ steps, definitions }) =>
+      [...steps, ...definitions].map((each) => each.words),
+    );
+    expect(words.filter((text) => /\d/.test(text))).toEqual([]);
+    const names = formulas.flatMap(({ symbols, steps }) => [
+      ...symbols.map(({ symbol }) => symbol),
+      ...steps.map(({ gives }) => gives),
+    ]);
+    expect(names.filter((name) => /^[lO]\d*$/.test(name))).toEqual([]);
+  });
+
   test.each(worked.map((each) => [each.example.what, each] as const))(
     'comes to the same by its printed formula: %s',
     (_what, { outcome, formula, values }) => {

@@ -82,15 +82,15 @@ function byHoist(index: number): Piece {
     given: {
       [`F${i}`]: meansInput(index, 'hoist', 'capacity', 'kg', [50, 10000]),
       [`k${i}`]: meansInput(index, 'hoist', 'rigging', 'kg', [0, 100]),
-      [`l${i}`]: meansInput(index, 'hoist', 'legs', '', [1, 4]),
+      [`g${i}`]: meansInput(index, 'hoist', 'legs', '', [1, 4]),
       [`s${i}`]: meansInput(index, 'hoist', 'slingAngle', '°', [10, 90]),
     },
     steps: [
       step(
         `Q${i}`,
         'kg',
-        'hoist less its rigging; legs flatter than 30 degrees lift nothing',
-        `if(l${i} < 2, max(0, F${i} - k${i}), if(s${i} < 30, 0, if(s${i} > 90, 0, max(0, F${i} - k${i}))))`,
+        'hoist less its rigging; legs that stand too flat lift nothing',
+        `if(g${i} < 2, max(0, F${i} - k${i}), if(s${i} < 30, 0, if(s${i} > 90, 0, max(0, F${i} - k${i}))))`,
       ),
     ],
   };

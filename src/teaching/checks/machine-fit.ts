@@ -146,7 +146,7 @@ const column: CheckFormula = ({ of }) => {
 const toolLength: CheckFormula = ({ of, comparison }) => {
   const low = given({
     f: called('height of the fixture', part.fixtureHeight),
-    l: called('lowest side feature above the fixture', part.lowestSideFeature),
+    low: called('lowest side feature above the fixture', part.lowestSideFeature),
     P: rotary.faceplate,
     gap: assume.clearGap,
   });
@@ -169,9 +169,9 @@ const toolLength: CheckFormula = ({ of, comparison }) => {
           'L_p',
           'mm',
           'to pass the faceplate',
-          of.rotary.hasFaceplate ? overAll('max', passes('P', 'f + l')) : '0',
+          of.rotary.hasFaceplate ? overAll('max', passes('P', 'f + low')) : '0',
         ),
-        step('L_x', 'mm', 'to pass the fixture', overAll('max', passes('F', 'l'))),
+        step('L_x', 'mm', 'to pass the fixture', overAll('max', passes('F', 'low'))),
         step('L_n', 'mm', 'gauge length needed', 'max(L_p, L_x)'),
       ),
     ],
@@ -188,7 +188,7 @@ function undercut(of: Case, low: Piece) {
   const heights = named.flatMap(([s]) =>
     faceWordsOf(of).map(
       ({ apart }) =>
-        `if(P/2 + gap - ${apart}/2 <= 0, 0, max(0, (P/2 + gap - ${apart}/2)*tan(${s} - 90) + D/(2*cos(${s} - 90)) - l))`,
+        `if(P/2 + gap - ${apart}/2 <= 0, 0, max(0, (P/2 + gap - ${apart}/2)*tan(${s} - 90) + D/(2*cos(${s} - 90)) - low))`,
     ),
   );
   return source(
