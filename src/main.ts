@@ -49,6 +49,10 @@ try {
         const { catalogCheck } = await import('./commands/catalog.ts');
         return catalogCheck(folders);
       },
+      catalogImport: async (file, options) => {
+        const { catalogImport } = await import('./commands/catalog-import.ts');
+        return catalogImport(file, options);
+      },
       verify: async (file) => {
         const { verifyCommand } = await import('./commands/verify.ts');
         return verifyCommand(file);

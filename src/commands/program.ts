@@ -8,6 +8,7 @@ export interface Commands {
   readonly interview: (options: Options) => Promise<number>;
   readonly decide: (file: string, options: Options) => Promise<number>;
   readonly catalogCheck: (folders: readonly string[], options: Options) => Promise<number>;
+  readonly catalogImport: (file: string, options: Options) => Promise<number>;
   readonly verify: (file: string) => Promise<number>;
   readonly lesson: (name: string | undefined, options: Options) => Promise<number>;
   readonly explain: (topic: string | undefined, options: Options) => Promise<number>;
@@ -27,6 +28,8 @@ export interface Options {
   readonly format?: 'text' | 'json' | 'markdown';
   readonly out?: string;
   readonly all?: boolean;
+  readonly map?: string;
+  readonly overwrite?: boolean;
 }
 
 export interface Usage {
@@ -124,20 +127,7 @@ function commandLine(commands: Commands, version: string, finish: (code: number)
     .action(async (file: string, options: Options) => {
       finish(await commands.decide(file, { ...program.opts<Options>(), ...options }));
     });
-  const catalog = program
-    .command('catalog')
-    .description('work on catalogs')
-    .action((_options: Options, command: Command) => {
-      refuseUnknownCommand(command);
-      command.error('say what to do with the catalog: fivesides catalog check DIR…');
-    });
-  catalog
-    .command('check')
-    .description('every problem of a catalog, and what its rows lack')
-    .argument('<dirs...>', 'folders of the catalog')
-    .action(async (folders: string[], options: Options) => {
-      finish(await commands.catalogCheck(folders, { ...program.opts<Options>(), ...options }));
-    });
+  catalogCommands(program, commands, finish);
   program
     .command('verify')
     .description('work out every number of an exported decision again; - reads standard input')
@@ -149,6 +139,34 @@ function commandLine(commands: Commands, version: string, finish: (code: number)
   explainCommand(program, commands, finish);
   lessonCommand(program, commands, finish);
   return program;
+}
+
+function catalogCommands(program: Command, commands: Commands, finish: (code: number) => void): void {
+  const catalog = program
+    .command('catalog')
+    .description('work on catalogs')
+    .action((_options: Options, command: Command) => {
+      refuseUnknownCommand(command);
+      command.error('say what to do with the catalog: fivesides catalog check DIR…, or catalog import FILE');
+    });
+  catalog
+    .command('check')
+    .description('every problem of a catalog, and what its rows lack')
+    .argument('<dirs...>', 'folders of the catalog')
+    .action(async (folders: string[], options: Options) => {
+      finish(await commands.catalogCheck(folders, { ...program.opts<Options>(), ...options }));
+    });
+  catalog
+    .command('import')
+    .description('a table of rotaries or machines, as CSV or .xlsx, as a catalog')
+    .argument('<file>', 'the table, headings with their units first')
+    .allowExcessArguments(false)
+    .option('--map <file>', 'what columns are that nobody could guess; the first run writes it')
+    .option('--out <folder>', 'folder of the catalog (default: named after the table)')
+    .option('--overwrite', 'replace files of an import before')
+    .action(async (file: string, options: Options) => {
+      finish(await commands.catalogImport(file, { ...program.opts<Options>(), ...options }));
+    });
 }
 
 function explainCommand(program: Command, commands: Commands, finish: (code: number) => void): void {

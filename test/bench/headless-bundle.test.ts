@@ -26,6 +26,15 @@ test('requirement 5: checking a catalog loads nothing that draws', () => {
   expect(drawing).toEqual([]);
 });
 
+test('what reads tables is loaded by the import alone', () => {
+  const tables = ['read-excel-file', 'saxen', 'unzipper-esm'];
+  expect(packagesOf('src/commands/catalog-import.ts')).toEqual(expect.arrayContaining(tables));
+  for (const command of ['decide', 'catalog', 'interview']) {
+    const loaded = packagesOf(`src/commands/${command}.ts`).filter((name) => tables.includes(name));
+    expect(loaded, command).toEqual([]);
+  }
+});
+
 test('the interview loads all that draws, so the names are the right ones', () => {
   expect(packagesOf('src/commands/interview.ts')).toEqual(expect.arrayContaining(DRAWING));
 });

@@ -1,0 +1,127 @@
+import { missingValues } from '../catalog/missing.ts';
+import { asCatalog, readRows } from '../catalog/read-rows.ts';
+import { parseDocument } from '../documents/parse-document.ts';
+import { describeProblem, type Problem } from '../documents/problem.ts';
+import { catalogText } from './catalog-text.ts';
+import type { List } from './fields/import-field.ts';
+import { kindOf } from './mapping/guess-column.ts';
+import type { ImportMap } from './mapping/import-map.ts';
+import type { ImportedSheet } from './rows/import-sheet.ts';
+import { rowId } from './rows/row-id.ts';
+import { settleIds } from './rows/settle-ids.ts';
+import type { CellFault, TakenRow } from './rows/taken-row.ts';
+
+export interface CatalogFileText {
+  readonly name: string;
+  readonly text: string;
+  readonly rows: number;
+}
+
+/** A value that rows of a list lack, in how many of them, and the checks that stay open without it. */
+export interface Gap {
+  readonly list: List;
+  readonly path: string;
+  readonly rows: number;
+  readonly of: number;
+  readonly checks: readonly string[];
+}
+
+/** A file as a catalog, and all there is to say about how that went. */
+export interface Imported {
+  readonly sheets: readonly ImportedSheet[];
+  readonly files: readonly CatalogFileText[];
+  readonly counts: Readonly<Record<List, number>>;
+  readonly faults: readonly CellFault[];
+  readonly gaps: readonly Gap[];
+  readonly currency: string | 'unknown';
+  /** currencies that headings name, where they are several */
+  readonly currencies: readonly string[];
+  /** whether somebody has to say what something is */
+  readonly open: boolean;
+}
+
+/** Rows of a catalog file: a person finds through it, and the reader is quick. */
+const ROWS_A_FILE = 400;
+
+/** Makes catalog files of the rows that were taken, one for each list and maker, and reads them as `catalog check` would. */
+export function finishImport(file: string, map: ImportMap, sheets: readonly ImportedSheet[]): Imported {
+  const settled = settleIds(sheets.flatMap(({ rows }) => rows));
+  const currencies = [...new Set(sheets.flatMap(({ plan }) => plan.currencies))];
+  const [only] = currencies;
+  const named = currencies.length === 1 && only !== undefined ? only : 'unknown';
+  const currency = map.currency === 'unknown' ? named : map.currency;
+  const files = filesOf(file, map, settled.rows, currency);
+  const counts = { rotaries: 0, machines: 0 };
+  for (const { list } of settled.rows) counts[list] += 1;
+  return {
+    sheets: sheets.map((each) => ({
+      ...each,
+      rows: settled.rows.filter(({ sheet }) => sheet === each.plan.sheet),
+    })),
+    files,
+    counts,
+    faults: [...sheets.flatMap(({ faults }) => faults), ...settled.faults],
+    gaps: gapsOf(files, counts),
+    currency,
+    currencies: currencies.length > 1 && map.currency === 'unknown' ? currencies : [],
+    open: sheets.some(isOpen) || (currency === 'unknown' && sheets.some(hasPrices)),
+  };
+}
+
+const isOpen = ({ plan, withoutUnit, filled }: ImportedSheet): boolean =>
+  (plan.list === 'unknown' && filled > 0) ||
+  withoutUnit.size > 0 ||
+  plan.columns.some(({ left }) => left !== null && left.why !== 'skipped');
+
+const hasPrices = ({ plan, rows }: ImportedSheet): boolean =>
+  rows.length > 0 && plan.columns.some(({ fields }) => fields.some((field) => kindOf(field) === 'money'));
+
+function filesOf(
+  file: string,
+  map: ImportMap,
+  rows: readonly TakenRow[],
+  currency: string,
+): readonly CatalogFileText[] {
+  const groups = new Map<string, TakenRow[]>();
+  for (const row of rows) {
+    const maker = row.maker === null ? '' : `-${rowId(row.maker) ?? 'other'}`;
+    const name = `${row.list}${maker}`;
+    groups.set(name, [...(groups.get(name) ?? []), row]);
+  }
+  return [...groups].flatMap(([name, group]) => {
+    const pieces = Math.ceil(group.length / ROWS_A_FILE);
+    return Array.from({ length: pieces }, (_, at) => {
+      const piece = group.slice(at * ROWS_A_FILE, (at + 1) * ROWS_A_FILE);
+      const [first] = piece;
+      const document = map.source.document === 'unknown' ? file : map.source.document;
+      const maker = first?.maker ?? map.source.maker;
+      const origin = { ...map.source, file, maker, document: document.slice(0, 120), currency };
+      return {
+        name: `${name}${pieces === 1 ? '' : `-${at + 1}`}.yaml`,
+        text: catalogText(first?.list ?? 'rotaries', piece, origin),
+        rows: piece.length,
+      };
+    });
+  });
+}
+
+function gapsOf(files: readonly CatalogFileText[], counts: Imported['counts']): readonly Gap[] {
+  const read = files.map(({ name, text }) => {
+    const document = parseDocument(text, name);
+    const rows = document.ok ? readRows({ file: name, document: document.value }) : document;
+    if (!rows.ok) throw new Error(`what was written cannot be read: ${firstOf(rows.problems)}`);
+    return rows.value;
+  });
+  const gaps = new Map<string, Gap>();
+  for (const { row, missing } of missingValues(asCatalog(read))) {
+    const list = row.startsWith('rotaries') ? 'rotaries' : 'machines';
+    for (const { path, checks } of missing) {
+      const before = gaps.get(`${list} ${path}`)?.rows ?? 0;
+      gaps.set(`${list} ${path}`, { list, path, rows: before + 1, of: counts[list], checks });
+    }
+  }
+  return [...gaps.values()];
+}
+
+const firstOf = ([first]: readonly Problem[]): string =>
+  first === undefined ? 'no reason' : describeProblem(first);

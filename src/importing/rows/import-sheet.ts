@@ -1,0 +1,64 @@
+import { ROWS_BEFORE_DATA } from '../mapping/find-headings.ts';
+import type { ImportMap } from '../mapping/import-map.ts';
+import { type PlannedColumn, type SheetPlan, sheetPlan } from '../mapping/sheet-plan.ts';
+import type { SheetRow } from '../sheet/sheet-row.ts';
+import { takeRow } from './take-row.ts';
+import type { CellFault, TakenRow } from './taken-row.ts';
+
+/** What came of a sheet. */
+export interface ImportedSheet {
+  readonly plan: SheetPlan;
+  readonly rows: readonly TakenRow[];
+  readonly faults: readonly CellFault[];
+  /** columns whose numbers have no unit, with how many of them */
+  readonly withoutUnit: ReadonlyMap<PlannedColumn, number>;
+  /** rows under the headings that hold anything */
+  readonly filled: number;
+  /** cells beyond the last heading, or under none */
+  readonly strays: number;
+}
+
+/** Takes a sheet row by row, so that a long file is never held as a whole. */
+export interface SheetImporter {
+  readonly row: (row: SheetRow) => void;
+  readonly end: () => ImportedSheet;
+}
+
+export function sheetImporter(sheet: string | null, map: ImportMap): SheetImporter {
+  let head: SheetRow[] | null = [];
+  let plan: SheetPlan = sheetPlan(sheet, [], map);
+  const rows: TakenRow[] = [];
+  const faults: CellFault[] = [];
+  const withoutUnit = new Map<PlannedColumn, number>();
+  let [filled, strays] = [0, 0];
+  const take = (row: SheetRow): void => {
+    const { list, headings, columns } = plan;
+    if (row.row <= Math.max(0, ...headings) || headings.length === 0) return;
+    if (row.cells.every((cell) => cell === '')) return;
+    filled += 1;
+    strays += row.cells.filter((cell, at) => cell !== '' && !columns.some((each) => each.at === at)).length;
+    if (list === 'skip' || list === 'unknown') return;
+    const reading = takeRow(row, list, plan, map);
+    faults.push(...reading.faults);
+    for (const column of reading.withoutUnit) withoutUnit.set(column, (withoutUnit.get(column) ?? 0) + 1);
+    if (reading.row !== null) rows.push(reading.row);
+  };
+  const settle = (): void => {
+    if (head === null) return;
+    plan = sheetPlan(sheet, head, map);
+    const held = head;
+    head = null;
+    for (const each of held) take(each);
+  };
+  return {
+    row: (row) => {
+      if (head === null) return take(row);
+      head.push(row);
+      if (head.length > ROWS_BEFORE_DATA) settle();
+    },
+    end: () => {
+      settle();
+      return { plan, rows, faults, withoutUnit, filled, strays };
+    },
+  };
+}

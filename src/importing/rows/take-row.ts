@@ -1,0 +1,126 @@
+import { FEATURES, MOUNTINGS } from '../../catalog/catalog.ts';
+import { isTilting } from '../../catalog/tilting.ts';
+import type { ImportField, List } from '../fields/import-field.ts';
+import { FIELDS, fieldAt } from '../fields/index.ts';
+import type { ImportMap } from '../mapping/import-map.ts';
+import type { PlannedColumn, SheetPlan } from '../mapping/sheet-plan.ts';
+import type { SheetRow } from '../sheet/sheet-row.ts';
+import { type CellValue, readCell } from './read-cell.ts';
+import { rowId } from './row-id.ts';
+import { schemaFaults } from './schema-faults.ts';
+import type { CellFault, TakenRow, TakenValue } from './taken-row.ts';
+
+export interface RowReading {
+  /** null: the row is left out, and the faults say why */
+  readonly row: TakenRow | null;
+  readonly faults: readonly CellFault[];
+  /** columns with a number that has no unit, of a kind that needs one */
+  readonly withoutUnit: readonly PlannedColumn[];
+}
+
+/** Reads one row of a sheet. What is right is taken whatever else is wrong; what is not understood is left unknown. */
+export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: ImportMap): RowReading {
+  const { row, cells } = source;
+  const at = { sheet: plan.sheet, row } as const;
+  const faults: CellFault[] = [];
+  const withoutUnit: PlannedColumn[] = [];
+  const values = new Map<string, TakenValue>();
+  const take = (field: ImportField, text: string, unit: string | null, column: PlannedColumn | null) => {
+    const reading = readCell(text, field, { unit, units: map.units, decimals: map.decimals });
+    const written = unit !== null && /\d$/.test(text) ? `${text} ${unit}` : text;
+    if (reading.ok) {
+      if (reading.value === 'unknown') return;
+      values.set(field.path, { value: reading.value, column: column?.column ?? null, written });
+    } else if (reading.why === 'no-unit') {
+      if (column !== null) withoutUnit.push(column);
+    } else {
+      const { found, expected } = reading;
+      faults.push({
+        ...at,
+        column: column?.column ?? null,
+        heading: column?.heading ?? null,
+        found,
+        expected,
+      });
+    }
+  };
+  for (const [path, text] of Object.entries(plan.fixed)) {
+    const field = fieldAt(list, path);
+    if (field !== undefined) take(field, text, null, null);
+  }
+  for (const column of plan.columns) {
+    for (const field of column.fields) take(field, cells[column.at] ?? '', column.unit, column);
+  }
+  const whole = (found: string, expected: string): RowReading => {
+    const fault = { ...at, column: null, heading: null, found, expected };
+    return { row: null, faults: [...faults, fault], withoutUnit };
+  };
+  const name = values.get('name')?.value;
+  const kind = list === 'rotaries' ? 'class' : 'kind';
+  if (typeof name !== 'string') return whole('the row has no name', 'expected one: the row is left out');
+  if (values.get(kind) === undefined) {
+    const why = `nothing says the ${kind} of the row`;
+    return whole(why, `expected a column for it, or ${kind} under fixed in the map: the row is left out`);
+  }
+  const own = values.get('id')?.value;
+  const id = typeof own === 'string' ? own : (rowId(name) ?? `row-${row}`);
+  if (own === undefined) values.set('id', { value: id, column: null, written: '' });
+  faults.push(...halfRanges(list, values).map((fault) => ({ ...at, ...fault })));
+  faults.push(...holdFaults(values).map((fault) => ({ ...at, ...fault })));
+  if (list === 'machines') addFeatures(values);
+  const maker = values.get('maker')?.value;
+  const taken = { list, id, sheet: plan.sheet, row, maker: typeof maker === 'string' ? maker : null, values };
+  const wrong = schemaFaults(taken, plan);
+  faults.push(...wrong.faults);
+  if (wrong.fatal) return { row: null, faults, withoutUnit };
+  return { row: { ...taken, values: wrong.values }, faults, withoutUnit };
+}
+
+type Fault = Omit<CellFault, 'sheet' | 'row'>;
+
+/** A range of which one end is known says nothing that a catalog can hold. */
+function halfRanges(list: List, values: Map<string, TakenValue>): readonly Fault[] {
+  return FIELDS[list].flatMap(({ path, cell }): readonly Fault[] => {
+    if (cell.form !== 'range') return [];
+    const ends = [`${path}[0]`, `${path}[1]`];
+    const there = ends.filter((end) => values.has(end));
+    const known = there.map((end) => values.get(end));
+    if (values.has(path) || there.length === 1) for (const end of ends) values.delete(end);
+    const [only] = known;
+    if (values.has(path) || there.length !== 1 || only === undefined) return [];
+    const found = `only one end of ${path} is known`;
+    return [{ column: only.column, heading: null, found, expected: 'expected both: it is left unknown' }];
+  });
+}
+
+/** In a catalog a mounting that is not named is impossible, so all of them are left unknown unless each is said. */
+function holdFaults(values: Map<string, TakenValue>): readonly Fault[] {
+  const paths = [...values.keys()].filter((path) => path.startsWith('hold.'));
+  if (paths.length === 0) return [];
+  const tilts = isTilting(values.get('class')?.value);
+  const own = MOUNTINGS.filter((mounting) => mounting.startsWith(tilts ? 'tilt-' : 'axis-'));
+  const silent = own.filter((mounting) => !paths.some((path) => path.startsWith(`hold.${mounting}`)));
+  const denied = own.filter((mounting) => values.get(`hold.${mounting}`)?.value === false);
+  for (const mounting of denied) setAll(values, mounting, null);
+  if (silent.length === 0) return [];
+  for (const path of paths) values.delete(path);
+  const found = `nothing says whether it can be held ${silent.join(' and ')}`;
+  const expected = 'expected none where it cannot: how it is held is left unknown';
+  return [{ column: null, heading: null, found, expected }];
+}
+
+function setAll(values: Map<string, TakenValue>, mounting: string, value: CellValue): void {
+  const before = values.get(`hold.${mounting}`);
+  for (const path of [...values.keys()]) if (path.startsWith(`hold.${mounting}.`)) values.delete(path);
+  if (before !== undefined) values.set(`hold.${mounting}`, { ...before, value });
+}
+
+/** In a catalog a feature that is left out is not offered, so one of which nothing is said is said to be unknown. */
+function addFeatures(values: Map<string, TakenValue>): void {
+  for (const feature of FEATURES) {
+    const path = `features.${feature}`;
+    const taken = values.get(path);
+    if (taken === undefined) values.set(path, { value: 'unknown', column: null, written: '' });
+    else if (taken.value === null) values.delete(path);
+  }
+}
