@@ -27,7 +27,7 @@ test('requirement 5: checking a catalog loads nothing that draws', () => {
 });
 
 test('what reads tables is loaded by the import alone', () => {
-  const tables = ['read-excel-file', 'saxen', 'unzipper-esm'];
+  const tables = ['read-excel-file', 'unzipper-esm'];
   expect(packagesOf('src/commands/catalog-import.ts')).toEqual(expect.arrayContaining(tables));
   for (const command of ['decide', 'catalog', 'interview']) {
     const loaded = packagesOf(`src/commands/${command}.ts`).filter((name) => tables.includes(name));

@@ -124,7 +124,7 @@ describe('the map', () => {
     expect(wrong.remarks[0]).toMatch(/^a\.yaml:5:50: .*"swng" is no key.*did you mean "swing"/);
     const stranger = await run(folder, 'list.csv', { map: 'b.yaml' });
     expect(stranger.code).toBe(2);
-    expect(stranger.remarks[0]).toMatch(/^b\.yaml:6:30: .*is not the heading of that column/);
+    expect(stranger.remarks[0]).toMatch(/^b\.yaml:6:31: .*is not the heading of that column/);
     expect((await run(folder, 'list.csv', { map: 'none.yaml' })).remarks[0]).toMatch(
       /^none\.yaml:0:0: there is no such file/,
     );

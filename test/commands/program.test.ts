@@ -128,7 +128,10 @@ describe('what cannot be understood is said in one line, with 2', () => {
       ['decide', 'a', '--format', 'xml'],
       "fivesides: option '--format <format>' argument 'xml' is invalid. Allowed choices are text, json, markdown.",
     ],
-    [['catalog'], 'fivesides: say what to do with the catalog: fivesides catalog check DIR…, or catalog import FILE'],
+    [
+      ['catalog'],
+      'fivesides: say what to do with the catalog: fivesides catalog check DIR…, or catalog import FILE',
+    ],
     [['catalog', 'chek', 'x'], 'fivesides: there is no command "chek" (did you mean check?)'],
     [['catalog', 'check'], "fivesides: missing required argument 'dirs'"],
     [['\u001b[2J'], 'fivesides: there is no command "\\u{1b}[2J"'],

@@ -49,7 +49,7 @@ const NOTHING = new Set([
 ]);
 
 /** Whether a cell says that nothing is known. Example: isNothing('n/a') → true. */
-export const isNothing = (text: string): boolean =>
+const isNothing = (text: string): boolean =>
   NOTHING.has(plainCharacters(text).replace(/[–—−]/g, '-').toLowerCase());
 
 const NONE = new Set(['none', 'no', 'not available', 'not offered', 'without']);
