@@ -4,7 +4,7 @@ import { usually } from './usually.ts';
 /**
  * A part with what is not known of it where it usually lies, by how large it is: holes and pockets are less deep than the
  * part, a fixture is about as wide as it or half as wide again, most work is positional, most parts stand upright on a
- * fixture and in its center. Common practice, no source.
+ * fixture and in its center, without a large hole beside it. Common practice, no source.
  */
 export function likelyPart(part: Part): Part {
   const { wide, high } = extentOf(part);
@@ -18,6 +18,7 @@ export function likelyPart(part: Part): Part {
     lowestSideFeature: usually(part.lowestSideFeature, { low: 0, high: 0.5 * high }),
     tolerance: usually(part.tolerance, { low: 0.03, high: 0.2 }),
     eccentricity: usually(part.eccentricity, { low: 0, high: 0 }),
+    drill: part.drill?.diameter === 'unknown' ? null : part.drill,
     holding: {
       by: holding.by === 'unknown' ? 'fixture' : holding.by,
       diameter: usually(holding.diameter, {
