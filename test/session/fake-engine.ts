@@ -29,6 +29,7 @@ export const fakeDecide: Decide = (answers, catalog, { shownIn, all: everyOne })
     outcome: winner === undefined ? 'none' : answers.parts.some((part) => part.must) ? 'open' : 'recommended',
     recommended: winner === undefined ? null : idOf(winner),
     contenders: [],
+    nearestMisses: [],
     arrangements: (everyOne === true ? all : left).map((each) => arrangementOf(each, left.includes(each))),
     count: all.length,
     stages: [
