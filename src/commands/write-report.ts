@@ -38,7 +38,7 @@ export function writeWithFigures(
   const writing = writeFileText(path, text, { overwrite });
   if (!writing.ok) return { writing, figures: null };
   // by their own names, which Markdown leaves as they are: that of the folder is written with escapes where it has brackets
-  const shown = files().filter(({ name }) => text.includes(`/${name}`));
+  const shown = text.includes('.svg') ? files().filter(({ name }) => text.includes(`/${name}`)) : [];
   for (const { name, text: picture } of shown) {
     const each = writeFileText(join(dirname(path), folder, name), picture, {
       overwrite: true,
