@@ -53,6 +53,10 @@ try {
         const { catalogImport } = await import('./commands/catalog-import.ts');
         return catalogImport(file, options);
       },
+      catalogToCsv: async (folders, options) => {
+        const { catalogToCsv } = await import('./commands/catalog-to-csv.ts');
+        return catalogToCsv(folders, options);
+      },
       verify: async (file) => {
         const { verifyCommand } = await import('./commands/verify.ts');
         return verifyCommand(file);

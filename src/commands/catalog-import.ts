@@ -1,10 +1,9 @@
-import { closeSync, createReadStream, lstatSync, openSync, readFileSync, readSync, statSync } from 'node:fs';
+import { closeSync, createReadStream, openSync, readFileSync, readSync, statSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 import { catalogFiles } from '../catalog/read.ts';
 import { printable } from '../documents/printable.ts';
 import { describeProblem, type Problem, type Reading, wholeFile } from '../documents/problem.ts';
 import { inWords, readFileText } from '../documents/read-file.ts';
-import { sameFile } from '../documents/same-file.ts';
 import { writeFileText } from '../documents/write-file.ts';
 import { faultLine, importSummary } from '../importing/describe-import.ts';
 import { finishImport, type Imported } from '../importing/finish-import.ts';
@@ -18,6 +17,7 @@ import { xlsxSheets } from '../importing/sheet/xlsx-sheets.ts';
 import { filePath } from './file-path.ts';
 import { type Lines, PROCESS_LINES } from './lines.ts';
 import { UNUSABLE } from './outcome-codes.ts';
+import { writeFiles } from './write-files.ts';
 
 interface ImportOptions {
   readonly map?: string;
@@ -54,9 +54,14 @@ export async function catalogImport(
   const imported = finishImport(name, map.value?.map ?? NO_MAP, sheets.value);
   for (const line of importSummary(name, imported)) lines.result(printable(line));
   for (const fault of imported.faults) lines.remark(printable(faultLine(name, fault)));
-  const out = filePath(options.out ?? `${stem(name)}-catalog`, cwd);
   const shown = options.out ?? `${stem(name)}-catalog`;
-  const written = imported.files.length > 0 && writeAll(imported, { file, out, shown, options, cwd }, lines);
+  const out = filePath(shown, cwd);
+  const inputs = [file, ...(options.map === undefined ? [] : [options.map])].map((each) =>
+    filePath(each, cwd),
+  );
+  const folder = { path: out, shown, inputs, overwrite: options.overwrite === true };
+  const written = imported.files.length > 0 && writeFiles(imported.files, folder, lines);
+  if (written) tellOthers(imported, out, lines);
   if (imported.open && options.map === undefined) writeMap(name, imported, dirname(out), lines);
   if (imported.files.length === 0) lines.remark('Nothing is written: no row could be taken.');
   if (!written) return UNUSABLE;
@@ -137,50 +142,12 @@ function strangersIn(
   });
 }
 
-interface Place {
-  readonly file: string;
-  readonly out: string;
-  /** the folder as the user calls it */
-  readonly shown: string;
-  readonly options: ImportOptions;
-  readonly cwd: string;
-}
-
-/** Writes every file or, where one is in the way, none. */
-function writeAll({ files }: Imported, { file, out, shown, options, cwd }: Place, lines: Lines): boolean {
-  const targets = files.map((each) => ({ ...each, path: join(out, each.name) }));
-  const inputs = [file, ...(options.map === undefined ? [] : [options.map])].map((each) =>
-    filePath(each, cwd),
-  );
-  for (const { path, name } of targets) {
-    const why = inTheWay(path, inputs, options.overwrite === true);
-    if (why === null) continue;
-    lines.remark(printable(`${join(shown, name)}: ${why}. Nothing is written.`));
-    return false;
-  }
-  for (const { path, name, text, rows } of targets) {
-    const writing = writeFileText(path, text, { overwrite: options.overwrite === true, makeFolders: true });
-    if (!writing.ok) {
-      const why = writing.why === 'failed' ? writing.words : 'it is there already';
-      lines.remark(printable(`${join(shown, name)} is not written: ${why}.`));
-      return false;
-    }
-    lines.result(printable(`Written: ${join(shown, name)}, ${rows} ${rows === 1 ? 'row' : 'rows'}.`));
-  }
-  const others = catalogFiles(out).filter((path) => !targets.some((each) => each.path === path));
-  if (others.length > 0)
-    lines.remark(
-      printable(`Beside them stand, and are read too: ${others.map((each) => basename(each)).join(', ')}.`),
-    );
-  return true;
-}
-
-function inTheWay(path: string, inputs: readonly string[], overwrite: boolean): string | null {
-  const there = lstatSync(path, { throwIfNoEntry: false });
-  if (there === undefined) return null;
-  if (there.isSymbolicLink()) return 'a link is there, and is not written through';
-  if (inputs.some((input) => sameFile(input, path))) return 'it is read here itself';
-  return overwrite ? null : 'it is there already: say --overwrite, or --out with another folder';
+/** An import before may have left files that have the same rows. */
+function tellOthers({ files }: Imported, out: string, lines: Lines): void {
+  const others = catalogFiles(out).map((path) => basename(path));
+  const strange = others.filter((name) => !files.some((each) => each.name === name));
+  if (strange.length > 0)
+    lines.remark(printable(`Beside them stand, and are read too: ${strange.join(', ')}.`));
 }
 
 /** A map is never replaced: somebody may have written into it. */

@@ -9,6 +9,7 @@ export interface Commands {
   readonly decide: (file: string, options: Options) => Promise<number>;
   readonly catalogCheck: (folders: readonly string[], options: Options) => Promise<number>;
   readonly catalogImport: (file: string, options: Options) => Promise<number>;
+  readonly catalogToCsv: (folders: readonly string[], options: Options) => Promise<number>;
   readonly verify: (file: string) => Promise<number>;
   readonly lesson: (name: string | undefined, options: Options) => Promise<number>;
   readonly explain: (topic: string | undefined, options: Options) => Promise<number>;
@@ -166,6 +167,15 @@ function catalogCommands(program: Command, commands: Commands, finish: (code: nu
     .option('--overwrite', 'replace files of an import before')
     .action(async (file: string, options: Options) => {
       finish(await commands.catalogImport(file, { ...program.opts<Options>(), ...options }));
+    });
+  catalog
+    .command('to-csv')
+    .description('the rotaries and machines of a catalog as tables that import reads back')
+    .argument('<dirs...>', 'folders of the catalog')
+    .option('--out <folder>', 'folder of the tables (default: this one)')
+    .option('--overwrite', 'replace tables that are there')
+    .action(async (folders: string[], options: Options) => {
+      finish(await commands.catalogToCsv(folders, { ...program.opts<Options>(), ...options }));
     });
 }
 

@@ -1,6 +1,6 @@
 import type { List } from '../fields/import-field.ts';
 import type { SheetRow } from '../sheet/sheet-row.ts';
-import { guessColumn } from './guess-column.ts';
+import { sureColumn } from './guess-column.ts';
 
 /** Where the headings of a sheet stand, and what they are, column by column. */
 export interface Headings {
@@ -77,10 +77,10 @@ function withUnitLast(above: string, below: string): string {
 
 /** How many different keys of the list the headings name for sure. */
 function known(list: List, texts: readonly string[], counts: (path: string) => boolean = () => true): number {
-  const paths = texts.filter((text) => text !== '').map((text) => guessColumn(list, text).sure?.path);
+  const paths = texts.filter((text) => text !== '').map((text) => sureColumn(list, text)?.sure.path);
   return new Set(paths.filter((path) => path !== undefined && counts(path))).size;
 }
 
 /** A row of units under the headings names no more keys, but makes more of them readable. */
 const unitsIn = (list: List, texts: readonly string[]): number =>
-  texts.filter((text) => text !== '' && guessColumn(list, text).unit !== null).length;
+  texts.filter((text) => text !== '' && (sureColumn(list, text)?.unit ?? null) !== null).length;

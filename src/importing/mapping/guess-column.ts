@@ -27,19 +27,34 @@ export function kindOf({ cell }: ImportField): QuantityKind | null {
  * Example: guessColumn('machines', 'X travel (in)') → sure: travel[0], unit: 'in'.
  */
 export function guessColumn(list: List, heading: string): ColumnGuess {
+  const sure = sureColumn(list, heading);
+  if (sure !== null) return sure;
   const likely = new Set<string>();
   for (const { words, unit } of readingsOf(heading)) {
-    const fits = (field: ImportField) => unit === null || unitOf(field, unit) !== null;
-    const found = exact(list, words).filter(fits);
-    const [first] = found;
-    if (first !== undefined && found.length === 1)
-      return { sure: first, likely: [], ...namedUnit(first, unit) };
-    for (const field of [...found, ...near(list, words).filter(fits)]) likely.add(field.path);
+    for (const field of [...exact(list, words), ...near(list, words)])
+      if (fits(field, unit)) likely.add(field.path);
   }
   const inside = bracketsOf(heading);
   const unit = inside === null ? null : (anyUnit(inside)?.symbol ?? null);
   return { sure: null, likely: [...likely].slice(0, 3), unit, currency: null };
 }
+
+/** The same where it is sure, else null: quick enough for every cell of a table that may be a heading. */
+export function sureColumn(
+  list: List,
+  heading: string,
+): (ColumnGuess & { readonly sure: ImportField }) | null {
+  for (const { words, unit } of readingsOf(heading)) {
+    const found = exact(list, words).filter((field) => fits(field, unit));
+    const [first] = found;
+    if (first !== undefined && found.length === 1)
+      return { sure: first, likely: [], ...namedUnit(first, unit) };
+  }
+  return null;
+}
+
+const fits = (field: ImportField, unit: string | null): boolean =>
+  unit === null || unitOf(field, unit) !== null;
 
 interface Reading {
   readonly words: readonly string[];

@@ -1,0 +1,50 @@
+import { lstatSync } from 'node:fs';
+import { join } from 'node:path';
+import { printable } from '../documents/printable.ts';
+import { sameFile } from '../documents/same-file.ts';
+import { writeFileText } from '../documents/write-file.ts';
+import type { Lines } from './lines.ts';
+
+export interface FileToWrite {
+  readonly name: string;
+  readonly text: string;
+  readonly rows: number;
+}
+
+export interface Folder {
+  readonly path: string;
+  /** as the user calls it */
+  readonly shown: string;
+  /** files that were read, and must not be replaced */
+  readonly inputs: readonly string[];
+  readonly overwrite: boolean;
+}
+
+/** Writes every file into the folder or, where one is in the way, none; whether that went well. */
+export function writeFiles(files: readonly FileToWrite[], folder: Folder, lines: Lines): boolean {
+  for (const { name } of files) {
+    const why = inTheWay(join(folder.path, name), folder);
+    if (why === null) continue;
+    lines.remark(printable(`${join(folder.shown, name)}: ${why}. Nothing is written.`));
+    return false;
+  }
+  for (const { name, text, rows } of files) {
+    const options = { overwrite: folder.overwrite, makeFolders: true };
+    const writing = writeFileText(join(folder.path, name), text, options);
+    if (!writing.ok) {
+      const why = writing.why === 'failed' ? writing.words : 'it is there already';
+      lines.remark(printable(`${join(folder.shown, name)} is not written: ${why}.`));
+      return false;
+    }
+    lines.result(printable(`Written: ${join(folder.shown, name)}, ${rows} ${rows === 1 ? 'row' : 'rows'}.`));
+  }
+  return true;
+}
+
+function inTheWay(path: string, { inputs, overwrite }: Folder): string | null {
+  const there = lstatSync(path, { throwIfNoEntry: false });
+  if (there === undefined) return null;
+  if (there.isSymbolicLink()) return 'a link is there, and is not written through';
+  if (inputs.some((input) => sameFile(input, path))) return 'it is read here itself';
+  return overwrite ? null : 'it is there already: say --overwrite, or --out with another folder';
+}
