@@ -1,6 +1,6 @@
 import { closeSync, createReadStream, openSync, readFileSync, readSync, statSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
-import { catalogFiles } from '../catalog/read.ts';
+import { catalogFiles, readCatalog } from '../catalog/read.ts';
 import { printable } from '../documents/printable.ts';
 import { describeProblem, type Problem, type Reading, wholeFile } from '../documents/problem.ts';
 import { inWords, readFileText } from '../documents/read-file.ts';
@@ -51,11 +51,11 @@ export async function catalogImport(
   const strangers = map.value === null ? [] : strangersIn(sheets.value, map.value);
   if (strangers.length > 0) return refuse(strangers);
   const name = basename(file);
-  const imported = finishImport(name, map.value?.map ?? NO_MAP, sheets.value);
-  for (const line of importSummary(name, imported)) lines.result(printable(line));
-  for (const fault of imported.faults) lines.remark(printable(faultLine(name, fault)));
   const shown = options.out ?? `${stem(name)}-catalog`;
   const out = filePath(shown, cwd);
+  const imported = finishImport(name, map.value?.map ?? NO_MAP, sheets.value, rotariesIn(out));
+  for (const line of importSummary(name, imported)) lines.result(printable(line));
+  for (const fault of imported.faults) lines.remark(printable(faultLine(name, fault)));
   const inputs = [file, ...(options.map === undefined ? [] : [options.map])].map((each) =>
     filePath(each, cwd),
   );
@@ -140,6 +140,12 @@ function strangersIn(
       ),
     );
   });
+}
+
+/** Ids of rotaries that the folder has already: machines of this table may come with one. */
+function rotariesIn(out: string): ReadonlySet<string> {
+  const reading = statSync(out, { throwIfNoEntry: false })?.isDirectory() ? readCatalog([out]) : null;
+  return new Set(reading?.ok ? reading.value.rotaries.map(({ id }) => id) : []);
 }
 
 /** An import before may have left files that have the same rows. */

@@ -1,4 +1,5 @@
 import type { Catalog, Machine, Rotary } from '../catalog/catalog.ts';
+import { isMap } from '../documents/fields/strict-map.ts';
 import { BASE_UNITS } from '../quantities/kinds.ts';
 import type { ImportField, List } from './fields/import-field.ts';
 import { FIELDS } from './fields/index.ts';
@@ -47,9 +48,19 @@ function cellOf(row: Rotary | Machine, { path, cell }: ImportField): string {
     case 'flag':
       return value === undefined ? '' : value === true ? 'yes' : 'no';
     case 'range':
-      return Array.isArray(value) ? value.join(' … ') : noneOr(value, cell.orNone);
+      return Array.isArray(value) ? ends(value) : noneOr(value, cell.orNone);
     case 'quantities':
       return Array.isArray(value) ? value.join(' / ') : '';
+    case 'boxes':
+      return listOf(
+        value,
+        ({ along, across, top }) => `along ${ends(along)}, across ${ends(across)}, top ${top}`,
+      );
+    case 'additions':
+      return listOf(value, ({ kind, adds, price, height }) => {
+        const amount = price === 'unknown' ? '' : `, price ${price}`;
+        return `${kind} adds ${adds}${amount}, height ${height}`;
+      });
     case 'quantity':
       return noneOr(value, cell.orNone);
     case 'text':
@@ -58,6 +69,11 @@ function cellOf(row: Rotary | Machine, { path, cell }: ImportField): string {
       return noneOr(value, false);
   }
 }
+
+const ends = (value: unknown): string => (Array.isArray(value) ? value.join(' … ') : '');
+
+const listOf = (value: unknown, words: (map: Readonly<Record<string, unknown>>) => string): string =>
+  Array.isArray(value) ? value.filter(isMap).map(words).join('; ') : '';
 
 const noneOr = (value: unknown, orNone = false): string =>
   value === null ? (orNone ? 'none' : '') : value === undefined ? '' : String(value);

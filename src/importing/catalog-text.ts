@@ -1,4 +1,5 @@
 import { CATALOG_FORMAT } from '../catalog/catalog-schema.ts';
+import { isMap } from '../documents/fields/strict-map.ts';
 import { printable } from '../documents/printable.ts';
 import type { List } from './fields/import-field.ts';
 import { isLeaf, type Leaf, rowTree, type Tree } from './rows/row-tree.ts';
@@ -54,6 +55,10 @@ const comment = (text: string): string => printable(text.replace(/\s+/g, ' ')).s
 
 function valueText(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(valueText).join(', ')}]`;
+  if (isMap(value)) {
+    const entries = Object.entries(value).map(([key, each]) => `${key}: ${valueText(each)}`);
+    return `{ ${entries.join(', ')} }`;
+  }
   return typeof value === 'string' ? scalar(value) : String(value);
 }
 

@@ -1,4 +1,5 @@
 import { quoted } from '../documents/printable.ts';
+import type { List } from './fields/import-field.ts';
 import type { Gap, Imported } from './finish-import.ts';
 import type { PlannedColumn } from './mapping/sheet-plan.ts';
 import type { ImportedSheet } from './rows/import-sheet.ts';
@@ -15,13 +16,28 @@ export function importSummary(file: string, imported: Imported): readonly string
     ...(gaps.length === 0
       ? []
       : ['What rows lack, and the checks that stay open without it:', ...gaps.map(gapLine)]),
-    ...(imported.counts.machines + imported.counts.rotaries === 0 ? [] : [NOT_IN_A_TABLE]),
+    ...silenceLine(imported),
   ];
 }
 
-/** What has no word for "not known" in a catalog. */
-const NOT_IN_A_TABLE =
-  'A catalog takes it that what it does not name is not offered: tailstocks, clearance additions, rotaries that come with a machine. Add them by hand where they are.';
+/** What has no word for "not known" in a catalog, by the beginning of its path. */
+const TAKEN_FOR_NONE: readonly (readonly [list: List, path: string, words: string])[] = [
+  ['rotaries', 'tailstock', 'tailstocks'],
+  ['machines', 'clearance', 'clearance additions'],
+  ['machines', 'rotaryIncluded', 'rotaries that come with a machine'],
+];
+
+function silenceLine({ sheets, counts }: Imported): readonly string[] {
+  const paths = (list: List) =>
+    sheets.flatMap(({ plan }) => (plan.list === list ? plan.columns.flatMap(({ fields }) => fields) : []));
+  const silent = TAKEN_FOR_NONE.filter(
+    ([list, begin]) => counts[list] > 0 && !paths(list).some(({ path }) => path.startsWith(begin)),
+  ).map(([, , words]) => words);
+  if (silent.length === 0) return [];
+  return [
+    `No column names ${silent.join(', ')}, and what a catalog does not name it takes for not offered: add them where they are.`,
+  ];
+}
 
 /** A cell that is not understood, in one line. */
 export function faultLine(file: string, { sheet, row, column, heading, found, expected }: CellFault): string {

@@ -44,8 +44,16 @@ export interface Imported {
 const ROWS_A_FILE = 400;
 
 /** Makes catalog files of the rows that were taken, one for each list and maker, and reads them as `catalog check` would. */
-export function finishImport(file: string, map: ImportMap, sheets: readonly ImportedSheet[]): Imported {
-  const settled = settleIds(sheets.flatMap(({ rows }) => rows));
+export function finishImport(
+  file: string,
+  map: ImportMap,
+  sheets: readonly ImportedSheet[],
+  there: ReadonlySet<string> = new Set(),
+): Imported {
+  const settled = settleIds(
+    sheets.flatMap(({ rows }) => rows),
+    there,
+  );
   const currencies = [...new Set(sheets.flatMap(({ plan }) => plan.currencies))];
   const [only] = currencies;
   const named = currencies.length === 1 && only !== undefined ? only : 'unknown';

@@ -18,6 +18,8 @@ export type CellForm =
   | { readonly form: 'flag' }
   /** standard, a price, or not offered */
   | { readonly form: 'feature' }
+  /** boxes of a housing, or clearance additions: several in one cell */
+  | { readonly form: 'boxes' | 'additions'; readonly of: 'length' }
   /** whether the base allows a mounting */
   | { readonly form: 'mounting' };
 

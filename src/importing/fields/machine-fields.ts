@@ -181,6 +181,11 @@ export const MACHINE_FIELDS: readonly ImportField[] = [
     'blocks read ahead with look ahead',
   ),
   quantity('acceleration', 'acceleration', 'acceleration', 'axis acceleration', 'linear acceleration'),
+  {
+    path: 'clearance',
+    cell: { form: 'additions', of: 'length' },
+    words: ['clearance', 'clearance additions'],
+  },
   ...sizes(
     'footprint',
     ['footprint', 'machine size', 'machine dimensions', 'floor space'],

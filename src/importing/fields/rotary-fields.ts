@@ -58,6 +58,7 @@ export const ROTARY_FIELDS: readonly ImportField[] = [
   ),
   quantity('base.centerAlong', 'length', 'base center along', 'center along', 'center from end'),
   quantity('base.centerAcross', 'length', 'base center across', 'center across', 'center from side'),
+  { path: 'housing', cell: { form: 'boxes', of: 'length' }, words: ['housing', 'housing boxes'] },
   quantity('mass', 'mass', 'mass', 'net mass', 'rotary mass', 'unit mass', 'shipping mass'),
   ...MOUNTINGS.flatMap((mounting): ImportField[] => {
     const words = mounting.replaceAll('-', ' ');

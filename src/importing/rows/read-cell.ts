@@ -7,9 +7,16 @@ import { parseQuantity } from '../../quantities/parse-quantity.ts';
 import { looksLikeRange, parseRange } from '../../quantities/parse-range.ts';
 import type { CellForm, ImportField } from '../fields/import-field.ts';
 import { headingWords } from '../mapping/heading-words.ts';
+import { readList } from './read-lists.ts';
 
 /** A value as a catalog in mm holds it. */
-export type CellValue = number | string | boolean | null | readonly number[];
+export type CellValue =
+  | number
+  | string
+  | boolean
+  | null
+  | readonly number[]
+  | readonly Readonly<Record<string, unknown>>[];
 
 export type CellReading =
   | { readonly ok: true; readonly value: CellValue | 'unknown' }
@@ -92,6 +99,9 @@ export function readCell(text: string, { cell }: ImportField, context: CellConte
       return readFlag(text);
     case 'feature':
       return readFeature(text, context);
+    case 'boxes':
+    case 'additions':
+      return readList(text, cell.form, context, readCell);
     case 'mounting':
       return isNone(text) ? given(null) : readFlag(text);
   }

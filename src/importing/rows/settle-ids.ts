@@ -8,9 +8,9 @@ export interface SettledRows {
 
 /**
  * Rows with ids of their own: one that is there already word for word is left out, one that only has the same name gets a
- * number. A rotary that comes with a machine is named by its id. All of it is told.
+ * number. A rotary that comes with a machine is named by its id. All of it is told. `there`: rotaries beside these rows.
  */
-export function settleIds(rows: readonly TakenRow[]): SettledRows {
+export function settleIds(rows: readonly TakenRow[], there: ReadonlySet<string> = new Set()): SettledRows {
   const faults: CellFault[] = [];
   const settled: TakenRow[] = [];
   const first = new Map<string, TakenRow>();
@@ -38,7 +38,7 @@ export function settleIds(rows: readonly TakenRow[]): SettledRows {
     const own = row.values.get('id') ?? { column: null, written: '' };
     settled.push({ ...row, id, values: new Map([...row.values, ['id', { ...own, value: id }]]) });
   }
-  const included = settled.map((row) => withIncluded(row, taken.rotaries, faults));
+  const included = settled.map((row) => withIncluded(row, new Set([...taken.rotaries, ...there]), faults));
   return { rows: included, faults };
 }
 
@@ -65,7 +65,7 @@ function withIncluded(row: TakenRow, rotaries: ReadonlySet<string>, faults: Cell
   else {
     values.delete('rotaryIncluded');
     const found = `names ${JSON.stringify(included.written)} as the rotary that comes with it`;
-    const fault = about(row, found, 'expected a rotary of this file: it is left out');
+    const fault = about(row, found, 'expected a rotary of this file or of the folder: it is left out');
     faults.push({ ...fault, column: included.column });
   }
   return { ...row, values };
