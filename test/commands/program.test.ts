@@ -65,6 +65,26 @@ describe('what is asked for is run with its options, and gives its exit code', (
     expect((await run('lesson')).calls[0]?.[1]).toBe(undefined);
   });
 
+  test('a table as a catalog, and a catalog as tables', async () => {
+    const { calls } = await run(
+      'catalog',
+      'import',
+      'list.xlsx',
+      '--map',
+      'm.yaml',
+      '--out',
+      'own',
+      '--overwrite',
+    );
+    expect(calls).toEqual([
+      ['import', 'list.xlsx', { map: 'm.yaml', out: 'own', overwrite: true, input: true }],
+    ]);
+    expect((await run('catalog', 'to-csv', 'a', 'b')).calls).toEqual([
+      ['to-csv', ['a', 'b'], { input: true }],
+    ]);
+    expect((await run('catalog', 'import')).code).toBe(2);
+  });
+
   test('decide', async () => {
     const { code, calls } = await run(
       'decide',

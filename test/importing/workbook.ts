@@ -1,4 +1,5 @@
 import { crc32 } from 'node:zlib';
+import { columnName } from '../../src/importing/mapping/import-map.ts';
 
 /** A cell as a workbook holds it: a text, a number, a formula with the value that was kept, or nothing. */
 export type WorkbookCell = string | number | null | { readonly formula: string; readonly value: string };
@@ -27,7 +28,7 @@ export function workbook(
 }
 
 const rowXml = (cells: readonly WorkbookCell[], row: number): string =>
-  `<row r="${row + 1}">${cells.map((cell, at) => cellXml(cell, `${String.fromCharCode(65 + at)}${row + 1}`)).join('')}</row>`;
+  `<row r="${row + 1}">${cells.map((cell, at) => cellXml(cell, `${columnName(at)}${row + 1}`)).join('')}</row>`;
 
 function cellXml(cell: WorkbookCell, at: string): string {
   if (cell === null) return '';

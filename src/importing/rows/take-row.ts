@@ -59,6 +59,13 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
   const kind = list === 'rotaries' ? 'class' : 'kind';
   if (typeof name !== 'string') return whole('the row has no name', 'expected one: the row is left out');
   if (values.get(kind) === undefined) {
+    const said = plan.columns.find(({ fields }) => fields.some(({ path }) => path === kind))?.column;
+    const wrong = faults.findIndex(({ column }) => column !== null && column === said);
+    const cell = faults[wrong];
+    if (cell !== undefined) {
+      faults[wrong] = { ...cell, expected: `${cell.expected}; the row is left out` };
+      return { row: null, faults, withoutUnit };
+    }
     const why = `nothing says the ${kind} of the row`;
     return whole(why, `expected a column for it, or ${kind} under fixed in the map: the row is left out`);
   }
