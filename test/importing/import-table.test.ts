@@ -26,6 +26,20 @@ describe('headings', () => {
     expect(imported('').files).toEqual([]);
   });
 
+  test('a note with a word of the trade is no table', () => {
+    const { sheets, open, told } = imported('Height | of the doorway\n2900 | measured');
+    expect(sheets[0]?.plan.headings).toEqual([]);
+    expect([open, told]).toEqual([false, []]);
+  });
+
+  test('a map says in which row they stand', () => {
+    const columns = [{ column: 'A', heading: 'What', keys: ['name'], unit: null }] as const;
+    const map = sheetMap({ rows: 'rotaries', headings: [2], fixed: { class: 'trunnion' }, columns });
+    expect(imported('mine | 3\nWhat | Swing (mm)\nWren | 180', map).rows).toEqual([
+      { id: 'wren', name: 'Wren', class: 'trunnion', swing: 180 },
+    ]);
+  });
+
   test('two columns that are the same: the second is left out and asked about', () => {
     const { rows, sheets, open } = imported(
       'Model | Type | Swing (mm) | Swing (in)\nWren | trunnion | 200 | 8',
@@ -176,6 +190,15 @@ describe('a map', () => {
     });
     expect(plan.strangers).toEqual([{ index: 0, heading: 'Swing' }]);
   });
+});
+
+test('prices in two currencies are asked about, unless one is left out', () => {
+  const lines =
+    'Model | Type | Swing (mm) | Price (EUR) | Tailstock price (USD)\nWren | trunnion | 180 | 28500 | 900';
+  expect(imported(lines)).toMatchObject({ currency: 'unknown', currencies: ['EUR', 'USD'], open: true });
+  const columns = [{ column: 'E', heading: 'Tailstock price (USD)', keys: 'skip', unit: null }] as const;
+  const map = sheetMap({ rows: 'rotaries', columns });
+  expect(imported(lines, map)).toMatchObject({ currency: 'EUR', currencies: [], open: false });
 });
 
 describe('where a value comes from', () => {

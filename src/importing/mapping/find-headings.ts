@@ -16,6 +16,9 @@ export interface Headings {
 /** Rows above the headings that are looked through: titles, dates, notes. */
 export const ROWS_BEFORE_DATA = 20;
 
+/** A single word of the trade stands in many a note. */
+const FEWEST = 2;
+
 /**
  * The row, or the two rows one above the other, of which most headings are understood. A heading over several columns
  * stands above each of them. null: nothing in it is understood.
@@ -27,7 +30,7 @@ export function findHeadings(head: readonly SheetRow[]): Headings | null {
     const [rotaries, machines] = [known('rotaries', texts.texts), known('machines', texts.texts)];
     const count = Math.max(rotaries, machines);
     const score = count + unitsIn(rotaries > machines ? 'rotaries' : 'machines', texts.texts) / 1000;
-    if (count === 0 || score <= most) continue;
+    if (count < FEWEST || score <= most) continue;
     // what a built-in table is called by is called so of a rotary too, and tells nothing
     const own = known('machines', texts.texts, (path) => !path.startsWith('builtIn.'));
     const list = rotaries === own ? null : rotaries > own ? 'rotaries' : 'machines';

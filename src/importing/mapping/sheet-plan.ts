@@ -2,7 +2,7 @@ import type { ImportField, List } from '../fields/import-field.ts';
 import { fieldAt } from '../fields/index.ts';
 import type { SheetRow } from '../sheet/sheet-row.ts';
 import { findHeadings, headingsIn } from './find-headings.ts';
-import { guessColumn } from './guess-column.ts';
+import { type ColumnGuess, guessColumn } from './guess-column.ts';
 import { columnName, type ImportMap, type SheetMap } from './import-map.ts';
 
 /** A column of a sheet, and what became of it. */
@@ -38,11 +38,12 @@ export interface SheetPlan {
 /** `head`: the first rows of the sheet, enough to hold the headings. */
 export function sheetPlan(sheet: string | null, head: readonly SheetRow[], map: ImportMap): SheetPlan {
   const own = map.sheets.find((each) => each.sheet === sheet);
-  const found = own === undefined || own.headings.length === 0 ? findHeadings(head) : null;
-  const headings = found?.rows ?? own?.headings ?? [];
+  const said = rowsNamed(own, head);
+  const found = said.length === 0 ? findHeadings(head) : null;
+  const headings = found?.rows ?? said;
   const texts = found?.texts ?? headingsIn(head, headings);
-  const said = own?.rows ?? 'unknown';
-  const list: SheetPlan['list'] = said === 'unknown' ? (found?.list ?? 'unknown') : said;
+  const rows = own?.rows ?? 'unknown';
+  const list: SheetPlan['list'] = rows === 'unknown' ? (found?.list ?? 'unknown') : rows;
   const none = { sheet, list, headings, fixed: own?.fixed ?? {}, currencies: [] };
   if (list === 'skip') return { ...none, columns: [], strangers: [] };
   const columns: PlannedColumn[] = [];
@@ -52,14 +53,15 @@ export function sheetPlan(sheet: string | null, head: readonly SheetRow[], map: 
     const mapped = own?.columns.find((each) => isColumn(each, at, heading));
     const guess = list === 'unknown' ? null : guessColumn(list, heading);
     const named = { at, column: columnName(at), heading, unit: mapped?.unit ?? guess?.unit ?? null };
-    if (guess?.currency != null) currencies.add(guess.currency);
     if (mapped !== undefined && mapped.keys !== 'unknown') {
       const fields = mapped.keys === 'skip' || list === 'unknown' ? [] : fieldsAt(list, mapped.keys);
+      if (fields.length > 0) addCurrency(guess, currencies);
       columns.push({ ...named, fields, left: fields.length > 0 ? null : { why: 'skipped', likely: [] } });
       continue;
     }
     const field = guess?.sure ?? null;
     const twin = field !== null && isGiven(field, columns, own);
+    if (field !== null && !twin) addCurrency(guess, currencies);
     const left = field === null ? 'not-known' : twin ? 'twin' : null;
     const likely = field === null ? (guess?.likely ?? []) : [field.path];
     columns.push({
@@ -69,6 +71,21 @@ export function sheetPlan(sheet: string | null, head: readonly SheetRow[], map: 
     });
   }
   return { ...none, columns, currencies: [...currencies], strangers: strangersOf(own, texts) };
+}
+
+function addCurrency(guess: ColumnGuess | null, currencies: Set<string>): void {
+  if (guess !== null && guess.currency !== null) currencies.add(guess.currency);
+}
+
+/** The rows that the map says the headings stand in, or the one in which it names a heading. */
+function rowsNamed(own: SheetMap | undefined, head: readonly SheetRow[]): readonly number[] {
+  if (own === undefined || own.headings.length > 0) return own?.headings ?? [];
+  const holds = ({ cells }: SheetRow) =>
+    own.columns.some((each) => cells.some((cell, at) => isColumn(each, at, cell)));
+  return head
+    .filter(holds)
+    .map(({ row }) => row)
+    .slice(0, 1);
 }
 
 const isColumn = ({ column, heading }: SheetMap['columns'][number], at: number, text: string): boolean =>
