@@ -9,16 +9,15 @@ import { answerReport, jsonReport, markdownReport, type TextLook, textReport } f
 import { decide } from '../rules/decide.ts';
 import type { Decision } from '../rules/decision.ts';
 import { demoCatalog } from './demo-catalog.ts';
+import { type Format, formatOf } from './format-of.ts';
 import { OUTCOME_CODES, UNUSABLE } from './outcome-codes.ts';
 import { ownInput } from './own-input.ts';
 import { writeReport } from './write-report.ts';
 
-const FORMATS = ['text', 'json', 'markdown'] as const;
-type Format = (typeof FORMATS)[number];
-
 export interface DecideCommandOptions {
   /** folders; none: the demo catalog */
   readonly catalog?: readonly string[];
+  /** default: as the name of the file asks for */
   readonly format?: Format;
   /** a file instead of standard output */
   readonly out?: string;
@@ -94,7 +93,8 @@ export async function decideCommand(
 
 /** Prints or writes the decision; where the answer is not on the screen then, it is said there in a sentence. */
 function deliver(decision: Decision, options: DecideCommandOptions, output: Output): number {
-  const { out, format = 'text', ascii = false } = options;
+  const { out, ascii = false } = options;
+  const format = formatOf(options.format, out);
   const width = out === undefined ? clamped(output.columns ?? USUAL_WIDTH) : USUAL_WIDTH;
   const text = (): string => inFormat(decision, format, { width, ascii }, options.all === true);
   if (out === undefined) output.result(text());

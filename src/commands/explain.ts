@@ -4,6 +4,7 @@ import type { LengthUnits } from '../quantities/kinds.ts';
 import { explanationFigures, explanationLines, explanationMarkdown, topicList } from '../teaching/exports.ts';
 import { findTopics, qualified } from '../teaching/find-topic.ts';
 import type { Topic } from '../teaching/topics/topic.ts';
+import { formatOf } from './format-of.ts';
 import { type Lines, PROCESS_LINES } from './lines.ts';
 import { UNUSABLE } from './outcome-codes.ts';
 import { writeWithFigures } from './write-report.ts';
@@ -52,8 +53,7 @@ function deliver(topic: Topic, options: ExplainOptions, lines: Lines, columns = 
   const explained = topic.explain();
   const text = (width: number): string =>
     `${explanationLines(explained, { width, ascii, drawn: true }, units).join('\n').trimEnd()}\n`;
-  const isMarkdown =
-    options.format === 'markdown' || (options.format === undefined && /\.(md|markdown)$/i.test(out ?? ''));
+  const isMarkdown = formatOf(options.format, out) === 'markdown';
   if (out === undefined) {
     const width = Math.min(MOST_WIDTH, columns);
     lines.result((isMarkdown ? explanationMarkdown(explained, null, units) : text(width)).trimEnd());

@@ -156,6 +156,14 @@ describe('A file for the result', () => {
     expect(ran.err).toContain(`written to ${out}, its figures to report-figures beside it`);
   });
 
+  it('a file is written as its name asks for, unless something else was asked for', async () => {
+    const [named, asked] = [join(folder, 'decision.json'), join(folder, 'other.json')];
+    await run(fixtureDecision(), { out: named });
+    expect(readFileSync(named, 'utf8')).toBe(jsonReport(fixtureDecision()));
+    await run(fixtureDecision(), { out: asked, format: 'text' });
+    expect(readFileSync(asked, 'utf8')).not.toBe(jsonReport(fixtureDecision()));
+  });
+
   it('that is there already is replaced', async () => {
     const out = join(folder, 'report.json');
     writeFileSync(out, 'old');
