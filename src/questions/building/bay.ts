@@ -1,7 +1,6 @@
 import type { Uncertain } from '../answers.ts';
 import { aboutShop } from '../declare.ts';
 import { NOT_SURE } from '../ranges.ts';
-import { millStays } from './mill-stays.ts';
 
 /** Floor that is free for the machine. */
 export const bay = aboutShop<readonly Uncertain[] | 'unknown'>({
@@ -21,7 +20,6 @@ export const bay = aboutShop<readonly Uncertain[] | 'unknown'>({
     names: ['length of the bay', 'width of the bay'],
   },
   unsure: { as: 'range', range: NOT_SURE['shop.bay'] },
-  applies: (answers) => !millStays(answers),
   get: (answers) => answers.shop.bay,
   set: (answers, typed) => {
     const [length, width] = typed === 'unknown' ? (['unknown', 'unknown'] as const) : typed;

@@ -1,7 +1,6 @@
 import type { Uncertain } from '../answers.ts';
 import { aboutShop } from '../declare.ts';
 import { NOT_SURE } from '../ranges.ts';
-import { millStays } from './mill-stays.ts';
 
 /** How wide the way in is. */
 export const doorwayWidth = aboutShop<Uncertain>({
@@ -17,7 +16,6 @@ export const doorwayWidth = aboutShop<Uncertain>({
   readBy: ['doorway'],
   field: { kind: 'quantity', of: 'length', limits: { above: 0, most: 1e6 } },
   unsure: { as: 'range', range: NOT_SURE['shop.doorway.width'] },
-  applies: (answers) => !millStays(answers),
   get: (answers) => answers.shop.doorway.width,
   set: (answers, width) => ({
     ...answers,

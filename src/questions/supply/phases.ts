@@ -1,5 +1,4 @@
 import type { Choice, Uncertain } from '../answers.ts';
-import { millStays } from '../building/mill-stays.ts';
 import { aboutShop } from '../declare.ts';
 
 /** One phase or three. */
@@ -24,7 +23,6 @@ export const phases = aboutShop<Choice<'one' | 'three'>>({
     ],
   },
   unsure: { as: 'each-kind' },
-  applies: (answers) => !millStays(answers),
   get: (answers) => kindOf(answers.shop.power.phases),
   set: (answers, kind) => ({
     ...answers,

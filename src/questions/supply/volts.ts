@@ -1,5 +1,4 @@
 import type { Uncertain } from '../answers.ts';
-import { millStays } from '../building/mill-stays.ts';
 import { aboutShop } from '../declare.ts';
 import { NOT_SURE } from '../ranges.ts';
 
@@ -15,7 +14,6 @@ export const volts = aboutShop<Uncertain>({
   readBy: ['power'],
   field: { kind: 'quantity', of: 'voltage', limits: { above: 0, most: 1e5 } },
   unsure: { as: 'range', range: NOT_SURE['shop.power.volts'] },
-  applies: (answers) => !millStays(answers),
   get: (answers) => answers.shop.power.volts,
   set: (answers, volts) => ({
     ...answers,

@@ -10,7 +10,7 @@ import {
   TURN_CHECKS,
   worstOf,
 } from '../judging/judge-family.ts';
-import { type Outcome, passes } from '../judging/outcome.ts';
+import { type Outcome, passes, worse } from '../judging/outcome.ts';
 import { additionSets, plateChoices } from './additions.ts';
 import type { Candidate } from './candidates.ts';
 import type { Family } from './family.ts';
@@ -91,6 +91,7 @@ interface Stand {
   readonly x: Range;
   readonly y: Range;
   readonly slack: Score['slack'];
+  /** with the verdict that holds whatever is put under it, there included */
   readonly reached: readonly InPlay[];
 }
 
@@ -156,9 +157,13 @@ function standOf(world: World, candidate: Candidate, inPlay: readonly InPlay[], 
     x,
     y,
     slack: { x: widthOf(x), y: widthOf(y) },
-    reached: inPlay.filter(({ family }) =>
-      there.some((each) => familyVerdict(world, each, family, TURN_CHECKS) !== 'fails'),
-    ),
+    reached: inPlay.flatMap((each) => {
+      const verdicts = there.map((at) => familyVerdict(world, at, each.family, TURN_CHECKS));
+      if (verdicts.every((verdict) => verdict === 'fails')) return [];
+      // upright, each plate is judged on these checks again
+      const onTurn = standsUpright(candidate) ? 'holds' : (verdicts[0] ?? 'holds');
+      return [{ ...each, fixed: worse(each.fixed, onTurn) }];
+    }),
   };
 }
 
@@ -177,9 +182,10 @@ function placed(
 
 /** Can the arrangement pass with these families? If not, what is added need not be looked for. */
 function canPass(all: readonly InPlay[], reached: readonly InPlay[], leastCoverage: number): boolean {
-  if (all.some((each) => each.family.must && !reached.includes(each))) return false;
+  const families = new Set(reached.map(({ family }) => family));
+  if (all.some(({ family }) => family.must && !families.has(family))) return false;
   const possible = reached.reduce((sum, { family }) => sum + family.hours.high, 0);
-  const lost = all.reduce((sum, each) => sum + (reached.includes(each) ? 0 : each.family.hours.low), 0);
+  const lost = all.reduce((sum, { family }) => sum + (families.has(family) ? 0 : family.hours.low), 0);
   return possible > 0 && possible / (possible + lost) >= leastCoverage - 1e-9;
 }
 
