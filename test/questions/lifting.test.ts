@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Answers } from '../../src/questions/answers.ts';
+import { isBasicFact } from '../../src/questions/basic-facts.ts';
 import { blankAnswers, blankPart } from '../../src/questions/blank-answers.ts';
 import { QUESTIONS } from '../../src/questions/index.ts';
 import type { Question, Value } from '../../src/questions/question.ts';
@@ -100,10 +101,18 @@ describe('means of lifting', () => {
 describe('what is asked of whom', () => {
   const COMES_IN = ['bay', 'doorway-width', 'doorway-height', 'phases', 'volts', 'kva'];
 
-  test.each(COMES_IN)('%s is asked for a machine that comes in, not for a mill that stays', (id) => {
+  test.each(COMES_IN)('%s applies to whoever owns a mill too: another machine may turn out better', (id) => {
     expect(applies(answered(['own-mill', 'none']), id)).toBe(true);
-    expect(applies(answered(['own-mill', 'rowan']), id)).toBe(false);
+    expect(applies(answered(['own-mill', 'rowan']), id)).toBe(true);
   });
+
+  test.each(['doorway-width', 'doorway-height', 'ceiling'])(
+    '%s is a basic fact only without a mill',
+    (id) => {
+      expect(isBasicFact(question(id), answered(['own-mill', 'none']))).toBe(true);
+      expect(isBasicFact(question(id), answered(['own-mill', 'rowan']))).toBe(false);
+    },
+  );
 
   test('the ceiling is asked for either: a spacer makes an owned mill higher', () => {
     expect(applies(answered(['own-mill', 'rowan']), 'ceiling')).toBe(true);

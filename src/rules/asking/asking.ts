@@ -4,8 +4,9 @@ import type { CheckId } from '../checks/ids.ts';
 import type { Unknown } from '../decision.ts';
 import { isSameResult, runningOf, type Standing } from '../standing.ts';
 import type { Judged } from '../weighing/judged.ts';
+import { marginGaps } from '../weighing/margin-gaps.ts';
 import { unknownsOf } from '../weighing/unknowns.ts';
-import { type Bearing, bearingsOn } from './bearing.ts';
+import { answersIn, type Bearing, bearingsOn } from './bearing.ts';
 import { hedged, unnamed } from './hedged.ts';
 import { inTheirOrder } from './in-their-order.ts';
 import { likely } from './likely.ts';
@@ -89,7 +90,7 @@ function decidingIn(
   catalog: Catalog,
 ): Pick<Asking, 'answers' | 'openChecks'> {
   const contenders = mayWin(standing);
-  const bearings = new Map(contenders.map((each) => [each.id, bearingsOn(each, standing)]));
+  const bearings = bearingsOf(contenders, standing);
   const all = [...bearings.values()].flat();
   const touched = touchedBy([...bearings.values()]);
   if (touched.size === 0) return NOTHING;
@@ -105,6 +106,21 @@ function decidingIn(
     answers: inTheirOrder(found, answers).toSorted((a, b) => b.drops - a.drops),
     openChecks: [...new Set(all.flatMap(({ check }) => (check === null ? [] : [check])))],
   };
+}
+
+/** By the id of the arrangement; where nothing else tells them apart, what their room to spare hangs on. */
+function bearingsOf(
+  contenders: readonly Judged[],
+  standing: Standing,
+): ReadonlyMap<string, readonly Bearing[]> {
+  const bearings = new Map(contenders.map((each) => [each.id, bearingsOn(each, standing)]));
+  if (contenders.length < 2 || [...bearings.values()].some((each) => each.length > 0)) return bearings;
+  return new Map(
+    contenders.map((each) => [
+      each.id,
+      answersIn(marginGaps(each)).map((answer) => ({ answer, on: 'margin', check: null })),
+    ]),
+  );
 }
 
 interface Touched {

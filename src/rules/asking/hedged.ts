@@ -19,6 +19,9 @@ const MAY_BE = {
 
 type Path = keyof typeof MAY_BE;
 
+/** Whether nothing is held against this answer while nobody names it. Example: 'shop.air.flow' → true. */
+export const isHeldAgainstNothing = (path: string): boolean => Object.hasOwn(MAY_BE, path);
+
 const OF_A_PART = ['parts.eccentricity', 'parts.drill'] as const;
 
 /**

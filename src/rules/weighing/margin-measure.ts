@@ -1,6 +1,7 @@
 import type { Interval } from '../../quantities/interval.ts';
 import { groundOf, type World } from '../arranging/setting.ts';
 import type { SetUp } from '../arranging/setting-search.ts';
+import { isHeldAgainstNothing } from '../asking/hedged.ts';
 import { gapsOf, type Outcome, passes } from '../judging/outcome.ts';
 import { evaluateSide } from '../judging/side.ts';
 import { noseAtBottom, noseAtTop } from '../sides/nose.ts';
@@ -53,8 +54,9 @@ export function marginMeasure(
 /** Whether a check bears on the margin, whatever turns out; `where it holds`: only if it then holds plainly. */
 function countsAs(outcome: Outcome): 'surely' | 'perhaps' | 'where it holds' | 'never' {
   const { verdict, advisory, comparison, mayHoldPlainly, margin } = outcome;
-  const isOpenToUser = gapsOf(outcome).some(({ ask }) => ask === 'user');
-  if (advisory) return isOpenToUser ? 'where it holds' : 'never';
+  // with a known answer it may hold after all; what nobody names is held against nothing, whatever it is
+  const hangsOnUser = gapsOf(outcome).some(({ ask, path }) => ask === 'user' && !isHeldAgainstNothing(path));
+  if (advisory) return hangsOnUser ? 'where it holds' : 'never';
   // of one of several kinds nothing is needed
   if (comparison === null) return Number.isFinite(margin.low) ? 'where it holds' : 'never';
   if (verdict === 'holds if') return mayHoldPlainly ? 'where it holds' : 'never';

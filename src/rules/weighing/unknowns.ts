@@ -5,6 +5,7 @@ import type { Gap, Unknown } from '../decision.ts';
 import { judgeFamily, judgeOwn, OWN_CHECKS, SETTING_CHECKS } from '../judging/judge-family.ts';
 import { gapsOf, type Outcome } from '../judging/outcome.ts';
 import type { Judged } from './judged.ts';
+import { marginGaps } from './margin-gaps.ts';
 import { openMeasures } from './open-measures.ts';
 
 interface Found {
@@ -46,6 +47,9 @@ export function unknownsOf(
       if (counts && (mayWin || isMoney)) for (const gap of gaps) note(gap, mayWin, null);
     }
   }
+  if (isOpen && [...found.values()].every(({ decides }) => !decides))
+    for (const judged of reading)
+      if (contenders.has(judged.id)) for (const gap of marginGaps(judged)) note(gap, true, null);
   return [...found.values()].sort(byWeight).map(({ gap, decides, checks }) => ({
     answer: gap.path,
     decides,
