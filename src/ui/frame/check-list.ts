@@ -48,9 +48,10 @@ export function checkListRows(decision: Decision, width: number, ascii: boolean)
       'quiet',
     ),
     EMPTY,
-    ...apart(chart === null ? [] : figureRows(chart, decision, { width, ascii }).map((line) => row(line))),
     ...section(`${name}, and the parts that it holds`, held),
     ...section('Parts that it does not hold, or that are open', others),
+    // each has a bar above: all of them beside each other come last
+    ...apart(chart === null ? [] : figureRows(chart, decision, { width, ascii }).map((line) => row(line))),
   ];
 }
 
