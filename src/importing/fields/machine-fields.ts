@@ -23,8 +23,8 @@ const SPINDLES = {
 } as const;
 
 const FEATURE_WORDS: Readonly<Record<Feature, readonly string[]>> = {
-  toolCenterPoint: ['tool center point', 'tool centre point', 'tool center point control', 'tcp', 'tcpc'],
-  rotatingWorkOffset: ['rotating work offset', 'dynamic work offset', 'dynamic fixture offset'],
+  toolCenterPoint: ['tool center point', 'tool centre point', 'tool center point control', 'tcp'],
+  rotatingWorkOffset: ['rotating work offset'],
   tiltedWorkPlane: ['tilted work plane', 'tilted working plane', 'inclined plane'],
   spindleProbe: ['spindle probe', 'probe', 'work probe', 'touch probe'],
   toolSetter: ['tool setter', 'tool probe', 'tool measurement'],
