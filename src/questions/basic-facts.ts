@@ -1,5 +1,4 @@
 import type { Answers } from './answers.ts';
-import { millStays } from './building/mill-stays.ts';
 import type { Question } from './question.ts';
 
 /** What the parts are, and what comes into the building at all: asked first, without any reckoning. */
@@ -21,3 +20,6 @@ export function isBasicFact({ id }: Question, answers: Answers): boolean {
   if (id === 'must') return answers.parts.length > 1;
   return OF_A_NEW_MACHINE.has(id) && !millStays(answers);
 }
+
+/** Whether the mill is owned already and stays where it is, so that nothing has to come in for it. */
+const millStays = ({ shop: { machine } }: Answers): boolean => machine !== 'none' && machine !== 'unknown';

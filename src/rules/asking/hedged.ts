@@ -1,26 +1,8 @@
 import type { Answers, Part, Uncertain } from '../../questions/answers.ts';
 import { UNKNOWN_DRILL } from '../../questions/drill/drilled.ts';
-import { NOT_SURE } from '../../questions/ranges.ts';
+import { HELD_AGAINST_NOTHING } from '../../questions/held-against-nothing.ts';
 
-/**
- * What is held against nothing while nobody names it, and may turn out to be anything once somebody is asked: a number
- * of these ranges. Of the first ones that is all that their questions take, so that a very large one is among them: it
- * says as little as none. A rate is one that *not sure* stands for.
- */
-const MAY_BE = {
-  'money.budget': [0, 1e9],
-  'shop.floorRating': [1e-6, 1e5],
-  'shop.power.kVA': [1e-6, 1e5],
-  'shop.air.flow': [0, 1e6],
-  'shop.air.bar': [0, 1000],
-  'work.visesWanted': [0, 20],
-  'money.shopRate': [NOT_SURE['money.shopRate'].low, NOT_SURE['money.shopRate'].high],
-} as const satisfies Record<string, Uncertain>;
-
-type Path = keyof typeof MAY_BE;
-
-/** Whether nothing is held against this answer while nobody names it. Example: 'shop.air.flow' → true. */
-export const isHeldAgainstNothing = (path: string): boolean => Object.hasOwn(MAY_BE, path);
+type Path = keyof typeof HELD_AGAINST_NOTHING;
 
 const OF_A_PART = ['parts.eccentricity', 'parts.drill'] as const;
 
@@ -28,11 +10,15 @@ const OF_A_PART = ['parts.eccentricity', 'parts.drill'] as const;
  * Paths of questions whose usual value is not relied on while nobody is asked: it may be anything. What has a usual value
  * and is not among them is taken for known, and whoever is shown the result is told so.
  */
-export const HEDGED: ReadonlySet<string> = new Set([...Object.keys(MAY_BE), ...OF_A_PART, 'matters']);
+export const HEDGED: ReadonlySet<string> = new Set([
+  ...Object.keys(HELD_AGAINST_NOTHING),
+  ...OF_A_PART,
+  'matters',
+]);
 
 /** Of what nobody was asked yet, what is taken for known, or held against nothing, while it is not answered. */
 export const unnamed = (unasked: ReadonlySet<string>): readonly string[] =>
-  Object.keys(MAY_BE).filter((path) => unasked.has(path));
+  Object.keys(HELD_AGAINST_NOTHING).filter((path) => unasked.has(path));
 
 /**
  * Answers in which what nobody was asked yet may turn out to be anything: nothing of what is `HEDGED` is taken for known,
@@ -43,7 +29,7 @@ export function hedged(answers: Answers, unasked: ReadonlySet<string>): Answers 
   const { shop, work, money } = answers;
   const { power, air } = shop;
   const or = (value: Uncertain, path: Path): Uncertain =>
-    value === 'unknown' && unasked.has(path) ? MAY_BE[path] : value;
+    value === 'unknown' && unasked.has(path) ? HELD_AGAINST_NOTHING[path] : value;
   return {
     ...answers,
     parts: answers.parts.map((part) => hedgedPart(part, unasked)),

@@ -1,7 +1,7 @@
 import type { Interval } from '../../quantities/interval.ts';
+import { isHeldAgainstNothing } from '../../questions/held-against-nothing.ts';
 import { groundOf, type World } from '../arranging/setting.ts';
 import type { SetUp } from '../arranging/setting-search.ts';
-import { isHeldAgainstNothing } from '../asking/hedged.ts';
 import { gapsOf, type Outcome, passes } from '../judging/outcome.ts';
 import { evaluateSide } from '../judging/side.ts';
 import { noseAtBottom, noseAtTop } from '../sides/nose.ts';
