@@ -44,7 +44,7 @@ export const approaches = aboutPart<readonly string[] | 'unknown'>({
   title: 'Sides that are cut',
   path: 'parts.approaches',
   ask: ({ part }) => `From which directions is ${part} cut? Name all of them.`,
-  hint: 'Angles are asked next, and the face that it stands on after that. Example: top, sides.',
+  hint: 'For a slant or an undercut the angle is asked next. Example: top, sides.',
   why: 'It decides which kind of rotary is needed, how far it has to tilt, and what has to be reached.',
   readBy: ['tilt-range', 'rotary-class', 'travel-x', 'travel-y', 'reach-high', 'reach-low', 'coverage'],
   field: { kind: 'list', options: () => OPTIONS },
