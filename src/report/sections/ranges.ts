@@ -59,9 +59,9 @@ export function rangesInShort(decision: Decision): readonly Block[] {
 
 const LEAD = say`The recommendation stays the same while one of these answers lies between its two ends and all others are
   as they are. The tightest come first. An answer was moved down to half of what it is and up to twice as much (from zero, as
-  far as *not sure* goes), no farther than its question takes; where no end was found on the way, none stands here. The
+  far as “not sure” goes), no farther than its question takes; where no end was found on the way, none stands here. The
   ends were looked for in steps of a fiftieth and may be too near; a gap between them narrower than that may have been
-  missed. Where *or more* or *or less* stands behind an end, the search was given up there: it may stay well beyond.`;
+  missed. Where “or more” or “or less” stands behind an end, the search was given up there: it may stay well beyond.`;
 
 /** Why there is nothing to say; null where there is. */
 function whyNone({ recommended, stability }: Decision): readonly Inline[] | null {
