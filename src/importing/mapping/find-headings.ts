@@ -1,5 +1,5 @@
+import type { SheetRow } from '../../documents/sheet-row.ts';
 import type { List } from '../fields/import-field.ts';
-import type { SheetRow } from '../sheet/sheet-row.ts';
 import { sureColumn } from './guess-column.ts';
 
 /** Where the headings of a sheet stand, and what they are, column by column. */

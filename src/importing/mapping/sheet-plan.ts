@@ -1,6 +1,6 @@
+import type { SheetRow } from '../../documents/sheet-row.ts';
 import type { ImportField, List } from '../fields/import-field.ts';
 import { fieldAt } from '../fields/index.ts';
-import type { SheetRow } from '../sheet/sheet-row.ts';
 import { findHeadings, headingsIn } from './find-headings.ts';
 import { type ColumnGuess, guessColumn } from './guess-column.ts';
 import { columnName, type ImportMap, type SheetMap } from './import-map.ts';

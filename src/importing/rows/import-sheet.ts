@@ -1,7 +1,7 @@
+import type { SheetRow } from '../../documents/sheet-row.ts';
 import { ROWS_BEFORE_DATA } from '../mapping/find-headings.ts';
 import type { ImportMap } from '../mapping/import-map.ts';
 import { type PlannedColumn, type SheetPlan, sheetPlan } from '../mapping/sheet-plan.ts';
-import type { SheetRow } from '../sheet/sheet-row.ts';
 import { takeRow } from './take-row.ts';
 import type { CellFault, TakenRow } from './taken-row.ts';
 

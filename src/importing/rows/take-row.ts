@@ -1,10 +1,10 @@
 import { FEATURES, MOUNTINGS } from '../../catalog/catalog.ts';
 import { isTilting } from '../../catalog/tilting.ts';
+import type { SheetRow } from '../../documents/sheet-row.ts';
 import type { ImportField, List } from '../fields/import-field.ts';
 import { FIELDS, fieldAt } from '../fields/index.ts';
 import type { ImportMap } from '../mapping/import-map.ts';
 import type { PlannedColumn, SheetPlan } from '../mapping/sheet-plan.ts';
-import type { SheetRow } from '../sheet/sheet-row.ts';
 import { type CellValue, readCell } from './read-cell.ts';
 import { rowId } from './row-id.ts';
 import { schemaFaults } from './schema-faults.ts';

@@ -2,8 +2,8 @@ import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { CsvError, type Options, parse } from 'csv-parse';
 import { parse as parseAtOnce } from 'csv-parse/sync';
+import { cleaned, SEPARATORS, type Separator, type SheetRow } from '../../documents/sheet-row.ts';
 import { findHeadings, ROWS_BEFORE_DATA } from '../mapping/find-headings.ts';
-import { cleaned, type SheetRow } from './sheet-row.ts';
 import { MOST_ROWS, tooManyRows, UnreadableSheet } from './unreadable-sheet.ts';
 
 /**
@@ -94,10 +94,11 @@ function refuseOthers(chunk: Uint8Array): void {
 }
 
 /** The sign between cells with which most headings are understood; else the one that makes most cells. */
-function separatorOf(head: string): string {
+function separatorOf(head: string): Separator {
   const whole = head.slice(0, Math.max(head.lastIndexOf('\n'), 0)) || head;
-  let [best, most] = [',', -1];
-  for (const delimiter of ['\t', ';', ',']) {
+  let best: Separator = SEPARATORS[0];
+  let most = -1;
+  for (const delimiter of SEPARATORS) {
     const rows = firstRows(whole, delimiter);
     const known = findHeadings(rows)?.known ?? 0;
     const cells = Math.max(0, ...rows.map((each) => each.cells.length));
@@ -107,7 +108,7 @@ function separatorOf(head: string): string {
   return best;
 }
 
-function firstRows(text: string, delimiter: string): readonly SheetRow[] {
+function firstRows(text: string, delimiter: Separator): readonly SheetRow[] {
   try {
     const records = parseAtOnce(text, {
       ...OPTIONS,

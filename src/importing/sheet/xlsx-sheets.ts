@@ -1,6 +1,6 @@
 import readWorkbook from 'read-excel-file/node';
+import { cleaned, type SheetRow } from '../../documents/sheet-row.ts';
 import { roundSignificant } from '../../quantities/round-significant.ts';
-import { cleaned, type SheetRow } from './sheet-row.ts';
 import { MOST_ROWS, tooManyRows, UnreadableSheet } from './unreadable-sheet.ts';
 import { guardWorkbook } from './workbook-guard.ts';
 

@@ -1,9 +1,10 @@
+import { SEPARATORS, type SheetRow } from '../../documents/sheet-row.ts';
 import type { Uncertain } from '../answers.ts';
 import { QUESTIONS } from '../index.ts';
 import type { Question, Value } from '../question.ts';
 import { isNotSure, type ReplyContext, readReply } from '../read-reply.ts';
 import { type Column, readHeading } from './read-heading.ts';
-import { SEPARATORS, type TableRow, type TableRows, tableRows } from './table-rows.ts';
+import { type TableRows, tableRows } from './table-rows.ts';
 
 /** What is wrong in a table: the row as the spreadsheet counts, the heading of the column, and one sentence on it. */
 export interface CellProblem {
@@ -76,7 +77,7 @@ function bestRows(text: string): TableRows {
   return best;
 }
 
-function headingsOf(first: TableRow | undefined) {
+function headingsOf(first: SheetRow | undefined) {
   const headings: Heading[] = [];
   const problems: CellProblem[] = [];
   for (const [at, heading] of (first?.cells ?? []).entries()) {
@@ -93,7 +94,7 @@ function headingsOf(first: TableRow | undefined) {
 }
 
 function readRow(
-  { row, cells }: TableRow,
+  { row, cells }: SheetRow,
   headings: readonly Heading[],
   columns: number,
   context: ReplyContext,

@@ -1,21 +1,11 @@
 import { CsvError, parse } from 'csv-parse/sync';
-import { UNPRINTABLE } from '../../documents/printable.ts';
-
-/** One row of a table: its number as a spreadsheet counts, from 1, and its cells. */
-export interface TableRow {
-  readonly row: number;
-  readonly cells: readonly string[];
-}
+import { cleaned, type Separator, type SheetRow } from '../../documents/sheet-row.ts';
 
 /** The table as it is with one sign between cells. `unclosed`: a quotation mark is never closed, and marks are text. */
 export interface TableRows {
-  readonly rows: readonly TableRow[];
+  readonly rows: readonly SheetRow[];
   readonly unclosed: boolean;
 }
-
-/** What may stand between cells; where it leaves a doubt, the first. */
-export const SEPARATORS = ['\t', ';', ','] as const;
-export type Separator = (typeof SEPARATORS)[number];
 
 /**
  * The rows of a text that was copied or written by a spreadsheet, without those that are empty. A cell in quotation marks
@@ -36,7 +26,7 @@ export function tableRows(text: string, separator: Separator): TableRows {
 const singled = (text: string): string =>
   text.includes('\n') || /(?<!\r)(?:\r\r)*\r(?!\r)/.test(text) ? text : text.replace(/\r\r/g, '\r');
 
-function rowsOf(lines: string, delimiter: Separator, quote: '"' | false): readonly TableRow[] {
+function rowsOf(lines: string, delimiter: Separator, quote: '"' | false): readonly SheetRow[] {
   const records: readonly (readonly string[])[] = parse(lines, {
     delimiter,
     quote,
@@ -51,9 +41,3 @@ function rowsOf(lines: string, delimiter: Separator, quote: '"' | false): readon
     .map((cells, index) => ({ row: index + 1, cells: cells.map(cleaned) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ''));
 }
-
-const LONGEST = 500;
-
-/** On one line, without what could steer a display. */
-const cleaned = (cell: string): string =>
-  cell.slice(0, LONGEST).replace(/\s+/g, ' ').replace(UNPRINTABLE, '').trim();
