@@ -1,9 +1,8 @@
 import type { Catalog, Machine, Rotary } from '../catalog/catalog.ts';
 import { isMap } from '../documents/fields/strict-map.ts';
 import { BASE_UNITS } from '../quantities/kinds.ts';
-import type { ImportField, List } from './fields/import-field.ts';
+import { type ImportField, kindOf, type List } from './fields/import-field.ts';
 import { FIELDS } from './fields/index.ts';
-import { kindOf } from './mapping/guess-column.ts';
 
 /**
  * The rows of a list as a table in CSV: keys of the catalog as headings, with units, so that importing it gives the same

@@ -32,6 +32,27 @@ export interface ImportField {
   readonly words: readonly string[];
 }
 
+/** The kind of the numbers in the cells of a field; null where they are none. */
+export function kindOf({ cell }: ImportField): QuantityKind | null {
+  if (cell.form === 'feature') return 'money';
+  return 'of' in cell ? cell.of : null;
+}
+
+/** What every row is called: by its id, its name (a rotary's also "rotary", a machine's "machine"), its maker. */
+export const naming = (row: 'rotary' | 'machine'): readonly ImportField[] => [
+  { path: 'id', cell: { form: 'text' }, words: ['id'] },
+  {
+    path: 'name',
+    cell: { form: 'text' },
+    words: ['name', 'model', row, 'product', 'designation', 'model name', 'item'],
+  },
+  {
+    path: 'maker',
+    cell: { form: 'text' },
+    words: ['maker', 'manufacturer', 'make', 'brand', 'builder', 'supplier'],
+  },
+];
+
 export const quantity = (path: string, of: QuantityKind, ...words: string[]): ImportField => ({
   path,
   cell: { form: 'quantity', of },

@@ -1,6 +1,6 @@
 import { FEATURES, type Feature } from '../../catalog/catalog.ts';
 import { BUILT_IN_FIELDS } from './built-in-fields.ts';
-import { type ImportField, quantity, range, sizes } from './import-field.ts';
+import { type ImportField, naming, quantity, range, sizes } from './import-field.ts';
 
 const KINDS = {
   mill: [
@@ -41,17 +41,7 @@ const travels = (axis: string) => [
 
 /** What a column of a list of machines can be. */
 export const MACHINE_FIELDS: readonly ImportField[] = [
-  { path: 'id', cell: { form: 'text' }, words: ['id'] },
-  {
-    path: 'name',
-    cell: { form: 'text' },
-    words: ['name', 'model', 'machine', 'product', 'designation', 'model name', 'item'],
-  },
-  {
-    path: 'maker',
-    cell: { form: 'text' },
-    words: ['maker', 'manufacturer', 'make', 'brand', 'builder', 'supplier'],
-  },
+  ...naming('machine'),
   {
     path: 'kind',
     cell: { form: 'choice', meanings: KINDS },

@@ -1,5 +1,5 @@
 import { MOUNTINGS } from '../../catalog/catalog.ts';
-import { type ImportField, noneOrQuantity, quantity } from './import-field.ts';
+import { type ImportField, naming, noneOrQuantity, quantity } from './import-field.ts';
 import { tableFields } from './table-fields.ts';
 
 const CLASSES = {
@@ -17,17 +17,7 @@ const CLASSES = {
 
 /** What a column of a list of rotaries can be. */
 export const ROTARY_FIELDS: readonly ImportField[] = [
-  { path: 'id', cell: { form: 'text' }, words: ['id'] },
-  {
-    path: 'name',
-    cell: { form: 'text' },
-    words: ['name', 'model', 'rotary', 'product', 'designation', 'model name', 'item'],
-  },
-  {
-    path: 'maker',
-    cell: { form: 'text' },
-    words: ['maker', 'manufacturer', 'make', 'brand', 'builder', 'supplier'],
-  },
+  ...naming('rotary'),
   {
     path: 'class',
     cell: { form: 'choice', meanings: CLASSES },

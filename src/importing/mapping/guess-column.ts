@@ -1,7 +1,7 @@
 import { nearest } from '../../documents/nearest.ts';
 import type { QuantityKind } from '../../quantities/kinds.ts';
 import { UNITS, unitNamed } from '../../quantities/units.ts';
-import type { ImportField, List } from '../fields/import-field.ts';
+import { type ImportField, kindOf, type List } from '../fields/import-field.ts';
 import { FIELDS } from '../fields/index.ts';
 import { headingWords, tellingWords, wordsKey } from './heading-words.ts';
 
@@ -14,12 +14,6 @@ export interface ColumnGuess {
   readonly unit: string | null;
   /** of prices, where the heading names it */
   readonly currency: string | null;
-}
-
-/** The kind of the numbers in the cells of a field; null where they are none. */
-export function kindOf({ cell }: ImportField): QuantityKind | null {
-  if (cell.form === 'feature') return 'money';
-  return 'of' in cell ? cell.of : null;
 }
 
 /**

@@ -6,9 +6,8 @@ import { inOrder, type Problem, type Reading, withSchemaProblems } from '../../d
 import { type FaultAt, problemAt, schemaProblems } from '../../documents/problems-from-issues.ts';
 import { allowedForms } from '../../quantities/describe-fault.ts';
 import { unitNamed } from '../../quantities/units.ts';
-import type { List } from '../fields/import-field.ts';
+import { kindOf, type List } from '../fields/import-field.ts';
 import { FIELDS, fieldAt } from '../fields/index.ts';
-import { kindOf } from './guess-column.ts';
 import type { ImportMap, MappedColumn } from './import-map.ts';
 import { MAP_SCHEMA } from './map-schema.ts';
 
