@@ -12,7 +12,7 @@ export function catalogTable(catalog: Catalog, list: List): string | null {
   const rows: readonly (Rotary | Machine)[] = catalog[list];
   if (rows.length === 0) return null;
   const columns = FIELDS[list].filter(
-    ({ path, cell }) => cell.form !== 'several' && !/\[[01]\]$/.test(rangePath(path, list)),
+    ({ path, cell }) => cell.form !== 'several' && !isEndOfRange(path, list),
   );
   const filled = columns
     .map((field) => ({ field, cells: rows.map((row) => cellOf(row, field)) }))
@@ -22,11 +22,11 @@ export function catalogTable(catalog: Catalog, list: List): string | null {
   return `${lines.map((cells) => cells.map(quotedCell).join(',')).join('\r\n')}\r\n`;
 }
 
-/** The path of an end of a range, which stands in one cell with the other end; of anything else nothing. */
-function rangePath(path: string, list: List): string {
-  const [, base] = /^(.*)\[[01]\]$/.exec(path) ?? [];
-  return FIELDS[list].some((field) => field.path === base && field.cell.form === 'range') ? path : '';
-}
+/** Whether it stands in one cell with the other end. Example: ('tilt[0]', 'rotaries') → true. */
+const isEndOfRange = (path: string, list: List): boolean =>
+  FIELDS[list].some(
+    (field) => field.cell.form === 'range' && [`${field.path}[0]`, `${field.path}[1]`].includes(path),
+  );
 
 function headingOf(field: ImportField, currency: string): string {
   const kind = kindOf(field);

@@ -93,7 +93,9 @@ function filesOf(
   for (const row of rows) {
     const maker = row.maker === null ? '' : `-${rowId(row.maker) ?? 'other'}`;
     const name = `${row.list}${maker}`;
-    groups.set(name, [...(groups.get(name) ?? []), row]);
+    const group = groups.get(name);
+    if (group === undefined) groups.set(name, [row]);
+    else group.push(row);
   }
   return [...groups].flatMap(([name, group]) => {
     const pieces = Math.ceil(group.length / ROWS_A_FILE);

@@ -1,6 +1,7 @@
 import { nearest } from '../../documents/nearest.ts';
 import { quoted } from '../../documents/printable.ts';
 import { describeFault } from '../../quantities/describe-fault.ts';
+import type { QuantityFault } from '../../quantities/faults.ts';
 import type { QuantityKind } from '../../quantities/kinds.ts';
 import { plainCharacters } from '../../quantities/parse-number.ts';
 import { parseQuantity } from '../../quantities/parse-quantity.ts';
@@ -141,20 +142,16 @@ const UNLIMITED = { units: 'mm' } as const;
 
 function readNumber(text: string, of: QuantityKind, context: CellContext): CellReading {
   const whole = withUnit(text.replace(/^±\s*/, ''), of, context);
-  if (whole === null) return plainNumber(text) ? { ok: false, why: 'no-unit' } : unreadable(text, of);
-  const reading = parseQuantity(whole, { kind: of, ...UNLIMITED });
-  if (reading.ok) return given(reading.value);
-  const words = describeFault(reading.fault);
-  return fault(words.found, words.expected);
+  if (whole === null && plainNumber(text)) return { ok: false, why: 'no-unit' };
+  const reading = parseQuantity(whole ?? text, { kind: of, ...UNLIMITED });
+  return reading.ok ? given(reading.value) : unreadable(reading.fault);
 }
 
 const plainNumber = (text: string): boolean => parseQuantity(text, { kind: 'count', ...UNLIMITED }).ok;
 
-function unreadable(text: string, of: QuantityKind): CellReading {
-  const reading = parseQuantity(text, { kind: of, ...UNLIMITED });
-  if (reading.ok) return given(reading.value);
-  const words = describeFault(reading.fault);
-  return fault(words.found, words.expected);
+function unreadable(problem: QuantityFault): CellReading {
+  const { found, expected } = describeFault(problem);
+  return fault(found, expected);
 }
 
 function readRange(text: string, of: QuantityKind, context: CellContext): CellReading {
@@ -169,9 +166,7 @@ function readRange(text: string, of: QuantityKind, context: CellContext): CellRe
   const whole = withUnit(dotted, of, context);
   if (whole === null) return { ok: false, why: 'no-unit' };
   const reading = parseRange(whole, { kind: of, ...UNLIMITED });
-  if (reading.ok) return given([reading.low.value, reading.high.value]);
-  const words = describeFault(reading.fault);
-  return fault(words.found, words.expected);
+  return reading.ok ? given([reading.low.value, reading.high.value]) : unreadable(reading.fault);
 }
 
 /** Between sizes stands an x; where it does not, a slash or a semicolon. */

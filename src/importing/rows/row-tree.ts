@@ -57,7 +57,7 @@ const leafOf = (path: string, value: CellValue, cells: readonly string[]): Leaf 
 function put(tree: Record<string, Leaf | Tree>, steps: readonly string[], node: Leaf | Tree): void {
   const [first = '', ...others] = steps;
   if (others.length === 0) {
-    tree[first] ??= node;
+    tree[first] = node;
     return;
   }
   const before = tree[first];
@@ -79,7 +79,7 @@ function putEntry(
     ? [...before.value]
     : Array.from({ length }, () => 'unknown');
   list[index] = value;
-  replace(tree, path.split('.'), { value: list, cells: [...(before?.cells ?? []), ...cells] });
+  put(tree, path.split('.'), { value: list, cells: [...(before?.cells ?? []), ...cells] });
 }
 
 function leafAt(tree: Tree, [first = '', ...others]: readonly string[]): Leaf | undefined {
@@ -87,16 +87,4 @@ function leafAt(tree: Tree, [first = '', ...others]: readonly string[]): Leaf | 
   if (node === undefined) return undefined;
   if (isLeaf(node)) return others.length === 0 ? node : undefined;
   return leafAt(node, others);
-}
-
-function replace(tree: Record<string, Leaf | Tree>, steps: readonly string[], leaf: Leaf): void {
-  const [first = '', ...others] = steps;
-  if (others.length === 0) {
-    tree[first] = leaf;
-    return;
-  }
-  const before = tree[first];
-  const inner: Record<string, Leaf | Tree> = before === undefined || isLeaf(before) ? {} : { ...before };
-  replace(inner, others, leaf);
-  tree[first] = inner;
 }

@@ -3,7 +3,7 @@ import { machineField } from '../../catalog/machine-schema.ts';
 import { rotaryField } from '../../catalog/rotary-schema.ts';
 import { faultIn } from '../../documents/fields/fault.ts';
 import { oncePerUnits } from '../../documents/fields/once-per-units.ts';
-import type { Path } from '../../documents/place.ts';
+import { pathText } from '../../documents/path-text.ts';
 import type { SheetPlan } from '../mapping/sheet-plan.ts';
 import { plainRow, rowTree } from './row-tree.ts';
 import type { CellFault, TakenRow, TakenValue } from './taken-row.ts';
@@ -73,17 +73,13 @@ function faultsOf(row: TakenRow): readonly RowFault[] {
   const schema = issues.map((issue): RowFault => {
     const { found, expected } = faultIn(issue) ?? { found: 'does not fit', expected: issue.message };
     const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
-    return { path: textOf(path), found, expected };
+    return { path: pathText(raw, path), found, expected };
   });
   const cross = crossChecked({ [row.list]: [raw] }).map(({ path, found, expected }) => {
-    return { path: textOf(path.slice(2)), found, expected };
+    return { path: pathText(raw, path.slice(2)), found, expected };
   });
   return [...schema, ...cross];
 }
-
-/** Example: ['tilt', 1] → 'tilt[1]'. */
-const textOf = (path: Path): string =>
-  path.map((step, at) => (typeof step === 'number' ? `[${step}]` : at === 0 ? step : `.${step}`)).join('');
 
 /** Whether one path leads to the other, or into it. */
 const meets = (one: string, other: string): boolean =>

@@ -38,8 +38,8 @@ export function settleIds(rows: readonly TakenRow[], there: ReadonlySet<string> 
     const own = row.values.get('id') ?? { column: null, written: '' };
     settled.push({ ...row, id, values: new Map([...row.values, ['id', { ...own, value: id }]]) });
   }
-  const included = settled.map((row) => withIncluded(row, new Set([...taken.rotaries, ...there]), faults));
-  return { rows: included, faults };
+  const rotaries = new Set([...taken.rotaries, ...there]);
+  return { rows: settled.map((row) => withIncluded(row, rotaries, faults)), faults };
 }
 
 const about = (row: TakenRow, found: string, expected: string): CellFault => ({
