@@ -16,7 +16,7 @@ import { UnreadableSheet } from '../importing/sheet/unreadable-sheet.ts';
 import { xlsxSheets } from '../importing/sheet/xlsx-sheets.ts';
 import { filePath } from './file-path.ts';
 import { type Lines, PROCESS_LINES } from './lines.ts';
-import { UNUSABLE } from './outcome-codes.ts';
+import { OUTCOME_CODES, UNUSABLE } from './outcome-codes.ts';
 import { writeFiles } from './write-files.ts';
 
 interface ImportOptions {
@@ -26,7 +26,7 @@ interface ImportOptions {
 }
 
 /** Something has to be said in the map, or stands in a cell and is not understood. */
-const OPEN = 4;
+const OPEN = OUTCOME_CODES.open;
 const LARGEST_WORKBOOK = 20 * 1024 * 1024;
 
 /**

@@ -2,7 +2,7 @@ import type { Catalog } from '../catalog/catalog.ts';
 import { readCatalog } from '../catalog/read.ts';
 import { printable } from '../documents/printable.ts';
 import { describeProblem, type Reading } from '../documents/problem.ts';
-import { writeFileText } from '../documents/write-file.ts';
+import { notWritten, writeFileText } from '../documents/write-file.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import { readAnswers } from '../questions/read-answers.ts';
 import { answerReport, jsonReport, markdownReport, type TextLook, textReport } from '../report/index.ts';
@@ -104,8 +104,7 @@ function deliver(decision: Decision, options: DecideCommandOptions, output: Outp
         ? writeReport(out, decision, markdownReport, true)
         : { writing: writeFileText(out, text(), { overwrite: true }), figures: null };
     if (!writing.ok) {
-      const why = writing.why === 'failed' ? writing.words : 'it is there already';
-      return refuse(output, [`fivesides: ${out} was not written: ${why}.`]);
+      return refuse(output, [`fivesides: ${out} was not written: ${notWritten(writing)}.`]);
     }
     const beside = figures === null ? '' : `, its figures to ${figures} beside it`;
     output.remark(printable(`fivesides: written to ${out}${beside}.`));

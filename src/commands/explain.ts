@@ -1,5 +1,5 @@
 import { printable } from '../documents/printable.ts';
-import { writeFileText } from '../documents/write-file.ts';
+import { notWritten, writeFileText } from '../documents/write-file.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import { explanationFigures, explanationLines, explanationMarkdown, topicList } from '../teaching/exports.ts';
 import { findTopics, qualified } from '../teaching/find-topic.ts';
@@ -68,8 +68,7 @@ function deliver(topic: Topic, options: ExplainOptions, lines: Lines, columns = 
       )
     : { writing: writeFileText(out, text(USUAL_WIDTH), { overwrite: true }), figures: null };
   if (!writing.ok) {
-    const why = writing.why === 'failed' ? writing.words : 'it is there already';
-    lines.remark(printable(`fivesides: ${out} was not written: ${why}.`));
+    lines.remark(printable(`fivesides: ${out} was not written: ${notWritten(writing)}.`));
     return UNUSABLE;
   }
   const beside = figures === null ? '' : `, its sketch to ${figures} beside it`;

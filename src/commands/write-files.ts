@@ -2,7 +2,7 @@ import { lstatSync } from 'node:fs';
 import { join } from 'node:path';
 import { printable } from '../documents/printable.ts';
 import { sameFile } from '../documents/same-file.ts';
-import { writeFileText } from '../documents/write-file.ts';
+import { notWritten, writeFileText } from '../documents/write-file.ts';
 import type { Lines } from './lines.ts';
 
 export interface FileToWrite {
@@ -32,8 +32,7 @@ export function writeFiles(files: readonly FileToWrite[], folder: Folder, lines:
     const options = { overwrite: folder.overwrite, makeFolders: true };
     const writing = writeFileText(join(folder.path, name), text, options);
     if (!writing.ok) {
-      const why = writing.why === 'failed' ? writing.words : 'it is there already';
-      lines.remark(printable(`${join(folder.shown, name)} is not written: ${why}.`));
+      lines.remark(printable(`${join(folder.shown, name)} is not written: ${notWritten(writing)}.`));
       return false;
     }
     lines.result(printable(`Written: ${join(folder.shown, name)}, ${rows} ${rows === 1 ? 'row' : 'rows'}.`));

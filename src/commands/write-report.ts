@@ -1,5 +1,5 @@
 import { basename, dirname, join } from 'node:path';
-import { type Writing, writeFileText } from '../documents/write-file.ts';
+import { notWritten, type Writing, writeFileText } from '../documents/write-file.ts';
 import { type FigureFile, figureFiles, figuresFolder } from '../report/index.ts';
 import type { Decision } from '../rules/decision.ts';
 
@@ -45,10 +45,9 @@ export function writeWithFigures(
       makeFolders: true,
     });
     if (each.ok) continue;
-    const why = each.why === 'failed' ? each.words : 'it is there already';
     return {
       figures: null,
-      writing: { ok: false, why: 'failed', words: `its figures cannot be written, ${why}` },
+      writing: { ok: false, why: 'failed', words: `its figures cannot be written, ${notWritten(each)}` },
     };
   }
   return { writing, figures: shown.length === 0 ? null : folder };

@@ -9,6 +9,10 @@ export type Writing =
   /** one clause on why it could not be written */
   | { readonly ok: false; readonly why: 'failed'; readonly words: string };
 
+/** Why a file was not written, in a clause. */
+export const notWritten = (writing: Exclude<Writing, { ok: true }>): string =>
+  writing.why === 'exists' ? 'it is there already' : writing.words;
+
 export interface WriteOptions {
   /** a file that is there is replaced */
   readonly overwrite: boolean;

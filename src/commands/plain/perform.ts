@@ -1,4 +1,4 @@
-import { type Writing, writeFileText } from '../../documents/write-file.ts';
+import { notWritten, type Writing, writeFileText } from '../../documents/write-file.ts';
 import { answersToFile } from '../../questions/write-answers.ts';
 import type { Paper } from '../../report/exports/papers.ts';
 import { variantsInFile } from '../../report/exports/variants.ts';
@@ -31,7 +31,7 @@ export function perform(effect: Wanted, session: Session, world: World, disk: Di
   if (effect.kind === 'save') {
     const saving = writeSessionFile(disk.sessionFile, savedOf(session));
     if (!saving.ok)
-      disk.warn(`The interview could not be saved to ${disk.sessionFile}: ${reasonOf(saving)}.`);
+      disk.warn(`The interview could not be saved to ${disk.sessionFile}: ${notWritten(saving)}.`);
     return [];
   }
   if (effect.kind === 'read') return [readTable(effect.file, disk.cwd)];
@@ -80,6 +80,3 @@ function decisionFor(what: Written, session: Session, world: World): Decision {
   if (decision === null) throw new Error('a report was asked for before there is a decision');
   return decision;
 }
-
-const reasonOf = (writing: Exclude<Writing, { ok: true }>): string =>
-  writing.why === 'exists' ? 'it is there already' : writing.words;
