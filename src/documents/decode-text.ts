@@ -1,3 +1,4 @@
+import { CONTROL } from './printable.ts';
 import type { Problem, Reading } from './problem.ts';
 import { wholeFile } from './problem.ts';
 
@@ -37,9 +38,6 @@ export function decodeText(bytes: Uint8Array, file: string, most: number = LARGE
     ],
   };
 }
-
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
 
 function decoded(bytes: Uint8Array): string | null {
   try {

@@ -5,6 +5,10 @@
 export const UNPRINTABLE =
   /[\p{Cc}\p{Bidi_Control}\u00ad\u180e\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\u{e0000}-\u{e007f}]|\p{Surrogate}/gu;
 
+/** What no text holds: control characters but tabs and line ends. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
+export const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
+
 /**
  * A text in which nothing can move the cursor, break the line or hide: what cannot be printed is written as
  * `\u{…}`. Example: printable('a\u001b[2J') → 'a\\u{1b}[2J'.

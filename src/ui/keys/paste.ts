@@ -1,4 +1,4 @@
-import { UNPRINTABLE } from '../../documents/printable.ts';
+import { CONTROL, UNPRINTABLE } from '../../documents/printable.ts';
 import type { Key } from './key.ts';
 
 const BEGINS = '\u001b[200~';
@@ -49,11 +49,9 @@ export const filledLines = (text: string): readonly string[] =>
   text.split(/[\r\n\u2028\u2029]+/).filter((line) => line.replace(UNPRINTABLE, '').trim() !== '');
 
 /** Nothing but characters, tabs and line ends: what a paste looks like that the terminal does not mark as one. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const PLAIN = /^[^\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]+$/;
-const LONG_READ = 16;
+export const isPlain = (text: string): boolean => text !== '' && !CONTROL.test(text);
 
-export const isPlain = (text: string): boolean => PLAIN.test(text);
+const LONG_READ = 16;
 
 /**
  * Whether one read from the terminal may be the beginning of such a paste: a line with its end, or much text at once.
