@@ -19,14 +19,11 @@ export function partLines(session: Session, survey: Survey, world: World): reado
     (session.asks === 'all' || item.objection !== null || isBasicFact(item.question, survey.answers));
   return survey.answers.parts.map(({ name }, index) => {
     const own = survey.items.filter((item) => item.subject === index);
-    const summary = own
-      .filter(
-        ({ question, applies, given }) => SUMMARY.has(question.id) && applies && given?.from === 'typed',
-      )
-      .map(({ question, given }) => {
-        const words = given?.from === 'typed' ? describeValue(question.field, given.value, context) : '';
-        return NAMED.has(question.id) ? `${question.title.toLowerCase()} ${words}` : words;
-      });
+    const summary = own.flatMap(({ question, applies, given }) => {
+      if (!SUMMARY.has(question.id) || !applies || given?.from !== 'typed') return [];
+      const words = describeValue(question.field, given.value, context);
+      return [NAMED.has(question.id) ? `${question.title.toLowerCase()} ${words}` : words];
+    });
     return { name, summary: summary.join(', '), open: own.filter(isAsked).length };
   });
 }

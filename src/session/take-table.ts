@@ -22,8 +22,8 @@ export function takeTable(session: Session, text: string, world: World): Step {
   const begun = withoutBegunPart(session);
   const added = addRows(begun.kept, table.parts, world);
   const problems = [...table.problems, ...added.problems].toSorted((one, other) => one.row - other.row);
-  const nameIn = namesIn(table.parts);
-  const lines = problems.map((each) => problemLine(each, nameIn.get(each.row)));
+  const names = new Map(table.parts.map((each) => [each.row, nameIn(each)]));
+  const lines = problems.map((each) => problemLine(each, names.get(each.row) ?? null));
   const taken = added.kept.parts.length - begun.kept.parts.length;
   if (taken === 0) {
     const [first = 'It has no row with an answer under its headings.'] = lines;
@@ -34,7 +34,7 @@ export function takeTable(session: Session, text: string, world: World): Step {
   const at = samePlace(there.at, PARTS) ? there : detour(there, PARTS);
   const said = takenWords(
     namesOf(added.kept, world).slice(-taken),
-    problems.map((each) => placeWords(each, nameIn.get(each.row))),
+    problems.map((each) => placeWords(each, names.get(each.row) ?? null)),
   );
   const words = begun.kept.shop.units === undefined ? `${UNITS_TAKEN} ${said}` : said;
   return [{ ...at, note: { kind: 'said', words, lines } }, [{ kind: 'save' }]];
@@ -70,12 +70,11 @@ function addRows(start: Kept, rows: readonly PartRow[], world: World): Added {
   let kept = start;
   const rowOf = new Map<number, PartRow>();
   for (const row of rows) {
-    const named = row.answers.find(({ question }) => question.id === 'name');
-    const name = named === undefined || named.value === 'unknown' ? null : String(named.value);
+    const name = nameIn(row);
     const twin = name === null ? undefined : names.find((each) => sameName(each, name));
     if (twin !== undefined) {
       const why = `There is a part called "${twin}" already: this row is not taken. Give it another name.`;
-      problems.push({ row: row.row, heading: named?.heading ?? null, why });
+      problems.push({ row: row.row, heading: headingOf('name', row), why });
     } else if (kept.parts.length >= MOST_PARTS) {
       const why = `There is room for ${MOST_PARTS} parts: this row is not taken.`;
       problems.push({ row: row.row, heading: null, why });
@@ -108,7 +107,7 @@ function withoutObjections(
   for (const { question, subject, given, applies, objection } of items) {
     const row = subject === null ? undefined : rowOf.get(subject);
     if (subject === null || row === undefined || given === undefined) continue;
-    const heading = row.answers.find((each) => each.question.id === question.id)?.heading ?? null;
+    const heading = headingOf(question.id, row);
     const name = answers.parts[subject]?.name ?? '';
     if (!applies) {
       const why = `That is not asked about ${name} as it is described: it is kept, and changes nothing.`;
@@ -122,22 +121,22 @@ function withoutObjections(
   return { kept: { ...kept, parts }, problems: found };
 }
 
-/** What the parts of the rows are called, where their row says so. */
-const namesIn = (rows: readonly PartRow[]): ReadonlyMap<number, string> =>
-  new Map(
-    rows.flatMap(({ row, answers }) => {
-      const named = answers.find(({ question }) => question.id === 'name')?.value;
-      return named === undefined || named === 'unknown' ? [] : [[row, String(named)] as const];
-    }),
-  );
+/** What the part of a row is called; null where its row does not say so. */
+function nameIn({ answers }: PartRow): string | null {
+  const named = answers.find(({ question }) => question.id === 'name')?.value;
+  return named === undefined || named === 'unknown' ? null : String(named);
+}
+
+const headingOf = (id: string, { answers }: PartRow): string | null =>
+  answers.find(({ question }) => question.id === id)?.heading ?? null;
 
 /** Example: 'Row 4 (Cleat), Shape: "cube" is none of them: …'. */
-const problemLine = ({ row, heading, why }: CellProblem, name: string | undefined): string =>
-  `Row ${row}${name === undefined ? '' : ` (${name})`}${heading === null ? '' : `, ${heading}`}: ${why}`;
+const problemLine = ({ row, heading, why }: CellProblem, name: string | null): string =>
+  `Row ${row}${name === null ? '' : ` (${name})`}${heading === null ? '' : `, ${heading}`}: ${why}`;
 
 /** Example: 'Cleat, Shape'. */
-const placeWords = ({ row, heading }: CellProblem, name = `row ${row}`): string =>
-  `${name}${heading === null ? '' : `, ${heading}`}`;
+const placeWords = ({ row, heading }: CellProblem, name: string | null): string =>
+  `${name ?? `row ${row}`}${heading === null ? '' : `, ${heading}`}`;
 
 const MOST_NAMED = 5;
 const MOST_PLACES = 3;
