@@ -5,6 +5,7 @@ import type { Outcome } from '../../rules/judging/outcome.ts';
 import { type Standing, standingOf } from '../../rules/standing.ts';
 import type { Judged } from '../../rules/weighing/judged.ts';
 import { type WorkedCheck, workedOutcome } from '../examples/worked-check.ts';
+import { MEASURE_UNITS } from '../measure-units.ts';
 import type { Asked, Lesson, LessonStep } from './lesson.ts';
 
 /** What a step comes to. */
@@ -99,17 +100,6 @@ function keyOf(
     }
   }
 }
-
-const MEASURE_UNITS: Readonly<Record<Extract<Asked, { kind: 'measure' }>['measure'], string>> = {
-  coverage: 'share',
-  viseStations: '',
-  price: 'money',
-  payback: 'years',
-  netPresentValue: 'money',
-  floorArea: 'm²',
-  swapHours: 'h',
-  margin: 'share',
-};
 
 function checkKey(
   asked: Extract<Asked, { check: unknown }>,

@@ -1,10 +1,11 @@
 import type { ExampleGiven } from '../../rules/checks/example.ts';
 import { CHECKS } from '../../rules/checks/index.ts';
 import { CLASS_RULES } from '../../rules/classes/index.ts';
-import type { Decision, Measures } from '../../rules/decision.ts';
+import type { Decision } from '../../rules/decision.ts';
 import { FEATURE_RULES } from '../../rules/features/index.ts';
 import { decisionOfRule } from '../examples/example-decision.ts';
 import { judgeExample } from '../examples/example-world.ts';
+import { MEASURE_UNITS } from '../measure-units.ts';
 import type { AssumptionKey, ShownBy } from '../words/assumptions.ts';
 import { assumptionAt, othersOf, overridden } from './assumption-value.ts';
 
@@ -97,17 +98,6 @@ const MEASURED = [
     machines: LONG_TABLE,
   },
 ] as const;
-
-const MEASURE_UNITS: Readonly<Record<keyof Measures, string>> = {
-  coverage: 'share',
-  viseStations: '',
-  price: 'money',
-  payback: 'years',
-  netPresentValue: 'money',
-  floorArea: 'm²',
-  swapHours: 'h',
-  margin: 'share',
-};
 
 type Given = Parameters<typeof decisionOfRule>[0];
 
