@@ -1,4 +1,3 @@
-import type { Machine } from '../../catalog/catalog.ts';
 import type { Answers, Part } from '../../questions/answers.ts';
 import type { AssumptionOverrides } from '../../questions/assumptions.ts';
 import type { Candidate } from '../../rules/arranging/candidates.ts';
@@ -14,13 +13,8 @@ import type { Check } from '../../rules/judging/check.ts';
 import { freshMemo } from '../../rules/judging/memo.ts';
 import { judge, nothingNeeded, type Outcome } from '../../rules/judging/outcome.ts';
 import { known } from '../../rules/judging/value.ts';
-import {
-  EXAMPLE_ANSWERS,
-  EXAMPLE_BUILT_IN,
-  EXAMPLE_MACHINE,
-  EXAMPLE_PART,
-  EXAMPLE_ROTARY,
-} from './example-rows.ts';
+import { exampleAnswers, exampleMachine } from './example-given.ts';
+import { EXAMPLE_ROTARY } from './example-rows.ts';
 import { merged } from './merged.ts';
 
 export interface ExampleWorld {
@@ -31,24 +25,16 @@ export interface ExampleWorld {
 
 /** The machine with its own table, or with the rotary on it: on its back under a level tool. */
 function candidateOf(given: ExampleGiven): Candidate {
-  const { builtIn, ...others } = given.machine ?? {};
-  const row = merged(EXAMPLE_MACHINE, others);
-  if (builtIn !== undefined && builtIn !== null) {
-    const own = merged(EXAMPLE_BUILT_IN, builtIn);
-    const machine: Machine = { ...row, kind: 'five-axis', table: null, noseToTable: 'unknown', builtIn: own };
-    return {
-      id: 'example',
-      machine: machineCase(machine),
-      rotary: builtInCase(machine, own),
-      mounting: 'built-in',
-    };
-  }
+  const row = exampleMachine(given.machine);
+  const machine = machineCase(row);
+  if (row.builtIn !== null)
+    return { id: 'example', machine, rotary: builtInCase(row, row.builtIn), mounting: 'built-in' };
   const rotary = rotaryCase(merged(EXAMPLE_ROTARY, given.rotary));
   const upright = rotary.axes === 1 && row.spindle === 'horizontal';
   const usual = rotary.axes === 1 ? (upright ? 'axis-along-y' : 'axis-along-x') : 'tilt-along-x';
   return {
     id: 'example',
-    machine: machineCase(row),
+    machine,
     rotary: upright ? onItsBack(rotary) : rotary,
     mounting: given.mounting ?? usual,
   };
@@ -56,16 +42,8 @@ function candidateOf(given: ExampleGiven): Candidate {
 
 /** The example shop with the changes of one example. */
 export function exampleWorld(given: ExampleGiven, assume: AssumptionOverrides = {}): ExampleWorld {
-  const part = merged(EXAMPLE_PART, given.part);
-  const answers: Answers = {
-    ...EXAMPLE_ANSWERS,
-    parts: [part],
-    shop: merged(EXAMPLE_ANSWERS.shop, given.shop),
-    tools: merged(EXAMPLE_ANSWERS.tools, given.tools),
-    work: merged(EXAMPLE_ANSWERS.work, given.work),
-    money: merged(EXAMPLE_ANSWERS.money, given.money),
-    assume,
-  };
+  const answers = exampleAnswers(given, assume);
+  const [part] = answers.parts;
   const candidate = candidateOf(given);
   const shop = shopCase(answers);
   const world = { shop, memo: freshMemo() };

@@ -8,7 +8,8 @@ import { CHECK_FORMULAS } from '../checks/index.ts';
 import { printedFormula, valuesOf } from '../formula/formula-source.ts';
 import type { PrintedFormula } from '../formula/printed-formula.ts';
 import { type Worked, workOut } from '../formula/work-out.ts';
-import { exampleWorld, judgeExample } from './example-world.ts';
+import { exampleAnswers } from './example-given.ts';
+import { judgeExample } from './example-world.ts';
 
 /** A check on one case with all its numbers: what is given, the way, and what comes out. */
 export interface WorkedCheck {
@@ -37,6 +38,7 @@ export function workedExample(
   check: Check,
   example: CheckExample,
 ): (WorkedCheck & { readonly example: CheckExample }) | null {
-  const found = workedOutcome(judgeExample(check, example.given), exampleWorld(example.given).part);
+  const [part] = exampleAnswers(example.given).parts;
+  const found = workedOutcome(judgeExample(check, example.given), part);
   return found === null ? null : { ...found, example };
 }
