@@ -41,5 +41,12 @@ export function termsIn(text: string): readonly TermId[] {
     .map(({ id }) => id);
 }
 
+/** Words of the glossary in a question: in its title, in what is asked, and in why. */
+export const termsOfQuestion = (asked: {
+  readonly title: string;
+  readonly ask: string;
+  readonly why: { readonly words: string };
+}): readonly TermId[] => termsIn([asked.title, asked.ask, asked.why.words].join(' '));
+
 /** A word and what it means, as a line. Example: 'Swing: the largest circle …' */
 export const termLine = (id: TermId): string => `${TERMS[id].name}: ${TERMS[id].plain}`;

@@ -1,6 +1,6 @@
 import { readerNames } from '../../report/reader-names.ts';
 import type { Screen } from '../../session/screen.ts';
-import { termLine, termsIn } from '../../teaching/terms-in.ts';
+import { termLine, termsOfQuestion } from '../../teaching/terms-in.ts';
 import { HELP } from './command.ts';
 import { paragraph } from './paragraph.ts';
 
@@ -10,10 +10,9 @@ export function whyLines(screen: Screen, width: number): readonly string[] {
     return paragraph('No question is asked here; "help" lists what can be typed.', width);
   const { words, readBy } = screen.why;
   const reads = readBy.length === 0 ? '' : ` It is read by: ${readerNames(readBy).join(', ')}.`;
-  const terms = termsIn([screen.title, screen.ask, words].join(' '));
   return [
     ...paragraph(`${words}${reads}`, width),
-    ...terms.flatMap((id) => paragraph(termLine(id), width, '  ')),
+    ...termsOfQuestion(screen).flatMap((id) => paragraph(termLine(id), width, '  ')),
   ];
 }
 

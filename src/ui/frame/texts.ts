@@ -1,6 +1,6 @@
 import { readerNames } from '../../report/reader-names.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
-import { termLine, termsIn } from '../../teaching/terms-in.ts';
+import { termLine, termsOfQuestion } from '../../teaching/terms-in.ts';
 import { helpHere } from '../keys/keymap.ts';
 import type { Situation } from '../keys/situation.ts';
 import { padded, wrapped } from '../look/cells.ts';
@@ -30,8 +30,8 @@ export function whyRows(screen: QuestionScreen & Screen, width: number): readonl
 }
 
 /** Words of the glossary that the question uses. */
-function termRows({ title, ask, why }: QuestionScreen, width: number): readonly Row[] {
-  const terms = termsIn([title, ask, why.words].join(' '));
+function termRows(screen: QuestionScreen, width: number): readonly Row[] {
+  const terms = termsOfQuestion(screen);
   if (terms.length === 0) return [];
   return [
     row(''),

@@ -3,7 +3,7 @@ import type { Decision } from '../../rules/decision.ts';
 import { screenOf } from '../../session/screen.ts';
 import type { World } from '../../session/world.ts';
 import { qualified } from '../../teaching/find-topic.ts';
-import { termsIn } from '../../teaching/terms-in.ts';
+import { termsOfQuestion } from '../../teaching/terms-in.ts';
 import { TOPICS } from '../../teaching/topics/index.ts';
 import type { Topic } from '../../teaching/topics/topic.ts';
 import type { Item } from './items.ts';
@@ -50,8 +50,7 @@ function shownBy(ui: Ui, world: World): readonly Shown[] {
   if (session.at.at === 'question') {
     const screen = screenOf(session, world);
     if (screen.kind !== 'question') return [];
-    const text = [screen.title, screen.ask, screen.why.words].join(' ');
-    return termsIn(text).map((id) => ({ kind: 'term', id, state: 'term' }));
+    return termsOfQuestion(screen).map((id) => ({ kind: 'term', id, state: 'term' }));
   }
   const decision = ready(() => world.decision(session.kept));
   if (decision === undefined || decision === null) return [];
