@@ -34,12 +34,12 @@ export async function explainCommand(
     for (const line of listLines()) lines.result(line);
     return 0;
   }
-  const { found, ...missed } = findTopics(name);
-  const [topic, ...others] = found ?? [];
+  const { found, meant } = findTopics(name);
+  const [topic, ...others] = found;
   if (topic === undefined) {
-    const meant = 'meant' in missed && missed.meant !== undefined ? ` (did you mean ${missed.meant}?)` : '';
+    const hint = meant === undefined ? '' : ` (did you mean ${meant}?)`;
     lines.remark(
-      printable(`fivesides: there is nothing called "${name}"${meant}; fivesides explain lists all.`),
+      printable(`fivesides: there is nothing called "${name}"${hint}; fivesides explain lists all.`),
     );
     return UNUSABLE;
   }

@@ -2,10 +2,11 @@ import { nearest } from '../documents/nearest.ts';
 import { TOPICS } from './topics/index.ts';
 import type { Topic } from './topics/topic.ts';
 
-/** What a name stands for: a check and a word may share one. Or the name that was probably meant. */
-export type FoundTopics =
-  | { readonly found: readonly Topic[] }
-  | { readonly found: null; readonly meant: string | undefined };
+/** What a name stands for: a check and a word may share one. Where it stands for nothing: the name that was probably meant. */
+export interface FoundTopics {
+  readonly found: readonly Topic[];
+  readonly meant: string | undefined;
+}
 
 const plain = (text: string): string =>
   text
@@ -16,6 +17,10 @@ const plain = (text: string): string =>
 /** A name that stands for one thing only. Example: `term/swing`. */
 export const qualified = ({ kind, id }: Pick<Topic, 'kind' | 'id'>): string => `${plain(kind)}/${id}`;
 
+/** What a qualified name stands for; undefined: nothing is called so. */
+export const topicNamed = (name: string): Topic | undefined =>
+  TOPICS.find((each) => qualified(each) === name);
+
 /**
  * Finds what a name stands for, by its id or its title; spaces and capitals aside. Example: findTopics('Reach high') → the
  * check `reach-high`; findTopics('swign') → none, `swing` was meant.
@@ -25,9 +30,9 @@ export function findTopics(name: string): FoundTopics {
   const found = TOPICS.filter((each) =>
     [each.id, each.title, qualified(each)].some((own) => plain(own) === wanted),
   );
-  if (found.length > 0) return { found };
+  if (found.length > 0) return { found, meant: undefined };
   const ids = [...new Set(TOPICS.map(({ id }) => id))];
-  return { found: null, meant: nearest(wanted, ids) ?? ids.find((id) => isNear(wanted, plain(id))) };
+  return { found, meant: nearest(wanted, ids) ?? ids.find((id) => isNear(wanted, plain(id))) };
 }
 
 const letters = (text: string): string => [...text].sort().join('');

@@ -16,9 +16,9 @@ export function explainLines(
       paragraph(`${heading}: ${topics.map(({ id }) => id).join(', ')}.`, width),
     );
   }
-  const { found, ...missed } = findTopics(name);
-  const [topic] = found ?? [];
+  const { found, meant } = findTopics(name);
+  const [topic] = found;
   if (topic !== undefined) return explanationLines(topic.explain(), look, units);
-  const meant = 'meant' in missed && missed.meant !== undefined ? ` Did you mean ${missed.meant}?` : '';
-  return paragraph(printable(`There is nothing called "${name}".${meant} "explain" lists all.`), width);
+  const hint = meant === undefined ? '' : ` Did you mean ${meant}?`;
+  return paragraph(printable(`There is nothing called "${name}".${hint} "explain" lists all.`), width);
 }

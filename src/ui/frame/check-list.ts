@@ -1,8 +1,8 @@
 import { arrangementRows, type CheckRow, checkRows } from '../../report/arrangement-rows.ts';
-import { arrangementAt } from '../../report/checks-at.ts';
 import { explanations } from '../../report/figures/explanations.ts';
 import { figureRows } from '../../report/figures/figure-rows.ts';
 import { marginsChart } from '../../report/figures/margins-chart.ts';
+import { picturedArrangement } from '../../report/figures/pictured.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { padded, widthOf, wrapped } from '../look/cells.ts';
 import { EMPTY, type Row, row, type Span, type Tone } from '../look/row.ts';
@@ -19,8 +19,9 @@ const INSTEAD: Readonly<Record<Decision['outcome'], string | null>> = {
  * first that may win, and says so.
  */
 export function checkListRows(decision: Decision, width: number, ascii: boolean): readonly Row[] {
-  const id = decision.recommended ?? decision.contenders[0] ?? decision.nearestMisses[0];
-  if (id === undefined) return [row('There is no arrangement to look at.')];
+  const at = picturedArrangement(decision);
+  if (at === undefined) return [row('There is no arrangement to look at.')];
+  const { id } = at.arrangement;
   const name = arrangementRows(decision, ascii).find((each) => each.id === id)?.name ?? id;
   const rows = checkRows(decision, id, ascii);
   const [held, others] = [rows.filter((each) => each.held), rows.filter((each) => !each.held)];
@@ -38,8 +39,7 @@ export function checkListRows(decision: Decision, width: number, ascii: boolean)
           EMPTY,
         ];
   const drawn = explanations(decision, id, { width, ascii });
-  const at = arrangementAt(decision, id);
-  const chart = at === undefined ? null : marginsChart(decision, at);
+  const chart = marginsChart(decision, at);
   const instead = INSTEAD[decision.outcome];
   return [
     ...(instead === null ? [] : [...text(instead, 'strong'), EMPTY]),

@@ -1,8 +1,7 @@
 import { unitsOf } from '../../session/world.ts';
 import type { Explained } from '../../teaching/explained.ts';
 import { explanationLines } from '../../teaching/exports.ts';
-import { qualified } from '../../teaching/find-topic.ts';
-import { TOPICS } from '../../teaching/topics/index.ts';
+import { topicNamed } from '../../teaching/find-topic.ts';
 import type { Row } from '../look/row.ts';
 import type { Ui } from '../state/ui.ts';
 import type { Context } from './context.ts';
@@ -37,7 +36,7 @@ const made = new Map<string, Explained>();
 const laidOut = new Map<string, readonly Row[]>();
 
 function explainedRows({ session }: Ui, name: string, { width, ascii }: Context): readonly Row[] {
-  const topic = TOPICS.find((each) => qualified(each) === name);
+  const topic = topicNamed(name);
   if (topic === undefined) return [];
   const units = unitsOf(session.kept);
   const key = `${name} ${width} ${ascii} ${units}`;

@@ -1,8 +1,9 @@
 import { arrangementAt, checksAt, firstOfEach, ofCoveredParts, worstFirst } from '../../report/checks-at.ts';
+import { picturedArrangement } from '../../report/figures/pictured.ts';
 import type { Decision } from '../../rules/decision.ts';
 import { screenOf } from '../../session/screen.ts';
 import type { World } from '../../session/world.ts';
-import { qualified } from '../../teaching/find-topic.ts';
+import { qualified, topicNamed } from '../../teaching/find-topic.ts';
 import { termsOfQuestion } from '../../teaching/terms-in.ts';
 import { TOPICS } from '../../teaching/topics/index.ts';
 import type { Topic } from '../../teaching/topics/topic.ts';
@@ -26,7 +27,7 @@ export function explainItems(ui: Ui, world: World): readonly Item[] {
   const names = new Set(first.map(qualified));
   const items = [
     ...first.flatMap((each) => {
-      const topic = TOPICS.find((other) => qualified(other) === qualified(each));
+      const topic = topicNamed(qualified(each));
       return topic === undefined ? [] : [itemOf(topic, each.state)];
     }),
     ...TOPICS.filter((each) => !names.has(qualified(each))).map((each) => itemOf(each, each.kind)),
@@ -84,10 +85,10 @@ function ofView(view: ResultView, ui: Ui, decision: Decision, world: World): rea
 
 /** The checks of what is looked at, else of what is recommended, else of what comes nearest. */
 function checksOf({ looked, session }: Ui, decision: Decision, world: World): readonly Shown[] {
-  const full =
-    looked === null ? decision : (ready(() => world.decisionWith(session.kept, looked)) ?? decision);
-  const id = looked ?? decision.recommended ?? decision.contenders[0] ?? decision.nearestMisses[0] ?? null;
-  const at = arrangementAt(full, id);
+  const at =
+    looked === null
+      ? picturedArrangement(decision)
+      : arrangementAt(ready(() => world.decisionWith(session.kept, looked)) ?? decision, looked);
   if (at === undefined) return [];
   const all = [...worstFirst(ofCoveredParts(at)), ...worstFirst(checksAt(at))];
   return firstOfEach(all).map(({ result }) => ({
