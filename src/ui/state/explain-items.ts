@@ -62,18 +62,9 @@ function ofView(view: ResultView, ui: Ui, decision: Decision, world: World): rea
   switch (view) {
     case 'kinds':
       return [
-        ...decision.classes.flatMap((each) =>
-          [...each.against, ...each.for].map(({ rule }) => ({ kind: 'class rule', id: rule }) as const),
-        ),
-        ...decision.route.routes.flatMap((each) =>
-          [...each.against, ...each.for].map(({ rule }) => ({ kind: 'route rule', id: rule }) as const),
-        ),
-      ]
-        .filter(
-          (each, index, all) =>
-            all.findIndex(({ kind, id }) => kind === each.kind && id === each.id) === index,
-        )
-        .map((each) => ({ ...each, state: each.kind }));
+        ...rulesThatSpeak('class rule', decision.classes),
+        ...rulesThatSpeak('route rule', decision.route.routes),
+      ];
     case 'options':
       return decision.features.map(({ feature, need }) => ({ kind: 'feature', id: feature, state: need }));
     case 'stages':
@@ -81,6 +72,17 @@ function ofView(view: ResultView, ui: Ui, decision: Decision, world: World): rea
     default:
       return checksOf(ui, decision, world);
   }
+}
+
+type Arguments = readonly { readonly rule: string }[];
+
+/** The rules that speak for or against something, each once. */
+function rulesThatSpeak(
+  kind: 'class rule' | 'route rule',
+  of: readonly { readonly against: Arguments; readonly for: Arguments }[],
+): readonly Shown[] {
+  const ids = of.flatMap((each) => [...each.against, ...each.for].map(({ rule }) => rule));
+  return [...new Set(ids)].map((id) => ({ kind, id, state: kind }));
 }
 
 /** The checks of what is looked at, else of what is recommended, else of what comes nearest. */
