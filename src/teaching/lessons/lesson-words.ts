@@ -60,7 +60,7 @@ export function stepLines(
     [
       heading(2, say`Step ${number(at('step'), '')} of ${number(at('of'), '')}`),
       paragraph(say`${data(at('ask'))} (${number(at('points'), '')} points)`),
-      ...(open === null || open.given.length === 0 ? [] : [givenTable(open, [], 'Given')]),
+      ...(open === null || open.given.length === 0 ? [] : [givenTable(open, 'Given')]),
       ...(key.kind === 'choice' ? [list(key.options.map((option) => [words(option)]))] : []),
     ],
     worked,
@@ -133,7 +133,7 @@ export function revealedLines(
     shown === null
       ? []
       : [
-          ...wayBlocks(shown, []),
+          ...wayBlocks(shown),
           paragraph(
             say`Needed ${number(at('need'), shown.unit)}, there is ${number(at('have'), shown.unit)}, margin ${number(at('margin'), shown.unit)}.`,
           ),

@@ -88,8 +88,8 @@ export function checkExample(id: CheckId) {
   const decision = decisionOfCheck(first.example.given);
   const blocks: readonly Block[] = [
     heading(2, say`An example, worked out`),
-    givenTable(shown, []),
-    ...wayBlocks(shown, []),
+    givenTable(shown),
+    ...wayBlocks(shown),
     resultLine(shown, [], first.verdict),
     ...(other === null ? [] : [otherLine(other)]),
     ...eased(check),

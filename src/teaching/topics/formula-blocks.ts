@@ -1,5 +1,6 @@
 import { type Block, list, paragraph, table } from '../../report/blocks/block.ts';
 import { codeData, data, number, type Piece, say, verdictSign, words } from '../../report/blocks/inline.ts';
+import type { Path } from '../../report/blocks/path.ts';
 import type { Verdict } from '../../rules/decision.ts';
 import { at } from '../explained.ts';
 import type { PrintedFormula } from '../formula/printed-formula.ts';
@@ -55,10 +56,8 @@ export function shownFormula(
   };
 }
 
-type Place = readonly (string | number)[];
-
 /** What is given: symbols with their words, units and numbers. */
-export const givenTable = (shown: ShownFormula, place: Place, heading = 'In the example'): Block =>
+export const givenTable = (shown: ShownFormula, heading = 'In the example'): Block =>
   table(
     [
       [say`Symbol`, 'left'],
@@ -66,22 +65,22 @@ export const givenTable = (shown: ShownFormula, place: Place, heading = 'In the 
       [[words(heading)], 'right'],
     ],
     shown.given.map(({ unit }, index) => [
-      [codeData(at(...place, 'given', index, 'symbol'))],
-      [data(at(...place, 'given', index, 'words'))],
-      [number(at(...place, 'given', index, 'value'), unit)],
+      [codeData(at('given', index, 'symbol'))],
+      [data(at('given', index, 'words'))],
+      [number(at('given', index, 'value'), unit)],
     ]),
   );
 
 /** The way: each line as a formula, with its numbers put in, and what it comes to. */
-export function wayBlocks(shown: ShownFormula, place: Place): readonly Block[] {
+export function wayBlocks(shown: ShownFormula): readonly Block[] {
   const defined =
     shown.definitions.length === 0
       ? []
       : [
           list(
             shown.definitions.map((_, index) => {
-              const own = [...place, 'definitions', index];
-              return say`${codeData(at(...own, 'formula'))}: ${data(at(...own, 'words'))}`;
+              const own = at('definitions', index);
+              return say`${codeData([...own, 'formula'])}: ${data([...own, 'words'])}`;
             }),
           ),
         ];
@@ -97,12 +96,12 @@ export function wayBlocks(shown: ShownFormula, place: Place): readonly Block[] {
               [say`Comes to`, 'right'],
             ],
             shown.steps.map(({ unit }, index) => {
-              const own = [...place, 'steps', index];
+              const own = at('steps', index);
               return [
-                [data(at(...own, 'words'))],
-                [codeData(at(...own, 'formula'))],
-                [codeData(at(...own, 'putIn'))],
-                [number(at(...own, 'value'), unit)],
+                [data([...own, 'words'])],
+                [codeData([...own, 'formula'])],
+                [codeData([...own, 'putIn'])],
+                [number([...own, 'value'], unit)],
               ];
             }),
           ),
@@ -113,7 +112,7 @@ export function wayBlocks(shown: ShownFormula, place: Place): readonly Block[] {
 /** What it comes to: need against have, margin, verdict. */
 export const resultLine = (
   shown: ShownFormula,
-  place: Place,
+  place: Path,
   verdict: Verdict,
   before: Piece = words(''),
 ): Block =>

@@ -112,7 +112,7 @@ function explained(rule: AnyRule, lesson: RuleLesson, wording: string, what: str
         say`${codeData(at('rule'))}: then ${words(SIDE_WORDS[rule.side])}. N: ${words(lesson.number)}. L: ${words(lesson.limit)}.`,
       ),
       heading(2, say`An example, worked out`),
-      ...(hours === null || shown === null ? [] : [hoursTable(hours.rows), ...wayBlocks(shown, [])]),
+      ...(hours === null || shown === null ? [] : [hoursTable(hours.rows), ...wayBlocks(shown)]),
       paragraph(
         say`N is ${number([...path, 'number'], rule.unit)}, L is ${number([...path, 'limit'], rule.unit)}: ${filled(root, wording, argument, path)}.`,
       ),
