@@ -1,11 +1,20 @@
 import type { LengthUnits } from '../../quantities/kinds.ts';
 import { type Block, heading, list, paragraph } from '../../report/blocks/block.ts';
 import { data, type Inline, number, say, strong, words } from '../../report/blocks/inline.ts';
-import { type TextLook, textLines } from '../../report/exports/text-blocks.ts';
+import type { TextLook } from '../../report/exports/text-blocks.ts';
 import { at, rootOf } from '../explained.ts';
+import { explanationLines } from '../exports.ts';
 import { exampleDecision } from '../topics/base.ts';
 import { givenTable, shownFormula, wayBlocks } from '../topics/formula-blocks.ts';
-import { type LessonFeedback, type LessonRun, pointsNow, type ReadyLesson, scoreOf } from './run-lesson.ts';
+import type { LessonStep } from './lesson.ts';
+import {
+  type LessonFeedback,
+  type LessonRun,
+  pointsNow,
+  type ReadyLesson,
+  scoreOf,
+  stepAt,
+} from './run-lesson.ts';
 import type { StepKey } from './step-key.ts';
 
 interface LessonLook extends TextLook {
@@ -18,8 +27,7 @@ function linesOf(
   worked: unknown,
   { units, ...look }: LessonLook,
 ): readonly string[] {
-  const root = rootOf(exampleDecision(), worked);
-  return textLines(blocks, { ...root, inputs: { ...root.inputs, shownIn: units } }, look);
+  return explanationLines({ root: rootOf(exampleDecision(), worked), blocks }, look, units);
 }
 
 /** What the lesson is about, and how it is gone through. */
@@ -37,13 +45,10 @@ export const lessonHead = ({ lesson }: ReadyLesson, look: LessonLook): readonly 
   );
 
 /** The question of a step, and what is given for it. */
-export function stepLines(
-  { lesson, keys }: ReadyLesson,
-  run: LessonRun,
-  look: LessonLook,
-): readonly string[] {
-  const [step, key] = [lesson.steps[run.index], keys[run.index]];
-  if (step === undefined || key === undefined) return [];
+export function stepLines(ready: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
+  const current = stepAt(ready, run);
+  if (current === null) return [];
+  const { step, key } = current;
   const shown = shownOf(key);
   const open =
     shown === null
@@ -53,7 +58,7 @@ export function stepLines(
     ...open,
     ask: step.ask,
     step: run.index + 1,
-    of: lesson.steps.length,
+    of: ready.lesson.steps.length,
     points: pointsNow(run),
   };
   return linesOf(
@@ -69,10 +74,7 @@ export function stepLines(
 }
 
 /** Where the answer is itself one of the given numbers it is not given. */
-const askedSymbol = (
-  { worked }: StepKey,
-  { asked }: ReadyLesson['lesson']['steps'][number],
-): string | null =>
+const askedSymbol = ({ worked }: StepKey, { asked }: LessonStep): string | null =>
   worked === null || asked.kind !== 'number' || asked.side === 'margin' ? null : worked.formula[asked.side];
 
 const shownOf = ({ worked }: StepKey) =>
@@ -119,13 +121,10 @@ function otherwise({ is, wouldBe }: Wrong): readonly Inline[] {
 }
 
 /** The way, what comes out, and why. */
-export function revealedLines(
-  { lesson, keys }: ReadyLesson,
-  run: LessonRun,
-  look: LessonLook,
-): readonly string[] {
-  const [step, key] = [lesson.steps[run.index], keys[run.index]];
-  if (step === undefined || key === undefined) return [];
+export function revealedLines(ready: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
+  const current = stepAt(ready, run);
+  if (current === null) return [];
+  const { step, key } = current;
   const shown = shownOf(key);
   const result =
     key.kind === 'number' ? say`It is ${number(at('value'), key.unit)}.` : say`It is: ${data(at('value'))}.`;

@@ -2,6 +2,7 @@ import { describeFault } from '../../quantities/describe-fault.ts';
 import { BASE_UNITS, type LengthUnits, type QuantityKind } from '../../quantities/kinds.ts';
 import { parseQuantity } from '../../quantities/parse-quantity.ts';
 import { matchOption } from '../../questions/match-option.ts';
+import { sentenceCase } from '../../report/wording/sentence-case.ts';
 import type { StepKey } from './step-key.ts';
 
 /** What somebody predicts, read; or a sentence on what is accepted. */
@@ -35,4 +36,4 @@ export function readPrediction(key: StepKey, typed: string, units: LengthUnits):
 }
 
 const sentence = (clause: string): string =>
-  clause === '' ? '' : `${clause.charAt(0).toUpperCase()}${clause.slice(1).replace(/\.$/, '')}.`;
+  clause === '' ? '' : `${sentenceCase(clause).replace(/\.$/, '')}.`;

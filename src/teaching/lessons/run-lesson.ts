@@ -1,4 +1,5 @@
 import type { LengthUnits } from '../../quantities/kinds.ts';
+import type { LessonStep } from './lesson.ts';
 import { readPrediction } from './read-prediction.ts';
 import type { PreparedLesson, StepKey } from './step-key.ts';
 import { type WouldBe, wouldBeRight } from './would-be-right.ts';
@@ -68,6 +69,15 @@ export function runLesson(ready: ReadyLesson, run: LessonRun, event: LessonEvent
   }
 }
 
+/** The step that a run stands at, with its key; null behind the last. */
+export function stepAt(
+  { lesson, keys }: ReadyLesson,
+  { index }: LessonRun,
+): { readonly step: LessonStep; readonly key: StepKey } | null {
+  const [step, key] = [lesson.steps[index], keys[index]];
+  return step === undefined || key === undefined ? null : { step, key };
+}
+
 /** What a right prediction is worth now: hints and wrong ones cost. */
 export const pointsNow = ({ hints, wrong }: LessonRun): number =>
   Math.max(LEAST_POINTS, FULL_POINTS - COST * (hints + wrong));
@@ -77,8 +87,9 @@ function predicted(
   run: LessonRun,
   { text, units }: Extract<LessonEvent, { type: 'predict' }>,
 ): LessonRun {
-  const [key, step] = [ready.keys[run.index], ready.lesson.steps[run.index]];
-  if (key === undefined || step === undefined) return run;
+  const current = stepAt(ready, run);
+  if (current === null) return run;
+  const { step, key } = current;
   const read = readPrediction(key, text, units);
   if (!read.ok) return { ...run, feedback: { kind: 'unreadable', why: read.why } };
   if (isRight(key, read.value, step.tolerance)) {
