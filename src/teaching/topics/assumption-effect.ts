@@ -8,6 +8,7 @@ import { judgeExample } from '../examples/example-world.ts';
 import { MEASURE_UNITS } from '../measure-units.ts';
 import type { AssumptionKey, ShownBy } from '../words/assumptions.ts';
 import { assumptionAt, othersOf, overridden } from './assumption-value.ts';
+import { featureNeedIn } from './feature-need.ts';
 
 /** What moves where an assumption is moved: a number with the value that is assumed, and with another. */
 export interface Effect {
@@ -15,13 +16,14 @@ export interface Effect {
   readonly before: number;
   readonly after: number;
   readonly unit: string;
-  readonly about: 'need' | 'have' | 'limit' | 'number' | 'hours' | 'measure';
+  readonly about: 'need' | 'have' | 'limit' | 'hours' | 'measure';
 }
 
 type Found = Omit<Effect, 'other'>;
+type Shown = Exclude<ShownBy, { none: string }>;
 
 /** The first number of what shows it that moves with the assumption. Null where nothing of it does. */
-export function effectOf(key: AssumptionKey, shownBy: Exclude<ShownBy, { none: string }>): Effect | null {
+export function effectOf(key: AssumptionKey, shownBy: Shown): Effect | null {
   const assumption = assumptionAt(key);
   if (assumption === null) return null;
   for (const other of othersOf(assumption)) {
@@ -31,7 +33,7 @@ export function effectOf(key: AssumptionKey, shownBy: Exclude<ShownBy, { none: s
   return null;
 }
 
-function moved(key: AssumptionKey, other: number, shownBy: Exclude<ShownBy, { none: string }>): Found | null {
+function moved(key: AssumptionKey, other: number, shownBy: Shown): Found | null {
   if ('check' in shownBy) return movedCheck(key, other, shownBy.check);
   if ('rule' in shownBy) {
     const rule = CLASS_RULES.find(({ id }) => id === shownBy.rule);
@@ -48,9 +50,11 @@ function moved(key: AssumptionKey, other: number, shownBy: Exclude<ShownBy, { no
   if ('feature' in shownBy) {
     const rule = FEATURE_RULES.find(({ id }) => id === shownBy.feature);
     return firstOf(rule?.examples ?? [], ({ given }) => {
-      const [limit, otherLimit] = both(given, key, other, (of) => needOf(of, shownBy.feature)?.limit);
-      const [hours, otherHours] = both(given, key, other, (of) => needOf(of, shownBy.feature)?.savesHours);
-      return pair(hours, otherHours, 'h', 'hours') ?? pair(limit, otherLimit, rule?.unit ?? '', 'limit');
+      const [before, after] = both(given, key, other, (of) => featureNeedIn(of, shownBy.feature));
+      return (
+        pair(before?.savesHours, after?.savesHours, 'h', 'hours') ??
+        pair(before?.limit, after?.limit, rule?.unit ?? '', 'limit')
+      );
     });
   }
   const { measure } = shownBy;
@@ -113,11 +117,6 @@ function both<T>(
 
 const argumentOf = ({ classes }: Decision, rule: string) =>
   classes.flatMap((each) => [...each.for, ...each.against]).find((each) => each.rule === rule);
-
-const needOf = ({ arrangements }: Decision, feature: string) =>
-  (arrangements.find(({ passes }) => passes === 'yes') ?? arrangements[0])?.features.find(
-    (each) => each.feature === feature,
-  );
 
 const known = ({ low, high }: { readonly low: number; readonly high: number }): number | null =>
   low === high && Number.isFinite(low) ? low : null;

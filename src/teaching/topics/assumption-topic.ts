@@ -22,7 +22,6 @@ const ABOUT: Readonly<Record<Effect['about'], string>> = {
   need: 'what is needed',
   have: 'what there is',
   limit: 'the line',
-  number: 'the number',
   hours: 'hours saved a year',
   measure: 'the measure',
 };

@@ -4,12 +4,13 @@ import { codeData, data, type Inline, number, say, words } from '../../report/bl
 import type { Path } from '../../report/blocks/path.ts';
 import { FEATURE_NEED_WORDS, FEATURE_REASON_WORDS, FEATURE_WORDS } from '../../report/wording/features.ts';
 import { sentenceCase } from '../../report/wording/sentence-case.ts';
-import type { Decision, FeatureNeed } from '../../rules/decision.ts';
+import type { FeatureNeed } from '../../rules/decision.ts';
 import { FEATURE_RULES } from '../../rules/features/index.ts';
 import type { FeatureExample, FeatureRule } from '../../rules/features/rule.ts';
 import { decisionOfRule } from '../examples/example-decision.ts';
 import { at, type Explained, rootOf } from '../explained.ts';
 import { FEATURE_LESSONS, type FeatureLesson } from '../words/features.ts';
+import { featureNeedIn } from './feature-need.ts';
 import type { Topic } from './topic.ts';
 
 /** Every feature, in the order in which they are listed. */
@@ -28,17 +29,6 @@ const RULES: Readonly<Record<FeatureLesson['rule'], string>> = {
   'worth having above': 'N > L: worth having',
 };
 
-/** What a feature comes to in an example: in the arrangement that is read first. */
-function needOf(decision: Decision, rule: FeatureRule): { readonly need: FeatureNeed; readonly path: Path } {
-  const passing = decision.arrangements.findIndex(({ passes }) => passes === 'yes');
-  const index = Math.max(0, passing);
-  const all = decision.arrangements[index]?.features ?? [];
-  const place = all.findIndex(({ feature }) => feature === rule.id);
-  const need = all[place];
-  if (need === undefined) throw new Error(`the example says nothing of ${rule.id}`);
-  return { need, path: ['arrangements', index, 'features', place] };
-}
-
 /** The examples that come out differently, each once. */
 function differing(examples: readonly FeatureExample[]): readonly FeatureExample[] {
   return examples.filter(({ need }, index) => examples.findIndex((each) => each.need === need) === index);
@@ -48,7 +38,9 @@ function explainFeature(rule: FeatureRule): Explained {
   const lesson = FEATURE_LESSONS[rule.id];
   const found = differing(rule.examples).map(({ given }) => {
     const decision = decisionOfRule(given);
-    return { decision, ...needOf(decision, rule) };
+    const need = featureNeedIn(decision, rule.id);
+    if (need === undefined) throw new Error(`the example says nothing of ${rule.id}`);
+    return { decision, need };
   });
   const [first] = found;
   if (first === undefined) throw new Error(`${rule.id} has no examples`);
