@@ -8,6 +8,9 @@ import { tablePlan } from '../../report/figures/table-plan.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
 import type { Decision } from '../../rules/decision.ts';
 
+/** In the order in which they are looked through. */
+const PICTURES = [elevation, faceplatePlan, bayPlan, tablePlan] as const;
+
 interface Wanted {
   readonly check: CheckId;
   readonly need: number;
@@ -27,8 +30,8 @@ export function checkPicture(decision: Decision, { check, need, have }: Wanted):
     );
     if (found === undefined) continue;
     const place = `${placeText(found.path)}.`;
-    const figures = [elevation, faceplatePlan, bayPlan, tablePlan].map((draw) => draw(decision, arrangement));
-    for (const figure of figures) {
+    for (const draw of PICTURES) {
+      const figure = draw(decision, arrangement);
       const panel = figure?.scene.panels.find(({ dimensions }) =>
         dimensions.some(({ path }) => placeText(path).startsWith(place)),
       );

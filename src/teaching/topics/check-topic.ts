@@ -95,7 +95,7 @@ export function checkExample(id: CheckId) {
     ...eased(check),
     ...sketchBlocks(check, rootOf(decision, worked), first),
   ];
-  return { check, decision, worked, blocks };
+  return { decision, worked, blocks };
 }
 
 function explainCheck(check: Check): Explained {
