@@ -8,11 +8,13 @@ import { describeProblem } from '../documents/problem.ts';
 import { readFileText } from '../documents/read-file.ts';
 import { writeFileText } from '../documents/write-file.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
-import { type KeptRuns, keptRuns, keptRunsText } from '../teaching/lessons/kept-runs.ts';
+import { type KeptRuns, keptRuns, keptRunsText, runKey } from '../teaching/lessons/kept-runs.ts';
 import { readLesson } from '../teaching/lessons/read-lesson.ts';
 import { LESSON_START } from '../teaching/lessons/run-lesson.ts';
 import { prepareLesson } from '../teaching/lessons/step-key.ts';
 import { demoCatalog } from './demo-catalog.ts';
+import { filePath } from './file-path.ts';
+import { writeScores } from './lesson-scores.ts';
 import { UNUSABLE } from './outcome-codes.ts';
 import { lessonShell } from './plain/lesson-shell.ts';
 import { columnsOf } from './plain/say.ts';
@@ -23,6 +25,11 @@ export interface LessonOptions {
   readonly catalog?: readonly string[];
   readonly ascii?: boolean;
   readonly units?: LengthUnits;
+  /** under whose name points are kept */
+  readonly learner?: string;
+  /** a file for the points that are kept */
+  readonly scores?: string;
+  readonly overwrite?: boolean;
 }
 
 /** What it reads from and writes to, so that tests can stand in for it. */
@@ -47,7 +54,7 @@ const lessonNames = (): readonly string[] =>
 
 /**
  * `fivesides lesson`: lists the lessons that come with the program; with a name, or a file of one's own, goes through it line
- * by line. Exit code 0; 2 where there is no such lesson, or it cannot be used: one line per problem.
+ * by line. With `--scores` the points that are kept are written as a table. Exit code 0; 2 where there is no such lesson, or it cannot be used: one line per problem.
  */
 export async function lessonCommand(
   name: string | undefined,
@@ -58,6 +65,19 @@ export async function lessonCommand(
     for (const line of lines) around.stderr.write(`${printable(line)}\n`);
     return UNUSABLE;
   };
+  const { learner } = options;
+  if (learner !== undefined && !isName(learner))
+    return complain([
+      `fivesides: "${learner}" is no name for a learner: some signs, without tabs or line breaks.`,
+    ]);
+  if (options.scores !== undefined) {
+    const runs = runsFile(around.env);
+    const path = filePath(options.scores, process.cwd());
+    const file = { path, shown: options.scores, runs, overwrite: options.overwrite === true };
+    const { ok, says } = writeScores(readRuns(around.env), file);
+    around.stderr.write(`${printable(says)}\n`);
+    return ok ? 0 : UNUSABLE;
+  }
   if (name === undefined) return listLessons(around);
   const file = fileOf(name);
   if (file === null) {
@@ -72,10 +92,10 @@ export async function lessonCommand(
     return complain([catalog, lesson].flatMap((each) => (each.ok ? [] : each.problems)).map(describeProblem));
   const ready = prepareLesson(lesson.value, catalog.value);
   if (!ready.ok) return complain(ready.faults.map((fault) => `${file}: ${fault}`));
-  const kept = readRuns(around.env);
+  const key = runKey(name, learner);
   const lines = typedLines(around.stdin);
   try {
-    await lessonShell(ready, kept[name] ?? LESSON_START, {
+    await lessonShell(ready, readRuns(around.env)[key] ?? LESSON_START, {
       lines,
       print: (text) => void around.stdout.write(text),
       look: () => ({
@@ -84,13 +104,20 @@ export async function lessonCommand(
         units: options.units ?? 'mm',
       }),
       echo: around.stdin.isTTY !== true,
-      keep: (run) => writeRuns(around.env, { ...kept, [name]: run }),
+      // read again: a learner beside may have gone on meanwhile
+      keep: (run) => writeRuns(around.env, { ...readRuns(around.env), [key]: run }),
     });
   } finally {
     lines.close();
   }
   return 0;
 }
+
+const LONGEST_NAME = 80;
+
+/** A name that can stand in a line. */
+const isName = (text: string): boolean =>
+  text.trim() !== '' && text.length <= LONGEST_NAME && printable(text) === text;
 
 /** A file of one's own, or a lesson of the program by its name; null: there is none. */
 function fileOf(name: string): string | null {

@@ -31,6 +31,8 @@ export interface Options {
   readonly all?: boolean;
   readonly map?: string;
   readonly overwrite?: boolean;
+  readonly learner?: string;
+  readonly scores?: string;
 }
 
 export interface Usage {
@@ -200,6 +202,9 @@ function lessonCommand(program: Command, commands: Commands, finish: (code: numb
     .description('a lesson: predict, reveal, why; lists all')
     .argument('[lesson]', 'its name in the list, or a file of your own')
     .allowExcessArguments(false)
+    .option('--learner <name>', 'whose points are kept, where several learn at one computer')
+    .option('--scores <file>', 'write all points that are kept, as CSV')
+    .option('--overwrite', 'replace files that are there')
     .addOption(catalogOption())
     .addOption(asciiOption())
     .addOption(unitsOption())

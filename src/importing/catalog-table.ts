@@ -1,4 +1,5 @@
 import type { Catalog, Machine, Rotary } from '../catalog/catalog.ts';
+import { csvText } from '../documents/csv-text.ts';
 import { isMap } from '../documents/fields/strict-map.ts';
 import { BASE_UNITS } from '../quantities/kinds.ts';
 import { type ImportField, kindOf, type List } from './fields/import-field.ts';
@@ -18,8 +19,7 @@ export function catalogTable(catalog: Catalog, list: List): string | null {
     .map((field) => ({ field, cells: rows.map((row) => cellOf(row, field)) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ''));
   const headings = filled.map(({ field }) => headingOf(field, catalog.currency));
-  const lines = [headings, ...rows.map((_, at) => filled.map(({ cells }) => cells[at] ?? ''))];
-  return `${lines.map((cells) => cells.map(quotedCell).join(',')).join('\r\n')}\r\n`;
+  return csvText([headings, ...rows.map((_, at) => filled.map(({ cells }) => cells[at] ?? ''))]);
 }
 
 /** Whether it stands in one cell with the other end. Example: ('tilt[0]', 'rotaries') → true. */
@@ -83,10 +83,4 @@ function valueAt(value: unknown, [first, ...others]: readonly string[]): unknown
   if (value === 'unknown') return value;
   if (typeof value !== 'object' || value === null) return undefined;
   return valueAt((value as Readonly<Record<string, unknown>>)[first], others);
-}
-
-/** A text that a spreadsheet would work out is kept from being a formula. */
-function quotedCell(cell: string): string {
-  const plain = /^[=@+\t]/.test(cell) || /^-(?![\d.])/.test(cell) ? `'${cell}` : cell;
-  return /[",;\r\n]/.test(plain) || plain.trim() !== plain ? `"${plain.replaceAll('"', '""')}"` : plain;
 }

@@ -1,9 +1,10 @@
-import { mkdtempSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PassThrough, Readable } from 'node:stream';
 import { expect, test } from 'vitest';
 import { type LessonOptions, lessonCommand } from '../../src/commands/lesson.ts';
+import { printable } from '../../src/documents/printable.ts';
 import { LESSONS_FOLDER } from '../teaching/lessons/lesson-fixture.ts';
 
 const fresh = (): string => mkdtempSync(join(tmpdir(), 'fivesides-lesson-'));
@@ -89,4 +90,48 @@ test('a file that is none', async () => {
   const { code, complained } = await run('./nowhere.yaml', []);
   expect(code).toBe(2);
   expect(complained).toContain('there is no such file');
+});
+
+test('points are kept for each learner, and written as a table', async () => {
+  const state = fresh();
+  await run('part-size', ['100'], state, { learner: 'Bench 4' });
+  await run('part-size', ['hint', '100'], state);
+  const file = join(state, 'scores.csv');
+  const { code, complained } = await run(undefined, [], state, { scores: file });
+  expect(code).toBe(0);
+  expect(complained).toContain('2 steps written to');
+  expect(readFileSync(file, 'utf8').split('\r\n')).toEqual([
+    'learner,lesson,step,answer,hints,wrong,points,of',
+    ',part-size,1,100,1,0,7,10',
+    'Bench 4,part-size,1,100,0,0,10,10',
+    '',
+  ]);
+});
+
+test('a table of scores replaces nothing unless it is said, and never the runs themselves', async () => {
+  const state = fresh();
+  await run('part-size', ['100'], state);
+  const runs = join(state, 'fivesides', 'lessons.json');
+  const kept = readFileSync(runs, 'utf8');
+  const refused = await run(undefined, [], state, { scores: runs, overwrite: true });
+  expect([refused.code, readFileSync(runs, 'utf8')]).toEqual([2, kept]);
+  expect(refused.complained).toContain('it is read here itself');
+  const file = join(state, 'scores.csv');
+  await run(undefined, [], state, { scores: file });
+  expect((await run(undefined, [], state, { scores: file })).complained).toContain('it is there already');
+  expect((await run(undefined, [], state, { scores: file, overwrite: true })).code).toBe(0);
+  symlinkSync(runs, join(state, 'link.csv'));
+  const linked = await run(undefined, [], state, { scores: join(state, 'link.csv'), overwrite: true });
+  expect(linked.complained).toContain('a link is there');
+  expect((await run(undefined, [], state, { scores: state })).complained).toContain('it is there already');
+  expect((await run(undefined, [], state, { scores: state, overwrite: true })).complained).toContain(
+    'that is a folder',
+  );
+});
+
+test.each(['', '  ', 'a\tb', 'a\u001b[2J'])('a learner without a name is told: %j', async (learner) => {
+  const { code, complained } = await run('part-size', [], fresh(), { learner });
+  expect(code).toBe(2);
+  expect(complained).toContain('no name for a learner');
+  expect(complained.trimEnd()).toBe(printable(complained.trimEnd()));
 });

@@ -25,6 +25,14 @@ export type LessonFeedback =
   | { readonly kind: 'no hint' }
   | { readonly kind: 'told' };
 
+/** How a step was brought to its end. */
+export interface StepTaken {
+  /** what was right, as it was typed; null: it was revealed */
+  readonly answer: string | null;
+  readonly hints: number;
+  readonly wrong: number;
+}
+
 /** How far somebody has come in a lesson: plain data, so that it can be kept and gone on with. */
 export interface LessonRun {
   /** of the steps */
@@ -35,6 +43,8 @@ export interface LessonRun {
   readonly wrong: number;
   /** of each step that is revealed */
   readonly scores: readonly number[];
+  /** the same steps; null: it was not written down yet when that step was taken */
+  readonly taken: readonly (StepTaken | null)[];
   readonly feedback: LessonFeedback | null;
 }
 
@@ -51,6 +61,7 @@ export const LESSON_START: LessonRun = {
   hints: 0,
   wrong: 0,
   scores: [],
+  taken: [],
   feedback: null,
 };
 
@@ -65,7 +76,7 @@ export function runLesson(ready: ReadyLesson, run: LessonRun, event: LessonEvent
     case 'hint':
       return hinted(ready, run);
     case 'reveal':
-      return { ...run, phase: 'revealed', scores: [...run.scores, 0], feedback: { kind: 'told' } };
+      return revealed(run, null, 0, { kind: 'told' });
   }
 }
 
@@ -94,16 +105,31 @@ function predicted(
   if (!read.ok) return { ...run, feedback: { kind: 'unreadable', why: read.why } };
   if (isRight(key, read.value, step.tolerance)) {
     const points = pointsNow(run);
-    return {
-      ...run,
-      phase: 'revealed',
-      scores: [...run.scores, points],
-      feedback: { kind: 'right', points },
-    };
+    return revealed(run, text.trim().slice(0, LONGEST_ANSWER), points, { kind: 'right', points });
   }
   const wouldBe = whatWouldBe(key, read.value, step.asked.kind === 'number' ? step.asked.side : 'margin');
   const is = typeof read.value === 'number' ? whatItIs(key, read.value) : null;
   return { ...run, wrong: run.wrong + 1, feedback: { kind: 'wrong', given: read.value, is, wouldBe } };
+}
+
+/** So much of what was typed is kept. */
+const LONGEST_ANSWER = 200;
+
+function revealed(
+  run: LessonRun,
+  answer: string | null,
+  points: number,
+  feedback: LessonFeedback,
+): LessonRun {
+  const { hints, wrong, scores, taken } = run;
+  const before = scores.map((_, index) => taken[index] ?? null);
+  return {
+    ...run,
+    phase: 'revealed',
+    scores: [...scores, points],
+    taken: [...before, { answer, hints, wrong }],
+    feedback,
+  };
 }
 
 /** What a wrong number is instead: something that is given, or a step on the way. */
@@ -149,10 +175,10 @@ function hinted({ lesson }: ReadyLesson, run: LessonRun): LessonRun {
   return { ...run, hints: run.hints + 1, feedback: { kind: 'hint', text } };
 }
 
-function nextStep({ lesson }: ReadyLesson, { index, scores }: LessonRun): LessonRun {
+function nextStep({ lesson }: ReadyLesson, { index, scores, taken }: LessonRun): LessonRun {
   const next = index + 1;
   const phase = next < lesson.steps.length ? 'predict' : 'done';
-  return { ...LESSON_START, index: next, phase, scores };
+  return { ...LESSON_START, index: next, phase, scores, taken };
 }
 
 /** Points so far, and how many there could have been. */
