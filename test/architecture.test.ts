@@ -47,7 +47,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** Packages and built-ins that a room may reach for; the others reach for none. */
 const MAY_REACH: Readonly<Record<string, readonly RegExp[]>> = {
   quantities: [/^fastest-levenshtein$/],
-  documents: [/^node:/, /^yaml$/, /^zod$/, /^fastest-levenshtein$/, /^write-file-atomic$/],
+  documents: [/^node:/, /^yaml$/, /^zod$/, /^fastest-levenshtein$/],
   questions: [/^yaml$/, /^zod$/, /^csv-parse\/sync$/],
   catalog: [/^node:/, /^zod$/],
   importing: [/^node:(stream|zlib)/, /^zod$/, /^csv-parse(\/sync)?$/, /^read-excel-file\/node$/],
@@ -57,7 +57,7 @@ const MAY_REACH: Readonly<Record<string, readonly RegExp[]>> = {
   teaching: [/^zod$/],
   session: [/^zod$/, /^fastest-levenshtein$/],
   ui: [/^node:/, /^ink$/, /^ink-select-input$/, /^react$/, /^string-width$/, /^wrap-ansi$/],
-  commands: [/^node:/, /^commander$/, /^string-width$/, /^wrap-ansi$/, /^write-file-atomic$/],
+  commands: [/^node:/, /^commander$/, /^string-width$/, /^wrap-ansi$/],
   main: [],
 };
 

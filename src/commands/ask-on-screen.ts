@@ -8,6 +8,7 @@ import { type Ask, createWorld, type Decide, type World } from '../session/world
 import type { ColorWanted } from '../ui/shell/color.ts';
 import type { ScreenLeft } from '../ui/shell/run.ts';
 import { type Disk, perform } from './plain/perform.ts';
+import type { SessionKeeper } from './session-keeper.ts';
 
 export interface ScreenAround {
   readonly stdin: NodeJS.ReadStream;
@@ -42,10 +43,6 @@ export async function askOnScreen(
     around.engine?.decide ?? judge?.decide ?? never,
     around.engine === null ? (judge?.ask ?? null) : around.engine.ask,
   );
-  let trouble: string | null = null;
-  const remember = (sentence: string): void => {
-    trouble = sentence;
-  };
   try {
     const left = await runScreen(begin(world), isNew, {
       stdin,
@@ -53,13 +50,12 @@ export async function askOnScreen(
       world,
       ascii,
       color,
-      sessionFile: disk.sessionFile,
-      unsaved: ({ kept }) =>
-        trouble !== null ? `NOT saved. ${trouble}` : isAnswered(kept) ? null : 'Nothing is answered yet.',
-      perform: (effect, now) => {
-        if (effect.kind === 'save') trouble = null;
-        return perform(effect, now, world, { ...disk, warn: remember });
+      get sessionFile() {
+        return disk.keeper.file;
       },
+      unsaved: ({ kept }) =>
+        notWhereMeant(disk.keeper) ?? (isAnswered(kept) ? null : 'Nothing is answered yet.'),
+      perform: (effect, now) => perform(effect, now, world, { ...disk, warn: toldOnTheScreen }),
       open: (file, session) => openAnswers(file, session, world, catalog),
       judge,
       onDecision: (next) => {
@@ -70,6 +66,15 @@ export async function askOnScreen(
   } finally {
     judge?.close();
   }
+}
+
+/** It is asked for with every frame instead. */
+const toldOnTheScreen = (): void => undefined;
+
+/** That the answers are not saved, or not where they were, in words that begin so; null: they are. */
+function notWhereMeant({ unsaved, moved }: SessionKeeper): string | null {
+  if (unsaved !== null) return `NOT saved. ${unsaved}`;
+  return moved === null ? null : `NOT in the same file. ${moved}`;
 }
 
 const never: Decide = () => {

@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
 import type { Catalog } from '../catalog/catalog.ts';
 import { readCatalog } from '../catalog/read.ts';
+import { printable } from '../documents/printable.ts';
 import { describeProblem, type Reading } from '../documents/problem.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import { answerReport, jsonReport, markdownReport, paperInFile, textReport } from '../report/index.ts';
@@ -22,7 +23,8 @@ import { greet } from './plain/greet.ts';
 import type { Disk } from './plain/perform.ts';
 import { columnsOf } from './plain/say.ts';
 import { withParts } from './read-table.ts';
-import { readSessionFile, usualSessionFile, writeSessionFile } from './session-file.ts';
+import { readSessionFile, usualSessionFile } from './session-file.ts';
+import { SessionKeeper } from './session-keeper.ts';
 
 export interface InterviewOptions {
   /** folders; none: the demo catalog, or what the saved interview used */
@@ -83,7 +85,7 @@ export async function interview(
   const refuse = async (...lines: readonly string[]): Promise<number> => {
     // an early frame may stand on it
     if (around.stdout.isTTY === true) (await import('../ui/shell/terminal.ts')).leaveTerminal();
-    for (const line of lines) around.stderr.write(`${line}\n`);
+    for (const line of lines) around.stderr.write(`${printable(line)}\n`);
     return UNUSABLE;
   };
   const mode = interviewMode({ options, ...around });
@@ -97,6 +99,9 @@ export async function interview(
     );
   }
   const saved = found.found === 'interview' ? found.saved : null;
+  const keeper = new SessionKeeper(sessionFile, found.found === 'interview' ? found.text : null);
+  const tell = (sentence: string): void =>
+    void around.stderr.write(`${printable(`fivesides: ${sentence}`)}\n`);
   if (saved === null && options.resume === true) {
     return refuse(
       `fivesides: there is no saved interview in ${sessionFile}; leave --resume out to begin one.`,
@@ -112,35 +117,47 @@ export async function interview(
     const begun = withParts(options.parts, begin(world), world, around.cwd);
     if (!begun.ok) return refuse(`fivesides: ${begun.why}`);
     begin = () => begun.session;
-    const saving = writeSessionFile(sessionFile, savedOf(begun.session));
-    if (!saving.ok) around.stderr.write(`fivesides: the parts could not be saved to ${sessionFile}.\n`);
+    const told = keeper.save(savedOf(begun.session));
+    if (told !== null) tell(told);
   }
   const { left: leftAt, world } = await (mode === 'screen' ? onScreen : lineByLine)(begin, catalog.value, {
     options,
     around,
     engine,
-    sessionFile,
+    keeper,
+    tell,
   });
   // what is tried is kept in the file, and no answer yet
   const left: Left = { ...leftAt, session: withoutTrial(leftAt.session) };
   if (mode === 'screen') sayAnswer(left, world, around, options.ascii === true);
-  return farewell(left, world, { sessionFile, named: options.session ?? null }, around.stdout);
+  const told = keeper.settle();
+  if (told !== null) tell(told);
+  // a file of another name is named, whatever the user did
+  const named = keeper.file === sessionFile ? (options.session ?? null) : keeper.file;
+  return farewell(
+    left,
+    world,
+    { sessionFile: keeper.file, named, isSaved: keeper.unsaved === null },
+    around.stdout,
+  );
 }
 
 interface Asking {
   readonly options: InterviewOptions;
   readonly around: Around;
   readonly engine: Engine;
-  readonly sessionFile: string;
+  readonly keeper: SessionKeeper;
+  /** says a sentence beside the interview */
+  readonly tell: (sentence: string) => void;
 }
 
 type Asked = { readonly left: Left; readonly world: World };
 
-const diskOf = ({ engine, around, sessionFile }: Asking): Omit<Disk, 'warn'> => ({
+const diskOf = ({ engine, around, keeper }: Asking): Omit<Disk, 'warn'> => ({
   markdown: engine.markdown,
   json: engine.json,
   paper: engine.paper,
-  sessionFile,
+  keeper,
   cwd: around.cwd,
 });
 
@@ -149,7 +166,7 @@ async function lineByLine(
   catalog: Catalog,
   asking: Asking,
 ): Promise<Asked> {
-  const { options, around, engine } = asking;
+  const { options, around, engine, tell } = asking;
   const world = createWorld(catalog, engine.decide, engine.ask);
   const session = begin(world);
   greet(session, catalog, around.stdout);
@@ -159,7 +176,7 @@ async function lineByLine(
     ascii: options.ascii === true,
     disk: {
       ...diskOf(asking),
-      warn: (sentence) => void around.stderr.write(`fivesides: ${sentence}\n`),
+      warn: tell,
     },
     text: engine.text,
   });

@@ -1,6 +1,7 @@
-import { existsSync, lstatSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { sameFile } from '../documents/same-file.ts';
-import { notWritten, writeFileText } from '../documents/write-file.ts';
+import { isLink } from '../documents/there-at.ts';
+import { LINK_THERE, notWritten, writeFileText } from '../documents/write-file.ts';
 import type { KeptRuns } from '../teaching/lessons/kept-runs.ts';
 import { scoresTable } from '../teaching/lessons/scores-table.ts';
 
@@ -29,8 +30,7 @@ export function writeScores(
 
 /** Why a file may not be written where it is to be; null: nothing is in the way. */
 export function inTheWay(path: string, read: string, overwrite: boolean): string | null {
-  if (lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink() === true)
-    return 'a link is there, and is not written through';
+  if (isLink(path)) return LINK_THERE;
   if (!existsSync(path)) return null;
   if (sameFile(path, read)) return 'it is read here itself';
   return overwrite ? null : 'it is there already: say --overwrite, or name another file';

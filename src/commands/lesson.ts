@@ -1,25 +1,23 @@
 import { existsSync, readdirSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
 import { readCatalog } from '../catalog/read.ts';
 import { nearest } from '../documents/nearest.ts';
 import { printable } from '../documents/printable.ts';
 import { describeProblem } from '../documents/problem.ts';
-import { readFileText } from '../documents/read-file.ts';
-import { writeFileText } from '../documents/write-file.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
-import { type KeptRuns, keptRuns, keptRunsText, runKey } from '../teaching/lessons/kept-runs.ts';
+import { runKey } from '../teaching/lessons/kept-runs.ts';
 import { readLesson } from '../teaching/lessons/read-lesson.ts';
 import { LESSON_START } from '../teaching/lessons/run-lesson.ts';
 import { prepareLesson } from '../teaching/lessons/step-key.ts';
 import { demoCatalog } from './demo-catalog.ts';
 import { filePath } from './file-path.ts';
+import { keepLessonRun, lessonRunsFile, notLessonRuns, readLessonRuns } from './lesson-runs.ts';
 import { writeScores } from './lesson-scores.ts';
 import { UNUSABLE } from './outcome-codes.ts';
 import { lessonShell } from './plain/lesson-shell.ts';
 import { columnsOf } from './plain/say.ts';
 import { typedLines } from './plain/typed-lines.ts';
-import { usualSessionFile } from './session-file.ts';
 
 export interface LessonOptions {
   readonly catalog?: readonly string[];
@@ -39,9 +37,6 @@ export interface LessonAround {
   readonly stderr: Writable;
   readonly env: Readonly<Record<string, string | undefined>>;
 }
-
-/** Beside the interview that is kept. */
-const runsFile = (env: LessonAround['env']): string => join(dirname(usualSessionFile(env)), 'lessons.json');
 
 const lessonsFolder = (): string => join(demoCatalog(), 'lessons');
 
@@ -70,11 +65,13 @@ export async function lessonCommand(
     return complain([
       `fivesides: "${learner}" is no name for a learner: some signs, without tabs or line breaks.`,
     ]);
+  const runs = lessonRunsFile(around.env);
   if (options.scores !== undefined) {
-    const runs = runsFile(around.env);
+    const kept = readLessonRuns(runs);
+    if (kept === null) return complain([`fivesides: ${notLessonRuns(runs)}`]);
     const path = filePath(options.scores, process.cwd());
     const file = { path, shown: options.scores, runs, overwrite: options.overwrite === true };
-    const { ok, says } = writeScores(readRuns(around.env), file);
+    const { ok, says } = writeScores(kept, file);
     around.stderr.write(`${printable(says)}\n`);
     return ok ? 0 : UNUSABLE;
   }
@@ -93,9 +90,14 @@ export async function lessonCommand(
   const ready = prepareLesson(lesson.value, catalog.value);
   if (!ready.ok) return complain(ready.faults.map((fault) => `${file}: ${fault}`));
   const key = runKey(name, learner);
+  const told = new Set<string>();
+  const tellOnce = (sentence: string): void => {
+    if (!told.has(sentence)) around.stderr.write(`${printable(`fivesides: ${sentence}`)}\n`);
+    told.add(sentence);
+  };
   const lines = typedLines(around.stdin);
   try {
-    await lessonShell(ready, readRuns(around.env)[key] ?? LESSON_START, {
+    await lessonShell(ready, readLessonRuns(runs)?.[key] ?? LESSON_START, {
       lines,
       print: (text) => void around.stdout.write(text),
       look: () => ({
@@ -104,8 +106,10 @@ export async function lessonCommand(
         units: options.units ?? 'mm',
       }),
       echo: around.stdin.isTTY !== true,
-      // read again: a learner beside may have gone on meanwhile
-      keep: (run) => writeRuns(around.env, { ...readRuns(around.env), [key]: run }),
+      keep: (run) => {
+        const sentence = keepLessonRun(runs, key, run);
+        if (sentence !== null) tellOnce(sentence);
+      },
     });
   } finally {
     lines.close();
@@ -136,14 +140,3 @@ function listLessons({ stdout }: LessonAround): number {
 }
 
 const NAME_WIDTH = 22;
-
-function readRuns(env: LessonAround['env']): KeptRuns {
-  const file = runsFile(env);
-  if (!existsSync(file)) return {};
-  const text = readFileText(file);
-  return text.ok ? keptRuns(text.value) : {};
-}
-
-const writeRuns = (env: LessonAround['env'], kept: KeptRuns): void => {
-  writeFileText(runsFile(env), keptRunsText(kept), { overwrite: true, makeFolders: true });
-};

@@ -1,9 +1,9 @@
-import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { describeProblem } from '../documents/problem.ts';
 import { readFileText } from '../documents/read-file.ts';
-import { type Writing, writeFileText } from '../documents/write-file.ts';
+import { thereAt } from '../documents/there-at.ts';
+import { LINK_THERE } from '../documents/write-file.ts';
 import { readSaved, type Saved } from '../session/saved.ts';
 
 /** The file that an interview is kept in unless another is named. */
@@ -15,20 +15,18 @@ export function usualSessionFile(env: Readonly<Record<string, string | undefined
 
 export type SessionFileReading =
   | { readonly found: 'none' }
-  | { readonly found: 'interview'; readonly saved: Saved }
+  | { readonly found: 'interview'; readonly saved: Saved; readonly text: string }
   /** there is a file, but not one to go on with: it is left alone */
   | { readonly found: 'unusable'; readonly why: string };
 
 export function readSessionFile(file: string): SessionFileReading {
-  if (!existsSync(file)) return { found: 'none' };
+  const there = thereAt(file);
+  if (there === null) return { found: 'none' };
+  if (there.isSymbolicLink()) return { found: 'unusable', why: `${file}: ${LINK_THERE}` };
   const text = readFileText(file);
   if (!text.ok) return { found: 'unusable', why: text.problems.map(describeProblem).join('; ') };
   const reading = readSaved(text.value);
   return reading.ok
-    ? { found: 'interview', saved: reading.saved }
+    ? { found: 'interview', saved: reading.saved, text: text.value }
     : { found: 'unusable', why: `${file}: ${reading.why}` };
 }
-
-/** Replaces the file as a whole, so that it is never half an interview. */
-export const writeSessionFile = (file: string, saved: Saved): Writing =>
-  writeFileText(file, `${JSON.stringify(saved, null, 2)}\n`, { overwrite: true, makeFolders: true });

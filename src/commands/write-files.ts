@@ -1,8 +1,8 @@
-import { lstatSync } from 'node:fs';
 import { join } from 'node:path';
 import { printable } from '../documents/printable.ts';
 import { sameFile } from '../documents/same-file.ts';
-import { notWritten, writeFileText } from '../documents/write-file.ts';
+import { thereAt } from '../documents/there-at.ts';
+import { LINK_THERE, notWritten, writeFileTexts } from '../documents/write-file.ts';
 import type { Lines } from './lines.ts';
 
 export interface FileToWrite {
@@ -28,22 +28,27 @@ export function writeFiles(files: readonly FileToWrite[], folder: Folder, lines:
     lines.remark(printable(`${join(folder.shown, name)}: ${why}. Nothing is written.`));
     return false;
   }
-  for (const { name, text, rows } of files) {
-    const options = { overwrite: folder.overwrite, makeFolders: true };
-    const writing = writeFileText(join(folder.path, name), text, options);
-    if (!writing.ok) {
-      lines.remark(printable(`${join(folder.shown, name)} is not written: ${notWritten(writing)}.`));
-      return false;
-    }
-    lines.result(printable(`Written: ${join(folder.shown, name)}, ${rows} ${rows === 1 ? 'row' : 'rows'}.`));
+  const writing = writeFileTexts(
+    files.map(({ name, text }) => ({
+      path: join(folder.path, name),
+      text,
+      overwrite: folder.overwrite,
+      makeFolders: true,
+    })),
+  );
+  if (!writing.ok) {
+    lines.remark(printable(`${folder.shown}: ${notWritten(writing)}. Nothing is written.`));
+    return false;
   }
+  for (const { name, rows } of files)
+    lines.result(printable(`Written: ${join(folder.shown, name)}, ${rows} ${rows === 1 ? 'row' : 'rows'}.`));
   return true;
 }
 
 function inTheWay(path: string, { inputs, overwrite }: Folder): string | null {
-  const there = lstatSync(path, { throwIfNoEntry: false });
-  if (there === undefined) return null;
-  if (there.isSymbolicLink()) return 'a link is there, and is not written through';
+  const there = thereAt(path);
+  if (there === null) return null;
+  if (there.isSymbolicLink()) return LINK_THERE;
   if (inputs.some((input) => sameFile(input, path))) return 'it is read here itself';
   return overwrite ? null : 'it is there already: say --overwrite, or --out with another folder';
 }

@@ -1,5 +1,6 @@
 import { basename, dirname, join } from 'node:path';
-import { notWritten, type Writing, writeFileText } from '../documents/write-file.ts';
+import { isLink } from '../documents/there-at.ts';
+import { LINK_THERE, type Writing, writeFileTexts } from '../documents/write-file.ts';
 import { type FigureFile, figureFiles, figuresFolder } from '../report/index.ts';
 import type { Decision } from '../rules/decision.ts';
 
@@ -35,20 +36,20 @@ export function writeWithFigures(
 ): WrittenReport {
   const folder = figuresFolder(basename(path));
   const text = markdown(folder);
-  const writing = writeFileText(path, text, { overwrite });
-  if (!writing.ok) return { writing, figures: null };
   // by their own names, which Markdown leaves as they are: that of the folder is written with escapes where it has brackets
   const shown = text.includes('.svg') ? files().filter(({ name }) => text.includes(`/${name}`)) : [];
-  for (const { name, text: picture } of shown) {
-    const each = writeFileText(join(dirname(path), folder, name), picture, {
-      overwrite: true,
-      makeFolders: true,
-    });
-    if (each.ok) continue;
-    return {
-      figures: null,
-      writing: { ok: false, why: 'failed', words: `its figures cannot be written, ${notWritten(each)}` },
-    };
+  const beside = join(dirname(path), folder);
+  if (shown.length > 0 && isLink(beside)) {
+    const words = `where the folder of its figures would be, ${LINK_THERE}`;
+    return { figures: null, writing: { ok: false, why: 'failed', words } };
   }
-  return { writing, figures: shown.length === 0 ? null : folder };
+  const pictures = shown.map(({ name, text: picture }) => ({
+    path: join(beside, name),
+    text: picture,
+    overwrite: true,
+    makeFolders: true,
+  }));
+  // the report comes last: where one is there, so are its figures
+  const writing = writeFileTexts([...pictures, { path, text, overwrite }]);
+  return { writing, figures: writing.ok && shown.length > 0 ? folder : null };
 }

@@ -1,6 +1,6 @@
-import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { existsSync, lstatSync, mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { sync as writeFileAtomicSync } from 'write-file-atomic';
+import { replaceFiles, type WholeFile } from './replace-files.ts';
 
 export type Writing =
   | { readonly ok: true }
@@ -21,27 +21,46 @@ export interface WriteOptions {
 }
 
 /**
- * Writes a text to a file as a whole: whatever happens, the file holds the old text or the new one. What the
- * system refuses is said in words; nothing else is caught.
+ * Writes a text to a file as a whole: whatever happens, the file holds the old text or the new one. A link is not
+ * written through. What the system refuses is said in words; nothing else is caught.
  */
-export function writeFileText(path: string, text: string, options: WriteOptions): Writing {
+export const writeFileText = (path: string, text: string, options: WriteOptions): Writing =>
+  writeFileTexts([{ path, text, ...options }]);
+
+/** Writes several files, all or none of them. */
+export function writeFileTexts(files: readonly (WholeFile & WriteOptions)[]): Writing {
   try {
-    if (existsSync(path)) {
-      const there = statSync(path);
-      if (there.isDirectory()) return failed('that is a folder');
-      // a device or a pipe would be replaced by a file
-      if (!there.isFile()) return failed('that is no ordinary file');
-      if (!options.overwrite) return { ok: false, why: 'exists' };
+    for (const { path, ...options } of files) {
+      const refused = refusedAt(path, options);
+      if (refused !== null) return refused;
     }
-    if (options.makeFolders === true) mkdirSync(dirname(path), { recursive: true });
-    writeFileAtomicSync(path, text);
+    for (const { path, makeFolders } of files)
+      if (makeFolders === true) mkdirSync(dirname(path), { recursive: true });
+    replaceFiles(files);
     return { ok: true };
   } catch (error) {
     return failed(inWords(error));
   }
 }
 
-const failed = (words: string): Writing => ({ ok: false, why: 'failed', words });
+/** Why what is at a path is left as it is; null where nothing stands against writing there. */
+function refusedAt(path: string, options: WriteOptions): Exclude<Writing, { ok: true }> | null {
+  const there = lstatSync(path, { throwIfNoEntry: false });
+  if (there === undefined) {
+    const hasFolder = options.makeFolders === true || existsSync(dirname(path));
+    return hasFolder ? null : failed('there is no such folder');
+  }
+  if (there.isSymbolicLink()) return failed(LINK_THERE);
+  if (there.isDirectory()) return failed('that is a folder');
+  // a device or a pipe would be replaced by a file
+  if (!there.isFile()) return failed('that is no ordinary file');
+  return options.overwrite ? null : { ok: false, why: 'exists' };
+}
+
+/** What is said of a symbolic link where a file is to be written. */
+export const LINK_THERE = 'a link is there, and is not written through';
+
+const failed = (words: string): Exclude<Writing, { ok: true }> => ({ ok: false, why: 'failed', words });
 
 function inWords(error: unknown): string {
   if (!(error instanceof Error) || !('code' in error)) throw error;
@@ -49,10 +68,13 @@ function inWords(error: unknown): string {
   const words: Record<string, string> = {
     ENOENT: 'there is no such folder',
     ENOTDIR: 'there is no such folder',
+    EEXIST: 'a file is where its folder would have to be',
     EACCES: 'you may not write there',
     EPERM: 'you may not write there',
     EROFS: 'nothing can be written there',
     ENOSPC: 'the disk is full',
+    EDQUOT: 'your share of the disk is full',
+    EFBIG: 'it would be larger than a file may be there',
     ENAMETOOLONG: 'the name is too long',
     ERR_INVALID_ARG_VALUE: 'the name holds a character that no file name has',
   };

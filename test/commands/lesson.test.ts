@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, symlinkSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PassThrough, Readable } from 'node:stream';
@@ -58,6 +58,34 @@ test('points survive an interruption', async () => {
   expect(kept).toMatchObject({ runs: { 'part-size': { index: 1, scores: [7] } } });
   const again = await run('part-size', ['quit'], first.state);
   expect(again.said).toContain('You go on at step 2, with 7 of 10 points.');
+});
+
+const runsIn = (state: string): string => join(state, 'fivesides', 'lessons.json');
+
+test('two lessons at the same time: each keeps where one is', async () => {
+  const { state } = await run('part-size', ['hint']);
+  await Promise.all([run('reach', ['hint'], state), run('part-size', ['100', ''], state)]);
+  const kept: unknown = JSON.parse(readFileSync(runsIn(state), 'utf8'));
+  expect(kept).toMatchObject({ runs: { reach: { hints: 1 }, 'part-size': { index: 1 } } });
+});
+
+test('what is kept there by somebody else is left as it is, and that is told once', async () => {
+  const state = fresh();
+  mkdirSync(join(state, 'fivesides'));
+  writeFileSync(runsIn(state), '{"mine": true}');
+  const { code, said, complained } = await run('part-size', ['hint', '100', ''], state);
+  expect(code).toBe(0);
+  expect(said).toContain('Right: 7 points.');
+  expect(complained.match(/cannot be kept/g)).toHaveLength(1);
+  expect(readFileSync(runsIn(state), 'utf8')).toBe('{"mine": true}');
+});
+
+test('where nothing can be kept, that is told, and the lesson goes on', async () => {
+  const state = join(fresh(), 'file');
+  writeFileSync(state, '');
+  const { said, complained } = await run('part-size', ['100', ''], state);
+  expect(said).toContain('Right');
+  expect(complained).toMatch(/^fivesides: Where you are in lessons could not be kept in .*lessons\.json: /);
 });
 
 test('who has come to its end begins anew', async () => {

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { JSDOM } from 'jsdom';
 import { expect, test } from 'vitest';
@@ -58,6 +58,26 @@ test('Where the folder of the figures is a file, that is said', () => {
   const { writing } = writeReport(join(folder, 'report.md'), SHOP, markdownReport, true);
   expect(writing).toMatchObject({ ok: false, why: 'failed' });
   expect(readFileSync(join(folder, 'report-figures'), 'utf8')).toBe('mine');
+});
+
+test('Where the folder of the figures is a link, nothing is written through it, and no report without them', () => {
+  const folder = folderWith({ 'elsewhere/mine.txt': 'mine' });
+  symlinkSync(join(folder, 'elsewhere'), join(folder, 'report-figures'));
+  const { writing } = writeReport(join(folder, 'report.md'), SHOP, markdownReport, true);
+  expect(writing).toMatchObject({
+    ok: false,
+    why: 'failed',
+    words: expect.stringContaining('a link is there'),
+  });
+  expect(readdirSync(folder).sort()).toEqual(['elsewhere', 'report-figures']);
+  expect(readdirSync(join(folder, 'elsewhere'))).toEqual(['mine.txt']);
+});
+
+test('Where the folder of the report is missing, none is made', () => {
+  const folder = folderWith({});
+  const { writing } = writeReport(join(folder, 'nowhere', 'report.md'), SHOP, markdownReport, true);
+  expect(writing).toMatchObject({ words: 'there is no such folder' });
+  expect(readdirSync(folder)).toEqual([]);
 });
 
 test('A report without figures has no folder beside it', () => {

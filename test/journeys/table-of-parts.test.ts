@@ -1,10 +1,11 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { readCommand } from '../../src/commands/plain/command.ts';
 import { type Disk, perform } from '../../src/commands/plain/perform.ts';
 import { withParts } from '../../src/commands/read-table.ts';
+import { SessionKeeper } from '../../src/commands/session-keeper.ts';
 import { begun, go, type Talk, WORLD } from '../session/talk.ts';
 import { lineByLine } from './line-shell.ts';
 
@@ -20,6 +21,8 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
+const file = (): string => join(folder, 'session.json');
+
 const never = (): string => {
   throw new Error('nothing is exported here');
 };
@@ -30,7 +33,8 @@ function typed(start: Talk, lines: readonly string[]) {
     markdown: never,
     json: never,
     paper: never,
-    sessionFile: join(folder, 'session.json'),
+    // what was saved before is known to it, as to a run that goes on
+    keeper: new SessionKeeper(file(), existsSync(file()) ? readFileSync(file(), 'utf8') : null),
     cwd: folder,
     warn: (sentence) => {
       throw new Error(sentence);

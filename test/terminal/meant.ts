@@ -4,6 +4,7 @@ import type { Catalog } from '../../src/catalog/catalog.ts';
 import { readCatalog } from '../../src/catalog/read.ts';
 import { perform } from '../../src/commands/plain/perform.ts';
 import { readSessionFile } from '../../src/commands/session-file.ts';
+import { SessionKeeper } from '../../src/commands/session-keeper.ts';
 import { jsonReport, markdownReport, paperInFile } from '../../src/report/index.ts';
 import { askingOf } from '../../src/rules/asking/asking.ts';
 import { decide } from '../../src/rules/decide.ts';
@@ -30,6 +31,7 @@ export class Meant {
   #unseen: World;
   #asked = false;
   #ui: Ui;
+  #keeper = new SessionKeeper(this.file, null);
   left: 'not' | 'finished' | 'quit' | 'interrupted' = 'not';
 
   constructor(folder: string) {
@@ -67,6 +69,7 @@ export class Meant {
     };
     const folders = [this.#folder];
     const found = readSessionFile(this.file);
+    this.#keeper = new SessionKeeper(this.file, found.found === 'interview' ? found.text : null);
     if (found.found !== 'interview')
       return [world, beginning(newSession(world, folders, null, 'all'), START), own];
     // as the program is started
@@ -139,7 +142,7 @@ export class Meant {
         markdown: markdownReport,
         json: jsonReport,
         paper: paperInFile,
-        sessionFile: this.file,
+        keeper: this.#keeper,
         cwd: this.folder,
         warn,
       };

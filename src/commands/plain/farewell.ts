@@ -25,6 +25,8 @@ export interface KeptIn {
   readonly sessionFile: string;
   /** as it was named by --session; null: the usual file */
   readonly named: string | null;
+  /** false: what was answered last could not be written to it */
+  readonly isSaved: boolean;
 }
 
 /** Says where the interview is kept and how to go on with it, and gives the exit code. */
@@ -32,9 +34,11 @@ export function farewell({ session, ending }: Left, world: World, file: KeptIn, 
   const isKept = session.at.at !== 'resume' && isAnswered(session.kept);
   const isFinished = ending.how === 'finished' || (ending.how !== 'signal' && session.at.at === 'result');
   const again = `fivesides --resume${file.named === null ? '' : ` --session ${file.named}`}`;
-  const where = isKept
-    ? `Your answers are in ${file.sessionFile}; "${again}" goes on with them.`
-    : 'Nothing new was answered, and nothing saved.';
+  const where = !file.isSaved
+    ? `Your answers are NOT saved: ${file.sessionFile} could not be written.`
+    : isKept
+      ? `Your answers are in ${file.sessionFile}; "${again}" goes on with them.`
+      : 'Nothing new was answered, and nothing saved.';
   say(isFinished || ending.how === 'signal' ? where : `The interview is unfinished. ${where}`, stdout);
   if (ending.how === 'signal') return SIGNAL_CODES[ending.signal];
   const decision = isFinished ? world.decision(session.kept) : null;

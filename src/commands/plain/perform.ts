@@ -1,4 +1,4 @@
-import { notWritten, type Writing, writeFileText } from '../../documents/write-file.ts';
+import { type Writing, writeFileText } from '../../documents/write-file.ts';
 import { answersToFile } from '../../questions/write-answers.ts';
 import type { Paper } from '../../report/exports/papers.ts';
 import { variantsInFile } from '../../report/exports/variants.ts';
@@ -9,19 +9,19 @@ import { variantsBeside } from '../../session/trial-screens.ts';
 import { unitsOf, type World } from '../../session/world.ts';
 import { filePath } from '../file-path.ts';
 import { readTable } from '../read-table.ts';
-import { writeSessionFile } from '../session-file.ts';
+import type { SessionKeeper } from '../session-keeper.ts';
 import { writeReport } from '../write-report.ts';
 
 type Wanted = Exclude<Effect, { kind: 'finish' }>;
 
-/** Where files are, what is written to them, and whom to tell that the interview could not be saved. */
+/** Where files are, what is written to them, and whom to tell that the interview could not be saved, or not there. */
 export interface Disk {
   /** the whole report, its pictures in a folder beside it */
   readonly markdown: (decision: Decision, figures: string) => string;
   readonly json: (decision: Decision) => string;
   /** one paper of the report: as text where the name of the file says so */
   readonly paper: (decision: Decision, paper: Paper, file: string) => string;
-  readonly sessionFile: string;
+  readonly keeper: SessionKeeper;
   readonly cwd: string;
   readonly warn: (sentence: string) => void;
 }
@@ -29,9 +29,8 @@ export interface Disk {
 /** Does what the session asks for, at once; what became of it is an event. */
 export function perform(effect: Wanted, session: Session, world: World, disk: Disk): readonly Event[] {
   if (effect.kind === 'save') {
-    const saving = writeSessionFile(disk.sessionFile, savedOf(session));
-    if (!saving.ok)
-      disk.warn(`The interview could not be saved to ${disk.sessionFile}: ${notWritten(saving)}.`);
+    const told = disk.keeper.save(savedOf(session));
+    if (told !== null) disk.warn(told);
     return [];
   }
   if (effect.kind === 'read') return [readTable(effect.file, disk.cwd)];

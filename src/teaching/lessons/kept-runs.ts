@@ -36,16 +36,16 @@ export function runOf(key: string): { readonly learner: string | null; readonly 
     : { learner: key.slice(0, at), lesson: key.slice(at + BETWEEN.length) };
 }
 
-/** Runs from the text of the file in which they are kept; none where it is not such a file. */
-export function keptRuns(text: string): KeptRuns {
+/** Runs from the text of the file in which they are kept; null where it is not such a file. */
+export function keptRuns(text: string): KeptRuns | null {
   try {
     const read = runs.safeParse(JSON.parse(text));
-    if (!read.success) return {};
+    if (!read.success) return null;
     return Object.fromEntries(
       Object.entries(read.data.runs).map(([name, each]) => [name, { ...each, feedback: null }]),
     );
   } catch {
-    return {};
+    return null;
   }
 }
 

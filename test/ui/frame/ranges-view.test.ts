@@ -1,5 +1,6 @@
 import { expect, test, vi } from 'vitest';
 import { perform } from '../../../src/commands/plain/perform.ts';
+import { SessionKeeper } from '../../../src/commands/session-keeper.ts';
 import type { Decision } from '../../../src/rules/decision.ts';
 import { createWorld } from '../../../src/session/world.ts';
 import { NotYet } from '../../../src/ui/state/not-yet.ts';
@@ -49,7 +50,7 @@ test('what holds all of it is written with ranges, a paper without', () => {
     markdown: written,
     json: written,
     paper: written,
-    sessionFile: '',
+    keeper: new SessionKeeper('', null),
     cwd: folderWith({}),
     warn: () => undefined,
   };
