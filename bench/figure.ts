@@ -5,9 +5,11 @@ export interface Figure {
   readonly what: string;
   /** null: it cannot be measured here */
   readonly value: number | null;
-  readonly unit: '×' | 'ms' | 'MB' | 'KB' | 'bytes' | 'packages';
+  readonly unit: '×' | 'ms' | 'MB' | 'KB' | 'bytes' | 'packages' | 'exponent' | 'checks/s';
   /** what it may be at most; null: for information */
   readonly atMost: number | null;
+  /** what it has to be at least; left out: nothing */
+  readonly atLeast?: number;
   /** the times behind a ratio, and whatever else helps to read it */
   readonly beside: string;
 }

@@ -4,8 +4,11 @@ import { cpus, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { bundle } from '../scripts/bundle.mjs';
+import { anchors } from './anchors/anchors.ts';
 import { decisions } from './decision/decisions.ts';
 import type { Bench, Figure } from './figure.ts';
+import { atSize } from './market/at-size.ts';
+import { growth } from './market/growth.ts';
 import { table } from './table.ts';
 import { firstFrame } from './terminal/first-frame.ts';
 import { firstPaint } from './terminal/first-paint.ts';
@@ -14,7 +17,17 @@ import { keyToPaint } from './terminal/key-to-paint.ts';
 import { memory } from './terminal/memory.ts';
 
 /** Every bench, in the order of the table. */
-const BENCHES: readonly Bench[] = [firstPaint, firstFrame, headless, keyToPaint, memory, decisions];
+const BENCHES: readonly Bench[] = [
+  firstPaint,
+  firstFrame,
+  headless,
+  keyToPaint,
+  memory,
+  decisions,
+  anchors,
+  growth,
+  atSize,
+];
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,

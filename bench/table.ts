@@ -8,7 +8,7 @@ export function table(figures: readonly Figure[]): string {
     String(figure.requirement ?? ''),
     figure.what,
     figure.value === null ? 'not measured' : withUnit(figure.value, figure.unit),
-    figure.atMost === null ? '' : `≤ ${withUnit(figure.atMost, figure.unit)}`,
+    promise(figure),
     verdict(figure),
     figure.beside,
   ]);
@@ -20,13 +20,22 @@ export function table(figures: readonly Figure[]): string {
   return [line(HEAD), line(widths.map((width) => '-'.repeat(width))), ...rows.map(line)].join('\n');
 }
 
-function verdict({ value, atMost }: Figure): string {
-  if (atMost === null || value === null) return '';
-  return value <= atMost ? 'met' : 'NOT MET';
+function promise({ atMost, atLeast, unit }: Figure): string {
+  if (atLeast === undefined) return atMost === null ? '' : `≤ ${withUnit(atMost, unit)}`;
+  return atMost === null
+    ? `≥ ${withUnit(atLeast, unit)}`
+    : `${withUnit(atLeast, unit)} to ${withUnit(atMost, unit)}`;
+}
+
+function verdict({ value, atMost, atLeast }: Figure): string {
+  if ((atMost === null && atLeast === undefined) || value === null) return '';
+  return value <= (atMost ?? value) && value >= (atLeast ?? value) ? 'met' : 'NOT MET';
 }
 
 function withUnit(value: number, unit: Figure['unit']): string {
-  const digits = unit === '×' ? 2 : unit === 'ms' || unit === 'MB' ? 1 : 0;
+  if (unit === 'checks/s') return `${value.toExponential(1)} ${unit}`;
+  if (unit === 'exponent') return value.toFixed(2);
+  const digits = unit === '×' ? (value < 20 ? 2 : 0) : unit === 'ms' || unit === 'MB' ? 1 : 0;
   const number = Number.isInteger(value) && unit !== '×' ? String(value) : value.toFixed(digits);
   return unit === '×' ? `${number} ×` : `${number} ${unit}`;
 }

@@ -63,16 +63,28 @@ export function marketOf(after: Catalog, size: MarketSize): Market {
   };
 }
 
+/** Each row is made after in turn, in another order each time: any beginning of the list has every kind in its share. */
 function many<Row>(
   after: readonly Row[],
   count: number,
   chance: Chance,
   make: (row: Row, chance: Chance, at: number) => Row,
 ): readonly Row[] {
-  const [first, ...others] = after;
-  if (first === undefined) throw new Error('there is no row to make others after');
-  return Array.from({ length: count }, (_, at) => make(chance.pick([first, ...others]), chance, at));
+  if (after.length === 0) throw new Error('there is no row to make others after');
+  let deck: readonly Row[] = [];
+  return Array.from({ length: count }, (_, at) => {
+    if (deck.length === 0) deck = shuffled(after, chance);
+    const [row, ...others] = deck as readonly [Row, ...Row[]];
+    deck = others;
+    return make(row, chance, at);
+  });
 }
+
+const shuffled = <Row>(rows: readonly Row[], { next }: Chance): readonly Row[] =>
+  rows
+    .map((row) => ({ row, at: next() }))
+    .sort((a, b) => a.at - b.at)
+    .map(({ row }) => row);
 
 /** What comes with a machine has to be there: one of the first rotaries that tilt, else it comes without. */
 function withIncluded(machines: readonly Machine[], rotaries: readonly Rotary[]): readonly Machine[] {
