@@ -27,6 +27,15 @@ export async function interleaved<Name extends string>(
   >;
 }
 
+/**
+ * Milliseconds for which this process had a core, since it began. On a computer that is shared, what waits for a core is as
+ * slow as what else runs; this is not.
+ */
+export function busyMs(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
 /** The value below which this share lies. Example: quantile([3, 1, 2], 0.5) → 2. */
 export function quantile(values: readonly number[], share: number): number {
   const sorted = values.toSorted((a, b) => a - b);

@@ -22,11 +22,11 @@ export const lazyTraces: Anchor = (world) => () => {
   return { held, passed };
 };
 
-/** An object for every check, all of them kept. */
+/** An object for every check; those of a part on an arrangement are kept until the next. */
 export const everyTrace: Anchor = (world) => () =>
   traced(world, (check, need, have) => ({ check, need, have, margin: have - need, holds: need <= have }));
 
-/** An object for every check, with numbers as the program writes them, all of them kept. */
+/** The same with a sentence in it, with numbers as the program writes them. */
 export const everyTraceWithText: Anchor = (world) => () =>
   traced(world, (check, need, have) => {
     const [needed, there, left] = [need, have, have - need].map((value) => formatNumber(value, 1, 'thin'));
@@ -46,20 +46,19 @@ interface Trace {
 
 function traced(world: World, trace: (check: string, need: number, have: number) => Trace): Counts {
   const { parts, rotaries, machines, alongX, raised } = world;
-  const kept: (readonly Trace[])[] = [];
+  let held = 0;
+  let passed = 0;
   for (const rotary of rotaries)
     for (const machine of machines)
       for (const along of alongX)
         for (const raise of raised)
-          for (const part of parts)
-            kept.push(
-              ANCHOR_CHECKS.map(({ id, need, have }) =>
-                trace(id, need(part, rotary), have(rotary, machine, along, raise)),
-              ),
+          for (const part of parts) {
+            const traces = ANCHOR_CHECKS.map(({ id, need, have }) =>
+              trace(id, need(part, rotary), have(rotary, machine, along, raise)),
             );
-  const holding = kept.map((traces) => traces.filter(({ holds }) => holds).length);
-  return {
-    held: holding.reduce((sum, holds) => sum + holds, 0),
-    passed: holding.filter((holds) => holds === ANCHOR_CHECKS.length).length,
-  };
+            const holds = traces.filter((each) => each.holds).length;
+            held += holds;
+            if (holds === ANCHOR_CHECKS.length) passed += 1;
+          }
+  return { held, passed };
 }

@@ -19,7 +19,7 @@ export const atSize: Bench = {
     const taken = Math.min(rounds, MOST_ROUNDS);
     let round = 0;
     const times = await interleaved(taken, {
-      full: () => decided(market),
+      full: () => decided(market, () => performance.now()),
       changed: () => {
         round += 1;
         return changed(market, round);
