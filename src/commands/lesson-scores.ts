@@ -1,9 +1,7 @@
-import { existsSync } from 'node:fs';
-import { sameFile } from '../documents/same-file.ts';
-import { isLink } from '../documents/there-at.ts';
-import { LINK_THERE, notWritten, writeFileText } from '../documents/write-file.ts';
+import { notWritten, writeFileText } from '../documents/write-file.ts';
 import type { KeptRuns } from '../teaching/lessons/kept-runs.ts';
 import { scoresTable } from '../teaching/lessons/scores-table.ts';
+import { inTheWay } from './in-the-way.ts';
 
 interface ScoresFile {
   readonly path: string;
@@ -19,19 +17,11 @@ export function writeScores(
   kept: KeptRuns,
   { path, shown, runs, overwrite }: ScoresFile,
 ): { readonly ok: boolean; readonly says: string } {
-  const why = inTheWay(path, runs, overwrite);
+  const why = inTheWay(path, { inputs: [runs], overwrite });
   if (why !== null) return { ok: false, says: `fivesides: ${shown}: ${why}. Nothing is written.` };
   const text = scoresTable(kept);
   const writing = writeFileText(path, text, { overwrite });
   if (!writing.ok) return { ok: false, says: `fivesides: ${shown} was not written: ${notWritten(writing)}.` };
   const steps = text.trimEnd().split('\r\n').length - 1;
   return { ok: true, says: `fivesides: ${steps} ${steps === 1 ? 'step' : 'steps'} written to ${shown}.` };
-}
-
-/** Why a file may not be written where it is to be; null: nothing is in the way. */
-export function inTheWay(path: string, read: string, overwrite: boolean): string | null {
-  if (isLink(path)) return LINK_THERE;
-  if (!existsSync(path)) return null;
-  if (sameFile(path, read)) return 'it is read here itself';
-  return overwrite ? null : 'it is there already: say --overwrite, or name another file';
 }

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
-import { readCatalog } from '../catalog/read.ts';
+import { catalogFiles, readCatalog } from '../catalog/read.ts';
 import { nearest } from '../documents/nearest.ts';
 import { printable } from '../documents/printable.ts';
 import { describeProblem } from '../documents/problem.ts';
@@ -14,6 +14,7 @@ import { demoCatalog } from './demo-catalog.ts';
 import { filePath } from './file-path.ts';
 import { keepLessonRun, lessonRunsFile, notLessonRuns, readLessonRuns } from './lesson-runs.ts';
 import { writeScores } from './lesson-scores.ts';
+import { writeSheets } from './lesson-sheets.ts';
 import { UNUSABLE } from './outcome-codes.ts';
 import { lessonShell } from './plain/lesson-shell.ts';
 import { columnsOf } from './plain/say.ts';
@@ -27,6 +28,11 @@ export interface LessonOptions {
   readonly learner?: string;
   /** a file for the points that are kept */
   readonly scores?: string;
+  /** files for paper: what is asked, and what comes out */
+  readonly worksheet?: string;
+  readonly solutions?: string;
+  readonly seed?: number;
+  readonly variants?: number;
   readonly overwrite?: boolean;
 }
 
@@ -83,12 +89,26 @@ export async function lessonCommand(
     return complain([`fivesides: there is no lesson "${name}"${hint}; fivesides lesson lists all.`]);
   }
   const given = options.catalog ?? [];
-  const catalog = readCatalog(given.length === 0 ? [demoCatalog()] : given);
+  const folders = given.length === 0 ? [demoCatalog()] : given;
+  const catalog = readCatalog(folders);
   const lesson = readLesson(file);
   if (!catalog.ok || !lesson.ok)
     return complain([catalog, lesson].flatMap((each) => (each.ok ? [] : each.problems)).map(describeProblem));
   const ready = prepareLesson(lesson.value, catalog.value);
   if (!ready.ok) return complain(ready.faults.map((fault) => `${file}: ${fault}`));
+  if (options.worksheet !== undefined || options.solutions !== undefined) {
+    const inputs = [file, ...folders.flatMap(catalogFiles)];
+    const written = writeSheets(
+      name,
+      () => ({ ok: true, ready }),
+      { ...options, units: options.units ?? 'mm' },
+      { inputs, overwrite: options.overwrite === true },
+      process.cwd(),
+    );
+    if (!written.ok) return complain(written.why);
+    for (const line of written.says) around.stderr.write(`${printable(line)}\n`);
+    return 0;
+  }
   const key = runKey(name, learner);
   const told = new Set<string>();
   const tellOnce = (sentence: string): void => {

@@ -33,6 +33,10 @@ export interface Options {
   readonly overwrite?: boolean;
   readonly learner?: string;
   readonly scores?: string;
+  readonly worksheet?: string;
+  readonly solutions?: string;
+  readonly seed?: number;
+  readonly variants?: number;
 }
 
 export interface Usage {
@@ -204,6 +208,8 @@ function lessonCommand(program: Command, commands: Commands, finish: (code: numb
     .allowExcessArguments(false)
     .option('--learner <name>', 'whose points are kept, where several learn at one computer')
     .option('--scores <file>', 'write all points that are kept, as CSV')
+    .option('--worksheet <file>', 'write it to be worked on paper, in Markdown')
+    .option('--solutions <file>', 'write its key, every step with numbers')
     .option('--overwrite', 'replace files that are there')
     .addOption(catalogOption())
     .addOption(asciiOption())

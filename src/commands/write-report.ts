@@ -34,15 +34,36 @@ export function writeWithFigures(
   files: () => readonly FigureFile[],
   overwrite: boolean,
 ): WrittenReport {
+  const made = withFigures(path, markdown, files, overwrite);
+  if (made.refused !== null) {
+    return { figures: null, writing: { ok: false, why: 'failed', words: made.refused } };
+  }
+  const writing = writeFileTexts(made.files);
+  return { writing, figures: writing.ok ? made.figures : null };
+}
+
+interface FilesOfPaper {
+  /** in the order in which they are written */
+  readonly files: Parameters<typeof writeFileTexts>[0];
+  readonly figures: string | null;
+  /** why it must not be written; null: nothing stands against it */
+  readonly refused: string | null;
+}
+
+/** What there is to write of a text in Markdown and the pictures that it shows. */
+export function withFigures(
+  path: string,
+  markdown: (figures: string) => string,
+  files: () => readonly FigureFile[],
+  overwrite: boolean,
+): FilesOfPaper {
   const folder = figuresFolder(basename(path));
   const text = markdown(folder);
   // by their own names, which Markdown leaves as they are: that of the folder is written with escapes where it has brackets
   const shown = text.includes('.svg') ? files().filter(({ name }) => text.includes(`/${name}`)) : [];
   const beside = join(dirname(path), folder);
-  if (shown.length > 0 && isLink(beside)) {
-    const words = `where the folder of its figures would be, ${LINK_THERE}`;
-    return { figures: null, writing: { ok: false, why: 'failed', words } };
-  }
+  const refused =
+    shown.length > 0 && isLink(beside) ? `where the folder of its figures would be, ${LINK_THERE}` : null;
   const pictures = shown.map(({ name, text: picture }) => ({
     path: join(beside, name),
     text: picture,
@@ -50,6 +71,9 @@ export function writeWithFigures(
     makeFolders: true,
   }));
   // the report comes last: where one is there, so are its figures
-  const writing = writeFileTexts([...pictures, { path, text, overwrite }]);
-  return { writing, figures: writing.ok && shown.length > 0 ? folder : null };
+  return {
+    files: [...pictures, { path, text, overwrite }],
+    figures: shown.length > 0 ? folder : null,
+    refused,
+  };
 }

@@ -28,6 +28,8 @@ export interface Paragraph {
 export interface List {
   readonly kind: 'list';
   readonly items: readonly (readonly Inline[])[];
+  /** a box before each, to be crossed on paper */
+  readonly boxes?: boolean;
 }
 
 export type Cell = readonly Inline[];
@@ -102,6 +104,8 @@ export const paragraph = (text: readonly Inline[]): Paragraph => ({
 export const figureBlock = (figure: Figure | null): readonly Block[] =>
   figure === null ? [] : [{ kind: 'figure', figure }];
 export const list = (items: List['items']): List => ({ kind: 'list', items });
+/** What is chosen from, on paper. */
+export const boxes = (items: List['items']): List => ({ kind: 'list', items, boxes: true });
 export const details = (summary: readonly Inline[], blocks: readonly Block[]): Details => ({
   kind: 'details',
   summary,

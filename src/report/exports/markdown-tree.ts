@@ -41,6 +41,7 @@ function nodesOf(block: Block, decision: Decision, figures: string | null): Root
           children: block.items.map((item) => ({
             type: 'listItem',
             spread: false,
+            checked: block.boxes === true ? false : null,
             children: [{ type: 'paragraph', children: phrases(item, decision) }],
           })),
         },

@@ -38,7 +38,10 @@ function linesOf(block: Block, write: Write, decision: Decision, look: TextLook)
     case 'paragraph':
       return wrapped(write(block.text), look.width, '', '');
     case 'list':
-      return block.items.flatMap((item) => wrapped(write(item), look.width, '- ', '  '));
+      return block.items.flatMap((item) => {
+        const before = block.boxes === true ? '[ ] ' : '- ';
+        return wrapped(write(item), look.width, before, ' '.repeat(before.length));
+      });
     case 'table':
       return tableLines(
         block.head.map(write),

@@ -17,7 +17,7 @@ export interface WorkedCheck {
   readonly values: Readonly<Record<string, number>>;
   readonly worked: Worked;
   readonly verdict: Verdict;
-  readonly of: Case;
+  readonly outcome: Outcome;
 }
 
 /** The comparison that an outcome shows, worked out by its printed formula. Null where nothing is compared, or it is open. */
@@ -30,7 +30,7 @@ export function workedOutcome(outcome: Outcome, family: Part | null): WorkedChec
   const values = valuesOf(source, of);
   if (values === null) return null;
   const formula = printedFormula(source, of, { sense: check.sense, unit: comparison.unit ?? check.unit });
-  return { formula, values, worked: workOut(formula, values), verdict, of };
+  return { formula, values, worked: workOut(formula, values), verdict, outcome };
 }
 
 /** An example of a check, worked out; null where a number of it is open. */

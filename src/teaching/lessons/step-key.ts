@@ -23,9 +23,14 @@ export type StepKey =
       readonly worked: WorkedCheck | null;
     };
 
-/** A lesson with the key of each step; or what of it cannot be worked out. */
+/** A lesson with the key of each step, and the decision that they are of; or what of it cannot be worked out. */
 export type PreparedLesson =
-  | { readonly ok: true; readonly lesson: Lesson; readonly keys: readonly StepKey[] }
+  | {
+      readonly ok: true;
+      readonly lesson: Lesson;
+      readonly keys: readonly StepKey[];
+      readonly decision: Decision;
+    }
   | { readonly ok: false; readonly faults: readonly string[] };
 
 /** Works out what every step of a lesson comes to on a catalog. Steps that cannot be worked out are named, by their number. */
@@ -48,7 +53,8 @@ export function prepareLesson(lesson: Lesson, catalog: Catalog): PreparedLesson 
   });
   const faults = found.filter((each): each is string => typeof each === 'string');
   if (faults.length > 0) return { ok: false, faults };
-  return { ok: true, lesson, keys: found.filter((each): each is StepKey => typeof each !== 'string') };
+  const keys = found.filter((each): each is StepKey => typeof each !== 'string');
+  return { ok: true, lesson, keys, decision };
 }
 
 /** The rows that the lesson names, so that nothing else is decided about. */

@@ -22,7 +22,8 @@ export const featureTopics = (): readonly Topic[] =>
     explain: () => explainFeature(rule),
   }));
 
-const RULES: Readonly<Record<FeatureLesson['rule'], string>> = {
+/** How the number and the line of a feature decide. */
+export const FEATURE_DECIDES: Readonly<Record<FeatureLesson['rule'], string>> = {
   'required above': 'N > L: required',
   'required if any': 'N > 0: required',
   'saves time': 'hours saved · shop rate · years ≥ price: it pays for itself',
@@ -47,7 +48,7 @@ function explainFeature(rule: FeatureRule): Explained {
   const root = rootOf(first.decision, {
     id: rule.id,
     source: rule.source,
-    rule: RULES[lesson.rule],
+    rule: FEATURE_DECIDES[lesson.rule],
     needs: found.map(({ need }) => need),
   });
   return {

@@ -52,7 +52,8 @@ export const routeRuleTopics = (): readonly Topic[] =>
 
 type AnyRule = ClassRule | RouteRule;
 
-const SIGNS: Readonly<Record<Speaks, string>> = { below: '<', 'at least': '≥', above: '>', 'at most': '≤' };
+/** How a number is held against its line. */
+export const SPEAKS_SIGNS: Readonly<Record<Speaks, string>> = { below: '<', 'at least': '≥', above: '>', 'at most': '≤' };
 
 const SIDE_WORDS: Readonly<Record<ArgumentSide, string>> = {
   for: 'it speaks for it',
@@ -98,7 +99,7 @@ function explained(rule: AnyRule, lesson: RuleLesson, wording: string, what: str
     ...shown,
     id: rule.id,
     source: rule.source,
-    rule: `N ${SIGNS[rule.when]} L`,
+    rule: `N ${SPEAKS_SIGNS[rule.when]} L`,
     hours: hours?.rows ?? [],
   });
   return {

@@ -1,0 +1,87 @@
+import type { Definition, FormulaStep, PrintedFormula } from '../formula/printed-formula.ts';
+import { tokensOf } from '../formula/tokens.ts';
+import { type Worked, workOut } from '../formula/work-out.ts';
+
+/** A given number as a formula calls it. */
+export interface SheetSymbol {
+  readonly symbol: string;
+  readonly words: string;
+  readonly unit: string;
+  /** path of the answer, the catalog value or the assumption */
+  readonly input: string;
+  readonly value: number;
+}
+
+/** How a step of a sheet is worked out: given numbers, lines, and what they are for. */
+export interface SheetFormula {
+  readonly symbols: readonly SheetSymbol[];
+  readonly definitions: readonly Definition[];
+  readonly steps: readonly FormulaStep[];
+  /** what is asked for, by its name: a step or a given number */
+  readonly asked: string;
+  readonly unit: string;
+  /** what is held against each other, where a verdict is asked for */
+  readonly compared: Pick<PrintedFormula, 'need' | 'have' | 'sense'> | null;
+}
+
+/** The lines that lead to some names, and nothing else of a formula. Names that stand for nothing are left out. */
+export function leadingTo(formula: SheetFormula, names: readonly string[]): SheetFormula {
+  const lines = new Map(formula.steps.map(({ gives, formula: line }) => [gives, namesIn(line)] as const));
+  const defined = new Map(
+    formula.definitions.map(({ name, of, formula: line }) => [name, namesIn(line, of)] as const),
+  );
+  const used = new Set<string>();
+  const visit = (name: string): void => {
+    if (used.has(name)) return;
+    used.add(name);
+    for (const other of lines.get(name) ?? defined.get(name) ?? []) visit(other);
+  };
+  for (const name of names) visit(name);
+  return {
+    ...formula,
+    symbols: formula.symbols.filter(({ symbol }) => used.has(symbol)),
+    definitions: formula.definitions.filter(({ name }) => used.has(name)),
+    steps: formula.steps.filter(({ gives }) => used.has(gives)),
+  };
+}
+
+/** Without the names that a definition is given. */
+const namesIn = (formula: string, own: readonly string[] = []): readonly string[] =>
+  tokensOf(formula).flatMap(({ kind, text }) => (kind === 'name' && !own.includes(text) ? [text] : []));
+
+/** Puts lines in place of a given number, before all others. */
+export const withLinesFor = (
+  formula: SheetFormula,
+  symbol: string,
+  { symbols, steps }: Pick<SheetFormula, 'symbols' | 'steps'>,
+): SheetFormula => ({
+  ...formula,
+  symbols: [
+    ...formula.symbols.filter((each) => each.symbol !== symbol),
+    ...symbols.filter((each) => formula.symbols.every((other) => other.symbol !== each.symbol)),
+  ],
+  steps: [...steps, ...formula.steps],
+});
+
+/** The numbers of the symbols, by their names. */
+export const valuesIn = ({ symbols }: Pick<SheetFormula, 'symbols'>): Readonly<Record<string, number>> =>
+  Object.fromEntries(symbols.map(({ symbol, value }) => [symbol, value]));
+
+/** Works a step out: need and have are what is asked for. Throws where a name stands for nothing. */
+export const workedSheet = (
+  { definitions, steps, asked }: Pick<SheetFormula, 'definitions' | 'steps' | 'asked'>,
+  values: Readonly<Record<string, number>>,
+): Worked => workOut({ definitions, steps, need: asked, have: asked, sense: 'at-most' }, values);
+
+/** Given numbers and lines; null where one of the numbers is not known. */
+export type Lines = Pick<SheetFormula, 'symbols' | 'steps'> | null;
+
+/** Given numbers, all of them; null where one is not known. */
+export function known(
+  given: readonly (Omit<SheetSymbol, 'value'> & { readonly value: unknown })[],
+): readonly SheetSymbol[] | null {
+  const plain = given.flatMap((each) =>
+    typeof each.value === 'number' ? [{ ...each, value: each.value }] : [],
+  );
+  return plain.length === given.length ? plain : null;
+}

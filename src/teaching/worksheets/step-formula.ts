@@ -1,0 +1,108 @@
+import type { Part } from '../../questions/answers.ts';
+import type { Arrangement } from '../../rules/decision.ts';
+import type { WorkedCheck } from '../examples/worked-check.ts';
+import { step } from '../formula/formula-source.ts';
+import type { ReadyLesson } from '../lessons/run-lesson.ts';
+import type { StepKey } from '../lessons/step-key.ts';
+import { capitalLines, measureFormula } from './measure-formula.ts';
+import { type Lines, leadingTo, type SheetFormula, withLinesFor } from './sheet-formula.ts';
+
+/** What stands between need and have, where that is asked for. */
+const MARGIN = 'margin';
+
+/** The arrangement that a step is about; undefined: the decision does not list it. */
+export const arrangementOf = (ready: ReadyLesson, index: number): Arrangement | undefined => {
+  const id = ready.lesson.steps[index]?.on ?? ready.lesson.on;
+  return ready.decision.arrangements.find((each) => each.id === id);
+};
+
+/**
+ * How each step of a lesson is worked out from what can be given; null for a step that is thought through. A number that a step
+ * asks for is given in no other step: where one of them needs it, its own lines stand there.
+ */
+export function stepFormulas(ready: ReadyLesson): readonly (SheetFormula | null)[] {
+  const { steps } = ready.lesson;
+  const whole = ready.keys.map((key, index) => wholeFormula(ready, key, index));
+  const askedPaths = new Set(
+    whole.flatMap((formula, index) => {
+      if (formula === null || steps[index]?.asked.kind === 'verdict') return [];
+      return formula.symbols.filter(({ symbol }) => symbol === formula.asked).map(({ input }) => input);
+    }),
+  );
+  return whole.map((formula, index) => {
+    if (formula === null) return null;
+    const { compared, asked } = formula;
+    const opened = formula.symbols
+      .filter(({ input }) => askedPaths.has(input))
+      .reduce((before, symbol) => {
+        const lines = linesFor(symbol.input, symbol.symbol, ready, index);
+        return lines === null ? before : withLinesFor(before, symbol.symbol, lines);
+      }, formula);
+    return leadingTo(opened, compared === null ? [asked] : [compared.need, compared.have, MARGIN]);
+  });
+}
+
+function wholeFormula(ready: ReadyLesson, key: StepKey, index: number): SheetFormula | null {
+  const asked = ready.lesson.steps[index]?.asked;
+  if (asked?.kind === 'measure') {
+    const arrangement = arrangementOf(ready, index);
+    return arrangement === undefined ? null : measureFormula(asked.measure, arrangement, ready.decision);
+  }
+  if (key.worked === null || asked === undefined) return null;
+  if (asked.kind === 'number') return checkFormula(key.worked, asked.side);
+  return asked.kind === 'verdict' ? checkFormula(key.worked, 'verdict') : null;
+}
+
+function checkFormula(
+  { formula, values }: WorkedCheck,
+  asked: 'need' | 'have' | 'margin' | 'verdict',
+): SheetFormula {
+  const { symbols, definitions, steps, need, have, sense, unit } = formula;
+  const left = sense === 'at-most' ? `${have} - ${need}` : `${need} - ${have}`;
+  const withMargin = [...steps, step(MARGIN, unit, 'what is left', left)];
+  return {
+    symbols: symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN })),
+    definitions,
+    steps: withMargin,
+    asked: asked === 'need' || asked === 'have' ? formula[asked] : MARGIN,
+    unit,
+    compared: asked === 'verdict' ? { need, have, sense } : null,
+  };
+}
+
+/** The lines to a number that is otherwise given; null: it can only be given. */
+function linesFor(input: string, symbol: string, ready: ReadyLesson, index: number): Lines {
+  if (input === 'capital') {
+    const arrangement = arrangementOf(ready, index);
+    return arrangement === undefined ? null : capitalLines(arrangement, symbol);
+  }
+  const part = ready.lesson.answers.parts.find(({ name }) => input === `parts[${name}].tilt`);
+  return part === undefined ? null : tiltLines(part, symbol);
+}
+
+const SQUARE = 90;
+const ANGLES: Readonly<Record<'top' | 'sides' | 'around', number>> = {
+  top: 0,
+  sides: SQUARE,
+  around: SQUARE,
+};
+
+/** The greatest of the angles from which the tool comes. */
+function tiltLines({ name, approaches }: Part, gives: string): Lines {
+  if (approaches === 'unknown') return null;
+  const angles = approaches.map((each) => {
+    if (typeof each === 'string')
+      return { of: each, words: `tilt for what is cut from: ${each}`, value: ANGLES[each] };
+    const of = 'slant' in each ? 'slant' : 'undercut';
+    const value = 'slant' in each ? each.slant : each.undercut;
+    return { of, words: `angle of the ${of}`, value };
+  });
+  const symbols = angles.flatMap(({ of, words, value }, index) =>
+    typeof value === 'number'
+      ? [{ symbol: `w${index + 1}`, words, unit: '°', input: `parts[${name}].approaches.${of}`, value }]
+      : [],
+  );
+  if (symbols.length < angles.length) return null;
+  const formula = `max(${['0', ...symbols.map(({ symbol }) => symbol)].join(', ')})`;
+  return { symbols, steps: [step(gives, '°', 'greatest tilt that is asked for', formula)] };
+}
