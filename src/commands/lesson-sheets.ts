@@ -40,6 +40,9 @@ export function numbered(file: string, seed: number): string {
   return join(dir, `${name}-${seed}${ext}`);
 }
 
+/** More files are not named in a line. */
+const MOST_NAMED = 3;
+
 interface ToWrite {
   /** as the user calls it */
   readonly file: string;
@@ -118,7 +121,13 @@ function written(
   );
   if (refused.length > 0) return { ok: false, why: refused };
   const writing = writeFileTexts(papers.flatMap(({ files }) => files));
-  if (!writing.ok) return { ok: false, why: [`fivesides: ${notWritten(writing)}. Nothing is written.`] };
+  if (!writing.ok) {
+    const names = papers.map(({ file }) => file).slice(0, MOST_NAMED);
+    return {
+      ok: false,
+      why: [`fivesides: ${names.join(', ')}: ${notWritten(writing)}. Nothing is written.`],
+    };
+  }
   return {
     ok: true,
     says: papers.map(({ file, figures }) => {

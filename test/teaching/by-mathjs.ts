@@ -16,7 +16,7 @@ const MEANINGS = {
 };
 
 /** As it is printed, and back to what a calculator takes. */
-const typed = (printed: string): string =>
+export const typed = (printed: string): string =>
   printed
     .replaceAll('·', '*')
     .replaceAll('−', '-')

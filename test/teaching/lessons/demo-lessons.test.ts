@@ -1,17 +1,15 @@
-import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { lessonHead, revealedLines, stepLines } from '../../../src/teaching/lessons/lesson-words.ts';
 import { FULL_POINTS, LESSON_START, runLesson, scoreOf } from '../../../src/teaching/lessons/run-lesson.ts';
-import { LESSONS_FOLDER, readyLesson } from './lesson-fixture.ts';
+import { LESSON_NAMES, readyLesson } from './lesson-fixture.ts';
 
-const NAMES = readdirSync(LESSONS_FOLDER).map((file) => file.replace(/\.yaml$/, ''));
 const LOOK = { width: 80, ascii: false, units: 'mm' } as const;
 
 test('there are ten lessons at least', () => {
-  expect(NAMES.length).toBeGreaterThanOrEqual(10);
+  expect(LESSON_NAMES.length).toBeGreaterThanOrEqual(10);
 });
 
-describe.each(NAMES)('%s', (name) => {
+describe.each(LESSON_NAMES)('%s', (name) => {
   const ready = readyLesson(name);
 
   test('runs to its end with what comes out, for all of the points', () => {

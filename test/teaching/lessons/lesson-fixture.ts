@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describeProblem } from '../../../src/documents/problem.ts';
 import type { Lesson } from '../../../src/teaching/lessons/lesson.ts';
@@ -8,6 +8,9 @@ import { prepareLesson } from '../../../src/teaching/lessons/step-key.ts';
 import { DEMO_FOLDER, demoCatalog } from '../../catalog-demo/demo.ts';
 
 export const LESSONS_FOLDER = join(DEMO_FOLDER, 'lessons');
+
+/** Every lesson of the demo, by its name. */
+export const LESSON_NAMES = readdirSync(LESSONS_FOLDER).map((file) => file.replace(/\.yaml$/, ''));
 
 export const lessonText = (name: string): string =>
   readFileSync(join(LESSONS_FOLDER, `${name}.yaml`), 'utf8');

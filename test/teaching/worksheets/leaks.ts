@@ -1,0 +1,45 @@
+import { formatQuantity } from '../../../src/quantities/format-quantity.ts';
+import { writeNumber } from '../../../src/teaching/formula/write-formula.ts';
+import { worksheetFigures } from '../../../src/teaching/worksheets/exports.ts';
+import type { Sheet } from '../../../src/teaching/worksheets/sheet.ts';
+
+/** Numbers that the rules work out and a sheet may give, as long as nobody asks for them. */
+const WORKED_OUT = /\.tilt$|^capital$|^price$/;
+
+/** Every text on a sheet, or in its pictures, that tells what a step comes to and is not among what is given. */
+export function leaksOf(sheet: Sheet, markdown: string): readonly string[] {
+  const lines = sheet.groups.flatMap((group) => group.lines);
+  const pictures = worksheetFigures(sheet).map(({ text }) => text.replace(/<[^>]*>/g, '\n'));
+  const places = [plain(markdown), ...pictures.map(plain)];
+  return sheet.ready.keys.flatMap((key, index): readonly string[] => {
+    // a count without a unit is written everywhere: the number of a step, of points
+    if (key.kind !== 'number' || key.unit === '') return [];
+    const given = lines.filter(({ value }) => Math.abs(value - key.value) <= 1e-9 * Math.abs(key.value));
+    const derived = given.filter(({ input }) => WORKED_OUT.test(input));
+    if (derived.length > 0) return [`step ${index + 1}: ${derived[0]?.input} is given and asked for`];
+    if (given.length > 0) return [];
+    return textsOf(key.value, key.unit, sheet.currency).flatMap((text) =>
+      places.some((place) => holds(place, text)) ? [`step ${index + 1}: ${text} stands in it`] : [],
+    );
+  });
+}
+
+/** As it would be written, in all ways. */
+function textsOf(value: number, unit: string, currency: string): readonly string[] {
+  const options = [{ currency }, { currency, shownIn: 'inch' as const }];
+  const all = options.map((each) => formatQuantity(value, unit, each));
+  return [...new Set([...all, `${writeNumber(value)} ${unit === 'money' ? currency : unit}`])].map(plain);
+}
+
+/** Thin and unbroken spaces as spaces, and none between digits. */
+const plain = (text: string): string =>
+  text.replace(/[\u00a0\u2009\u202f]/g, ' ').replace(/(?<=\d) (?=\d{3}\b)/g, '');
+
+function holds(place: string, text: string): boolean {
+  for (let at = place.indexOf(text); at >= 0; at = place.indexOf(text, at + 1)) {
+    const before = place[at - 1] ?? ' ';
+    const behind = place[at + text.length] ?? ' ';
+    if (!/[\d.−-]/.test(before) && !/[\w²³]/.test(behind)) return true;
+  }
+  return false;
+}
