@@ -26,7 +26,7 @@ export type LessonFeedback =
   | { readonly kind: 'told' };
 
 /** How a step was brought to its end. */
-export interface StepTaken {
+interface StepTaken {
   /** what was right, as it was typed; null: it was revealed */
   readonly answer: string | null;
   readonly hints: number;

@@ -2,7 +2,7 @@ import { splitValuePath } from '../../report/value-words.ts';
 import type { SheetFormula, SheetSymbol } from './sheet-formula.ts';
 
 /** Whose numbers a table of a sheet holds. */
-export const GIVEN_KINDS = [
+const GIVEN_KINDS = [
   'part',
   'rotary',
   'machine',
@@ -11,10 +11,10 @@ export const GIVEN_KINDS = [
   'material',
   'assumption',
 ] as const;
-export type GivenKind = (typeof GIVEN_KINDS)[number];
+type GivenKind = (typeof GIVEN_KINDS)[number];
 
 /** A given number under a label by which steps call it: `B3`. */
-export interface GivenLine {
+interface GivenLine {
   readonly label: string;
   readonly words: string;
   readonly unit: string;

@@ -107,5 +107,5 @@ const rowsOf = ({ children }: Table): readonly (readonly string[])[] =>
   children.map((row) => row.children.map((cell) => textIn(cell)));
 
 /** All that is written in a node. */
-export const textIn = (node: Nodes): string =>
+const textIn = (node: Nodes): string =>
   'value' in node ? node.value : 'children' in node ? node.children.map((each) => textIn(each)).join('') : '';

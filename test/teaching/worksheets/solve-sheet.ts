@@ -11,7 +11,7 @@ export type Calculator = (
 ) => { readonly need: number; readonly have: number };
 
 /** The program's own. */
-export const OWN: Calculator = (formula, given) => workOut({ ...formula, sense: 'at-most' }, given);
+const OWN: Calculator = (formula, given) => workOut({ ...formula, sense: 'at-most' }, given);
 
 /** So little is noise of the last digit that is printed. */
 const SAME = 1e-6;
