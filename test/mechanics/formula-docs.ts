@@ -12,6 +12,9 @@ export const LINES = ['Formula', 'Symbols', 'Valid', 'Source', 'Example'] as con
 
 const ROOM = 'src/mechanics';
 
+/** Where the doc comments are as they were written: a copy with mutants in it has them elsewhere. */
+const AS_WRITTEN = process.env.SOURCES_AS_WRITTEN ?? '.';
+
 export function mechanicsFiles(): readonly string[] {
   return readdirSync(ROOM, { recursive: true, encoding: 'utf8' })
     .filter((path) => path.endsWith('.ts'))
@@ -32,7 +35,7 @@ function commentAbove(text: string, at: number): string {
 
 /** Every exported function of a file, and every exported table (a constant in capitals), with its lines. */
 export function formulasOf(file: string): readonly FormulaDoc[] {
-  const text = readFileSync(file, 'utf8');
+  const text = readFileSync(join(AS_WRITTEN, file), 'utf8');
   const declarations = text.matchAll(/^export (?:function (\w+)|const (\w+)\b)/gm);
   return [...declarations].map((found) => {
     const comment = commentAbove(text, found.index);

@@ -4,7 +4,7 @@ import type { Side } from '../../src/rules/judging/side.ts';
 import type { Term } from '../../src/rules/judging/term.ts';
 
 /** Every side of a check that counts in this case: needs, haves, and those of its easings. */
-function sidesOf(check: Check, of: Case): readonly Side[] {
+export function sidesOf(check: Check, of: Case): readonly Side[] {
   const comparisons = typeof check.comparisons === 'function' ? check.comparisons(of) : check.comparisons;
   return comparisons
     .filter((each) => each.when === undefined || each.when(of))

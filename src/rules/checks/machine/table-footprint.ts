@@ -69,7 +69,6 @@ const NOTHING = greatest([], () => [term('none', {}, () => 0)]);
 
 const boltsOnTable = (axis: Axis): EasingRule => ({
   measure: 'bolts-on-table',
-  when: (of) => of.rotary.axes === 2 || of.rotary.row !== null,
   all: [
     { need: bearing(axis), have: table(axis) },
     { need: NOTHING, have: boltRow },

@@ -1,0 +1,3 @@
+import { settings } from './settings.mjs';
+
+export default settings('mechanics', ['src/mechanics/**/*.ts']);

@@ -1,0 +1,2 @@
+export const tests: readonly string[];
+export const BUNDLED: string;
