@@ -54,7 +54,7 @@ const MAY_REACH: Readonly<Record<string, readonly RegExp[]>> = {
   drawing: [/^xast/, /^string-width$/, /^wrap-ansi$/],
   report: [/^mdast/, /^yaml$/, /^string-width$/, /^wrap-ansi$/],
   verification: [/^mdast/, /^diff$/],
-  teaching: [/^zod$/],
+  teaching: [/^zod$/, /^pure-rand\//],
   session: [/^zod$/, /^fastest-levenshtein$/],
   ui: [/^node:/, /^ink$/, /^ink-select-input$/, /^react$/, /^string-width$/, /^wrap-ansi$/],
   commands: [/^node:/, /^commander$/, /^string-width$/, /^wrap-ansi$/],

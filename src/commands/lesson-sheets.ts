@@ -1,9 +1,12 @@
 import { basename, extname, join, parse } from 'node:path';
+import type { Catalog } from '../catalog/catalog.ts';
 import { notWritten, writeFileTexts } from '../documents/write-file.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
+import type { Lesson } from '../teaching/lessons/lesson.ts';
 import type { ReadyLesson } from '../teaching/lessons/run-lesson.ts';
 import { solutionsMarkdown, worksheetFigures, worksheetMarkdown } from '../teaching/worksheets/exports.ts';
 import { type Sheet, sheetOf } from '../teaching/worksheets/sheet.ts';
+import { variantOf } from '../teaching/worksheets/variant.ts';
 import { filePath } from './file-path.ts';
 import { type Guard, inTheWay } from './in-the-way.ts';
 import { withFigures } from './write-report.ts';
@@ -27,6 +30,57 @@ export type SheetsWritten =
 export type LessonFor = (
   seed: number | null,
 ) => { readonly ok: true; readonly ready: ReadyLesson } | { readonly ok: false; readonly why: string };
+
+/** More sheets are not written at once. */
+const MOST_VARIANTS = 100;
+const LARGEST_SEED = 1_000_000_000;
+
+interface TypedNumbers {
+  readonly seed?: string;
+  readonly variants?: string;
+}
+
+/** What was typed for them, as whole numbers; or what is accepted. */
+export function sheetNumbers({
+  seed,
+  variants,
+}: TypedNumbers):
+  | { readonly ok: true; readonly value: Pick<SheetsAsked, 'seed' | 'variants'> }
+  | { readonly ok: false; readonly why: string } {
+  const from = wholeNumber(seed, 0, LARGEST_SEED);
+  if (from === null) return refused('--seed', 0, LARGEST_SEED);
+  const many = wholeNumber(variants, 1, MOST_VARIANTS);
+  if (many === null) return refused('--variants', 1, MOST_VARIANTS);
+  return {
+    ok: true,
+    value: {
+      ...(from === undefined ? {} : { seed: from }),
+      ...(many === undefined ? {} : { variants: many }),
+    },
+  };
+}
+
+const refused = (option: string, least: number, most: number) => ({
+  ok: false as const,
+  why: `fivesides: ${option} takes a whole number from ${least} to ${most}.`,
+});
+
+/** Undefined: nothing was typed. Null: no whole number in between. */
+function wholeNumber(typed: string | undefined, least: number, most: number): number | null | undefined {
+  if (typed === undefined) return undefined;
+  const value = Number(typed);
+  return /^\d+$/.test(typed) && value >= least && value <= most ? value : null;
+}
+
+/** A lesson as it is written, or with the numbers of a seed. */
+export const variantsOf =
+  (ready: ReadyLesson, lesson: Lesson, catalog: Catalog): LessonFor =>
+  (seed) => {
+    const made = seed === null ? ready : variantOf(lesson, catalog, seed);
+    return made === null
+      ? { ok: false, why: `with the numbers of seed ${seed} a step cannot be worked out; take another seed.` }
+      : { ok: true, ready: made };
+  };
 
 /** The seeds of the sheets. Example: 3 variants from 7 on → 7, 8, 9. */
 export function seedsOf({ variants, seed }: SheetsAsked): readonly (number | null)[] {

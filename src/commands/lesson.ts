@@ -14,7 +14,7 @@ import { demoCatalog } from './demo-catalog.ts';
 import { filePath } from './file-path.ts';
 import { keepLessonRun, lessonRunsFile, notLessonRuns, readLessonRuns } from './lesson-runs.ts';
 import { writeScores } from './lesson-scores.ts';
-import { writeSheets } from './lesson-sheets.ts';
+import { sheetNumbers, variantsOf, writeSheets } from './lesson-sheets.ts';
 import { UNUSABLE } from './outcome-codes.ts';
 import { lessonShell } from './plain/lesson-shell.ts';
 import { columnsOf } from './plain/say.ts';
@@ -31,8 +31,8 @@ export interface LessonOptions {
   /** files for paper: what is asked, and what comes out */
   readonly worksheet?: string;
   readonly solutions?: string;
-  readonly seed?: number;
-  readonly variants?: number;
+  readonly seed?: string;
+  readonly variants?: string;
   readonly overwrite?: boolean;
 }
 
@@ -55,7 +55,8 @@ const lessonNames = (): readonly string[] =>
 
 /**
  * `fivesides lesson`: lists the lessons that come with the program; with a name, or a file of one's own, goes through it line
- * by line. With `--scores` the points that are kept are written as a table. Exit code 0; 2 where there is no such lesson, or it cannot be used: one line per problem.
+ * by line. With `--worksheet` and `--solutions` it is written for paper, with `--scores` the points that are kept as a table. Exit
+ * code 0; 2 where there is no such lesson, or it cannot be used: one line per problem.
  */
 export async function lessonCommand(
   name: string | undefined,
@@ -81,6 +82,9 @@ export async function lessonCommand(
     around.stderr.write(`${printable(says)}\n`);
     return ok ? 0 : UNUSABLE;
   }
+  const onPaper = (options.worksheet ?? options.solutions) !== undefined;
+  if (name === undefined && onPaper)
+    return complain(['fivesides: say which lesson is to be written for paper; fivesides lesson lists all.']);
   if (name === undefined) return listLessons(around);
   const file = fileOf(name);
   if (file === null) {
@@ -96,12 +100,14 @@ export async function lessonCommand(
     return complain([catalog, lesson].flatMap((each) => (each.ok ? [] : each.problems)).map(describeProblem));
   const ready = prepareLesson(lesson.value, catalog.value);
   if (!ready.ok) return complain(ready.faults.map((fault) => `${file}: ${fault}`));
-  if (options.worksheet !== undefined || options.solutions !== undefined) {
+  if (onPaper) {
     const inputs = [file, ...folders.flatMap(catalogFiles)];
+    const numbers = sheetNumbers(options);
+    if (!numbers.ok) return complain([numbers.why]);
     const written = writeSheets(
       name,
-      () => ({ ok: true, ready }),
-      { ...options, units: options.units ?? 'mm' },
+      variantsOf(ready, lesson.value, catalog.value),
+      { ...filesOf(options), ...numbers.value, units: options.units ?? 'mm' },
       { inputs, overwrite: options.overwrite === true },
       process.cwd(),
     );
@@ -109,6 +115,8 @@ export async function lessonCommand(
     for (const line of written.says) around.stderr.write(`${printable(line)}\n`);
     return 0;
   }
+  if (options.seed !== undefined || options.variants !== undefined)
+    return complain(['fivesides: --seed and --variants are for --worksheet and --solutions.']);
   const key = runKey(name, learner);
   const told = new Set<string>();
   const tellOnce = (sentence: string): void => {
@@ -136,6 +144,11 @@ export async function lessonCommand(
   }
   return 0;
 }
+
+const filesOf = ({ worksheet, solutions }: LessonOptions) => ({
+  ...(worksheet === undefined ? {} : { worksheet }),
+  ...(solutions === undefined ? {} : { solutions }),
+});
 
 const LONGEST_NAME = 80;
 

@@ -35,8 +35,8 @@ export interface Options {
   readonly scores?: string;
   readonly worksheet?: string;
   readonly solutions?: string;
-  readonly seed?: number;
-  readonly variants?: number;
+  readonly seed?: string;
+  readonly variants?: string;
 }
 
 export interface Usage {
@@ -210,6 +210,8 @@ function lessonCommand(program: Command, commands: Commands, finish: (code: numb
     .option('--scores <file>', 'write all points that are kept, as CSV')
     .option('--worksheet <file>', 'write it to be worked on paper, in Markdown')
     .option('--solutions <file>', 'write its key, every step with numbers')
+    .option('--variants <number>', 'so many worksheets, each with numbers of its own')
+    .option('--seed <number>', 'which numbers, for a worksheet; left out: those of the lesson')
     .option('--overwrite', 'replace files that are there')
     .addOption(catalogOption())
     .addOption(asciiOption())

@@ -8,7 +8,7 @@ import { numbered, seedsOf } from '../../src/commands/lesson-sheets.ts';
 
 const fresh = (): string => mkdtempSync(join(tmpdir(), 'fivesides-sheets-'));
 
-async function write(name: string, options: LessonOptions, state = fresh()) {
+async function write(name: string | undefined, options: LessonOptions, state = fresh()) {
   const [stdout, stderr] = [new PassThrough(), new PassThrough()];
   const stdin = Readable.from([]) as Readable & { isTTY?: boolean };
   const code = await lessonCommand(name, options, { stdin, stdout, stderr, env: { XDG_STATE_HOME: state } });
@@ -66,4 +66,51 @@ test('several have their seed in their name', () => {
   expect(seedsOf({ units: 'mm', variants: 3, seed: 7 })).toEqual([7, 8, 9]);
   expect(seedsOf({ units: 'mm', variants: 2 })).toEqual([1, 2]);
   expect([seedsOf({ units: 'mm' }), seedsOf({ units: 'mm', seed: 4 })]).toEqual([[null], [4]]);
+});
+
+test('a class has sheets with numbers of their own, and their keys', async () => {
+  const folder = fresh();
+  const [worksheet, solutions] = [join(folder, 'sheet.md'), join(folder, 'key.md')];
+  expect((await write('part-size', { worksheet, solutions, variants: '2', seed: '7' })).code).toBe(0);
+  expect(readdirSync(folder).sort()).toEqual([
+    'key-7.md',
+    'key-8.md',
+    'sheet-7-figures',
+    'sheet-7.md',
+    'sheet-8-figures',
+    'sheet-8.md',
+  ]);
+  const [seven, eight] = [7, 8].map((seed) => readFileSync(join(folder, `sheet-${seed}.md`), 'utf8'));
+  expect(seven).toContain('variant 7.');
+  expect(seven?.replaceAll('sheet-7', '').replace('variant 7', '')).not.toBe(
+    eight?.replaceAll('sheet-8', '').replace('variant 8', ''),
+  );
+  expect(readFileSync(join(folder, 'key-8.md'), 'utf8')).toContain('variant 8.');
+});
+
+test.each([
+  [{ seed: '-1' }, '--seed takes a whole number from 0'],
+  [{ seed: '1.5' }, '--seed takes a whole number from 0'],
+  [{ variants: '0' }, '--variants takes a whole number from 1 to 100'],
+  [{ variants: 'many' }, '--variants takes a whole number from 1 to 100'],
+])('%j is told', async (typed, told) => {
+  const folder = fresh();
+  const { code, said } = await write('part-size', { worksheet: join(folder, 'a.md'), ...typed });
+  expect([code, readdirSync(folder)]).toEqual([2, []]);
+  expect(said).toContain(told);
+});
+
+test('a seed without a sheet is told', async () => {
+  const { code, said } = await write('part-size', { seed: '3' });
+  expect([code, said]).toEqual([
+    2,
+    'fivesides: --seed and --variants are for --worksheet and --solutions.\n',
+  ]);
+});
+
+test('a sheet of no lesson is told', async () => {
+  const folder = fresh();
+  const { code, said, printed } = await write(undefined, { solutions: join(folder, 'key.md') });
+  expect([code, printed, readdirSync(folder)]).toEqual([2, '', []]);
+  expect(said).toContain('say which lesson');
 });

@@ -1,7 +1,6 @@
 import type { Part } from '../../questions/answers.ts';
 import type { CheckExample } from '../../rules/checks/example.ts';
 import type { Verdict } from '../../rules/decision.ts';
-import type { Case } from '../../rules/judging/case.ts';
 import type { Check } from '../../rules/judging/check.ts';
 import type { Outcome } from '../../rules/judging/outcome.ts';
 import { CHECK_FORMULAS } from '../checks/index.ts';

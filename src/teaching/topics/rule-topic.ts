@@ -53,7 +53,12 @@ export const routeRuleTopics = (): readonly Topic[] =>
 type AnyRule = ClassRule | RouteRule;
 
 /** How a number is held against its line. */
-export const SPEAKS_SIGNS: Readonly<Record<Speaks, string>> = { below: '<', 'at least': '≥', above: '>', 'at most': '≤' };
+export const SPEAKS_SIGNS: Readonly<Record<Speaks, string>> = {
+  below: '<',
+  'at least': '≥',
+  above: '>',
+  'at most': '≤',
+};
 
 const SIDE_WORDS: Readonly<Record<ArgumentSide, string>> = {
   for: 'it speaks for it',

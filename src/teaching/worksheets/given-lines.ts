@@ -2,15 +2,7 @@ import { splitValuePath } from '../../report/value-words.ts';
 import type { SheetFormula, SheetSymbol } from './sheet-formula.ts';
 
 /** Whose numbers a table of a sheet holds. */
-const GIVEN_KINDS = [
-  'part',
-  'rotary',
-  'machine',
-  'arrangement',
-  'shop',
-  'material',
-  'assumption',
-] as const;
+const GIVEN_KINDS = ['part', 'rotary', 'machine', 'arrangement', 'shop', 'material', 'assumption'] as const;
 type GivenKind = (typeof GIVEN_KINDS)[number];
 
 /** A given number under a label by which steps call it: `B3`. */
