@@ -6,6 +6,9 @@ export type Stated = number | 'unknown';
 type Pair = readonly [low: number, high: number];
 export type StatedPair = Pair | 'unknown';
 
+/** The lists of a catalog. */
+export type List = 'rotaries' | 'machines';
+
 export const ROTARY_CLASSES = ['collet-indexer', 'single-axis', 'single-support', 'trunnion'] as const;
 export const MACHINE_KINDS = ['mill', 'convertible', 'five-axis'] as const;
 export const MOUNTINGS = ['tilt-along-x', 'tilt-along-y', 'axis-along-x', 'axis-along-y'] as const;

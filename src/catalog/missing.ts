@@ -1,4 +1,4 @@
-import type { Catalog, Provenance } from './catalog.ts';
+import type { Catalog, List, Provenance } from './catalog.ts';
 
 /** A value that a row lacks, and the checks that stay open for the lack of it. */
 interface MissingValue {
@@ -9,6 +9,7 @@ interface MissingValue {
 }
 
 export interface RowWithGaps {
+  readonly list: List;
   /** e.g. `rotaries[wren]` */
   readonly row: string;
   readonly from: Provenance;
@@ -134,14 +135,14 @@ export function missingValues(catalog: Catalog): readonly RowWithGaps[] {
     const gaps = gapsOf({ ...values, housing }, OF_ROTARY);
     const missing =
       row.tilt === null ? gaps.filter(({ path }) => !/tilt(?!ed)/i.test(path)) : gaps.map(ofTilting);
-    return { row: `rotaries[${row.id}]`, from, missing };
+    return { list: 'rotaries' as const, row: `rotaries[${row.id}]`, from, missing };
   });
   const machines = catalog.machines.map(({ from, ...values }) => {
     const missing = gapsOf(values, OF_MACHINE)
       .filter(({ path }) => path !== 'noseToTable' || values.table !== null)
       .filter(({ path }) => path !== 'throat' || values.spindle !== 'horizontal')
       .map((each) => (values.spindle === 'horizontal' ? { ...each, checks: onHorizontal(each) } : each));
-    return { row: `machines[${values.id}]`, from, missing };
+    return { list: 'machines' as const, row: `machines[${values.id}]`, from, missing };
   });
   return [...rotaries, ...machines].filter(({ missing }) => missing.length > 0);
 }

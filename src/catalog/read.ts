@@ -8,11 +8,23 @@ import type { Catalog } from './catalog.ts';
 import { filesCrossChecked, type ParsedFile } from './files-cross-checks.ts';
 import { asCatalog, readRows } from './read-rows.ts';
 
+/** A catalog, and the files that it was read from: where each value stands. */
+export interface CatalogInFiles {
+  readonly catalog: Catalog;
+  readonly files: readonly ParsedFile[];
+}
+
 /**
  * Reads every YAML and JSON file that stands directly in the folders (not in folders below them) as one catalog;
  * answers files among them are passed over. Every problem of every file at once, with line and column; never throws.
  */
 export function readCatalog(folders: readonly string[]): Reading<Catalog> {
+  const reading = readCatalogFiles(folders);
+  return reading.ok ? { ok: true, value: reading.value.catalog } : reading;
+}
+
+/** The same, with the files. */
+export function readCatalogFiles(folders: readonly string[]): Reading<CatalogInFiles> {
   const problems: Problem[] = [];
   const parsed: ParsedFile[] = [];
   const order: string[] = [];
@@ -26,7 +38,8 @@ export function readCatalog(folders: readonly string[]): Reading<Catalog> {
   const rows = parsed.map((each) => readRows(each));
   for (const each of rows) if (!each.ok) problems.push(...each.problems);
   if (problems.length > 0) return { ok: false, problems: inOrder(problems, order) };
-  return { ok: true, value: asCatalog(rows.flatMap((each) => (each.ok ? [each.value] : []))) };
+  const catalog = asCatalog(rows.flatMap((each) => (each.ok ? [each.value] : [])));
+  return { ok: true, value: { catalog, files: parsed } };
 }
 
 interface FolderReading {

@@ -1,20 +1,28 @@
-import type { Catalog } from '../catalog/catalog.ts';
+import wrapAnsi from 'wrap-ansi';
+import type { List } from '../catalog/catalog.ts';
+import { type Gap, gapsOf } from '../catalog/gaps.ts';
 import { missingValues, type RowWithGaps } from '../catalog/missing.ts';
-import { readCatalog } from '../catalog/read.ts';
+import { doubtsIn } from '../catalog/plausible/doubts-in.ts';
+import { type CatalogInFiles, readCatalogFiles } from '../catalog/read.ts';
+import { twinsIn } from '../catalog/twins.ts';
+import { unusableIn } from '../catalog/unusable.ts';
 import { printable } from '../documents/printable.ts';
-import { describeProblem, type Reading } from '../documents/problem.ts';
+import { describeProblem, inOrder, type Problem, type Reading } from '../documents/problem.ts';
 import { type Lines, PROCESS_LINES } from './lines.ts';
 import { UNUSABLE } from './outcome-codes.ts';
 
+const WIDTH = 80;
+
 /**
- * `fivesides catalog check`: every problem of the catalog in these folders, one a line, exit code 2; or, where there
- * is none, what its rows lack and which checks that leaves open, exit code 0.
+ * `fivesides catalog check`: every problem of the catalog in these folders, one a line, exit code 2. Where there is none:
+ * what is hard to believe, rows that may be one, rows that nothing can use, what rows lack and which checks that leaves open.
+ * None of that makes the catalog unusable: exit code 0.
  */
 export async function catalogCheck(
   folders: readonly string[],
   lines: Lines = PROCESS_LINES,
 ): Promise<number> {
-  const reading: Reading<Catalog> = readCatalog(folders);
+  const reading: Reading<CatalogInFiles> = readCatalogFiles(folders);
   if (!reading.ok) {
     for (const problem of reading.problems) lines.remark(describeProblem(problem));
     return UNUSABLE;
@@ -23,25 +31,59 @@ export async function catalogCheck(
   return 0;
 }
 
-function summary(catalog: Catalog): readonly string[] {
-  const { rotaries, machines } = catalog;
+function summary(read: CatalogInFiles): readonly string[] {
+  const { rotaries, machines } = read.catalog;
   const files = new Set([...rotaries, ...machines].map(({ from }) => from.file)).size;
-  const counts = [
-    counted(rotaries.length, 'rotary', 'rotaries'),
-    counted(machines.length, 'machine', 'machines'),
-  ];
-  const gaps = missingValues(catalog);
+  const counts = [countedRows(rotaries.length, 'rotaries'), countedRows(machines.length, 'machines')];
+  const order = read.files.map(({ file }) => file);
+  const told = (title: string, problems: readonly Problem[]): readonly string[] =>
+    problems.length === 0
+      ? []
+      : ['', `${title} (${problems.length}):`, ...inOrder(problems, order).map(describeProblem)];
   return [
     `${counts.join(' and ')} in ${counted(files, 'file', 'files')}: no problems.`,
-    ...(gaps.length === 0
-      ? ['No row lacks anything.']
-      : ['Values that rows lack, and the checks that stay open without them:', ...gaps.flatMap(rowLines)]),
+    ...told('Hard to believe, and used as it stands', doubtsIn(read)),
+    ...told('Perhaps the same thing twice', twinsIn(read)),
+    ...told('Of no use to any arrangement, or only with something added', unusableIn(read)),
+    '',
+    ...missing(read),
   ];
 }
 
-const rowLines = ({ row, from, missing }: RowWithGaps): readonly string[] => [
+function missing({ catalog }: CatalogInFiles): readonly string[] {
+  const rows = missingValues(catalog);
+  if (rows.length === 0) return ['No row lacks anything.'];
+  const first = [
+    'What to find out first: what rows lack, and the checks that stay open:',
+    ...gapsOf(catalog).map(gapLine),
+    '',
+  ];
+  return [
+    ...(rows.length === 1 ? [] : first),
+    'Values that rows lack, and the checks that stay open without them:',
+    ...rows.flatMap(rowLines),
+  ].flatMap(wrapped);
+}
+
+const gapLine = ({ list, path, rows, of, checks }: Gap): string =>
+  `  ${path}, in ${rows} of ${countedRows(of, list)}: ${openChecks(checks)}`;
+
+const rowLines = ({ row, from, missing: values }: RowWithGaps): readonly string[] => [
   `${from.file}:${from.line}: ${row}`,
-  ...missing.map(({ path, checks }) => `  ${path}: ${checks.length === 0 ? 'no check' : checks.join(', ')}`),
+  ...values.map(({ path, checks }) => `  ${path}: ${openChecks(checks)}`),
 ];
+
+const openChecks = (checks: readonly string[]): string =>
+  checks.length === 0 ? 'no check' : checks.join(', ');
+
+/** Lines of a list, broken between words, the rest of each set in. */
+const wrapped = (line: string): readonly string[] => {
+  if (!line.startsWith('  ')) return [line];
+  const [first = '', ...others] = wrapAnsi(line.trim(), WIDTH - 6, { hard: false }).split('\n');
+  return [`  ${first}`, ...others.map((each) => `      ${each}`)];
+};
+
+const countedRows = (count: number, list: List): string =>
+  list === 'rotaries' ? counted(count, 'rotary', 'rotaries') : counted(count, 'machine', 'machines');
 
 const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;

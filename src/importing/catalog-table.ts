@@ -1,8 +1,8 @@
-import type { Catalog, Machine, Rotary } from '../catalog/catalog.ts';
+import type { Catalog, List, Machine, Rotary } from '../catalog/catalog.ts';
 import { csvText } from '../documents/csv-text.ts';
 import { isMap } from '../documents/fields/strict-map.ts';
 import { BASE_UNITS } from '../quantities/kinds.ts';
-import { type ImportField, kindOf, type List } from './fields/import-field.ts';
+import { type ImportField, kindOf } from './fields/import-field.ts';
 import { FIELDS } from './fields/index.ts';
 
 /**

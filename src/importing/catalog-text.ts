@@ -1,7 +1,8 @@
+import type { List } from '../catalog/catalog.ts';
 import { CATALOG_FORMAT } from '../catalog/catalog-schema.ts';
 import { isMap } from '../documents/fields/strict-map.ts';
 import { printable } from '../documents/printable.ts';
-import type { List } from './fields/import-field.ts';
+
 import { isLeaf, type Leaf, rowTree, type Tree } from './rows/row-tree.ts';
 import type { TakenRow } from './rows/taken-row.ts';
 

@@ -1,6 +1,8 @@
+import type { List } from '../catalog/catalog.ts';
+import type { Gap } from '../catalog/gaps.ts';
 import { quoted } from '../documents/printable.ts';
-import type { List } from './fields/import-field.ts';
-import type { Gap, Imported } from './finish-import.ts';
+
+import type { Imported } from './finish-import.ts';
 import type { PlannedColumn } from './mapping/sheet-plan.ts';
 import type { ImportedSheet } from './rows/import-sheet.ts';
 import type { CellFault } from './rows/taken-row.ts';

@@ -1,9 +1,10 @@
-import { missingValues } from '../catalog/missing.ts';
+import type { Catalog, List } from '../catalog/catalog.ts';
+import { type Gap, gapsOf } from '../catalog/gaps.ts';
 import { asCatalog, readRows } from '../catalog/read-rows.ts';
 import { parseDocument } from '../documents/parse-document.ts';
 import { describeProblem, type Problem } from '../documents/problem.ts';
 import { catalogText } from './catalog-text.ts';
-import { kindOf, type List } from './fields/import-field.ts';
+import { kindOf } from './fields/import-field.ts';
 import type { ImportMap } from './mapping/import-map.ts';
 import type { ImportedSheet } from './rows/import-sheet.ts';
 import { rowId } from './rows/row-id.ts';
@@ -14,15 +15,6 @@ export interface CatalogFileText {
   readonly name: string;
   readonly text: string;
   readonly rows: number;
-}
-
-/** A value that rows of a list lack, in how many of them, and the checks that stay open without it. */
-export interface Gap {
-  readonly list: List;
-  readonly path: string;
-  readonly rows: number;
-  readonly of: number;
-  readonly checks: readonly string[];
 }
 
 /** A file as a catalog, and all there is to say about how that went. */
@@ -68,7 +60,7 @@ export function finishImport(
     files,
     counts,
     faults: [...sheets.flatMap(({ faults }) => faults), ...settled.faults],
-    gaps: gapsOf(files, counts),
+    gaps: gapsOf(catalogOf(files)),
     currency,
     currencies: currencies.length > 1 && map.currency === 'unknown' ? currencies : [],
     open: sheets.some(isOpen) || (currency === 'unknown' && sheets.some(hasPrices)),
@@ -114,22 +106,14 @@ function filesOf(
   });
 }
 
-function gapsOf(files: readonly CatalogFileText[], counts: Imported['counts']): readonly Gap[] {
+function catalogOf(files: readonly CatalogFileText[]): Catalog {
   const read = files.map(({ name, text }) => {
     const document = parseDocument(text, name);
     const rows = document.ok ? readRows({ file: name, document: document.value }) : document;
     if (!rows.ok) throw new Error(`what was written cannot be read: ${firstOf(rows.problems)}`);
     return rows.value;
   });
-  const gaps = new Map<string, Gap>();
-  for (const { row, missing } of missingValues(asCatalog(read))) {
-    const list = row.startsWith('rotaries') ? 'rotaries' : 'machines';
-    for (const { path, checks } of missing) {
-      const before = gaps.get(`${list} ${path}`)?.rows ?? 0;
-      gaps.set(`${list} ${path}`, { list, path, rows: before + 1, of: counts[list], checks });
-    }
-  }
-  return [...gaps.values()];
+  return asCatalog(read);
 }
 
 const firstOf = ([first]: readonly Problem[]): string =>

@@ -1,18 +1,9 @@
 import type { Rotary } from '../../src/catalog/catalog.ts';
 import { tSlotOfWidth } from '../../src/mechanics/building/t-slots.ts';
-import { COMMON_PRACTICE, known, pair, type Rule } from './rule.ts';
+import { COMMON_PRACTICE, known, type Rule } from './rule.ts';
 
 const GRAVITY = 9.80665;
-/** diameter of the flange of a short-taper spindle nose, mm */
-const FLANGE: Readonly<Record<string, number>> = {
-  'A2-4': 108,
-  'A2-5': 133.4,
-  'A2-6': 165.1,
-  'A2-8': 209.5,
-};
-
 const tilts = (row: Rotary): boolean => row.tilt !== null;
-const tiltGreatest = (row: Rotary): number => Math.max(...pair(row.tilt).map(Math.abs));
 
 /** What the slots see of the base: its extent across slots that run along X. */
 const acrossSlots = (row: Rotary, mounting: string): number =>
@@ -36,32 +27,6 @@ const holdOf = (row: Rotary, pitches: readonly number[]): Rotary => ({
 
 /** Geometry: what turns has to pass what stands. */
 const GEOMETRY: readonly Rule<Rotary>[] = [
-  {
-    says: 'the faceplate is no larger than the swing',
-    reason: 'the faceplate turns with the work',
-    source: 'geometry',
-    breaks: (row) => known(row.faceplate) > known(row.swing),
-    of: 'lapwing',
-    spoil: (row) => ({ ...row, swing: 160 }),
-  },
-  {
-    says: 'half the swing stays above the table',
-    reason: 'work on a level axis, or tilted to the side, must not meet the table',
-    source: 'geometry',
-    breaks: (row) =>
-      (!tilts(row) || tiltGreatest(row) >= 90) && known(row.swing) / 2 > known(row.centerHeight),
-    of: 'crake',
-    spoil: (row) => ({ ...row, swing: 420 }),
-  },
-  {
-    says: 'a full faceplate still tilts',
-    reason: 'the rim of the swing at the height of the faceplate lies within the radius that clears',
-    source: 'geometry',
-    breaks: (row) =>
-      tilts(row) && Math.hypot(known(row.swing) / 2, known(row.faceOffset)) > known(row.tiltClearRadius),
-    of: 'whimbrel',
-    spoil: (row) => ({ ...row, tiltClearRadius: 180 }),
-  },
   {
     says: 'the faceplate is sunk in a trunnion and stands proud on a single support',
     reason: 'a cradle carried at both ends brings the load near the axis, a single arm cannot',
@@ -144,14 +109,6 @@ const GEOMETRY: readonly Rule<Rotary>[] = [
     spoil: (row) => ({ ...row, height: 90 }),
   },
   {
-    says: 'the spindle nose is no larger than the faceplate',
-    reason: 'the flange of the nose is turned into it',
-    source: 'short-taper noses of ISO 702-1, flange diameters as printed in two workholding charts',
-    breaks: (row) => (FLANGE[row.nose] ?? 0) > known(row.faceplate),
-    of: 'twite',
-    spoil: (row) => ({ ...row, nose: 'A2-8' }),
-  },
-  {
     says: 'the bar that a collet indexer takes is at most a third of its swing',
     reason: 'collet, closer and bearing stand around the bar',
     source: COMMON_PRACTICE,
@@ -163,14 +120,6 @@ const GEOMETRY: readonly Rule<Rotary>[] = [
 
 /** Loads: what it carries, turns and holds belong together. */
 const LOADS: readonly Rule<Rotary>[] = [
-  {
-    says: 'no more is carried tilted than level',
-    reason: 'tilted, the load hangs on clamps and brake',
-    source: COMMON_PRACTICE,
-    breaks: ({ payload }) => known(payload.tilted) > known(payload.level),
-    of: 'plover',
-    spoil: (row) => ({ ...row, payload: { level: 20, tilted: 30 } }),
-  },
   {
     says: 'the rated tilting moment is the tilted payload at a height that the work can have',
     reason: 'moment = weight × distance of the center of mass from the tilt axis',

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { List } from '../../src/importing/fields/import-field.ts';
+import type { List } from '../../src/catalog/catalog.ts';
+
 import { FIELDS } from '../../src/importing/fields/index.ts';
 import { finishImport } from '../../src/importing/finish-import.ts';
 import { NO_MAP } from '../../src/importing/mapping/import-map.ts';

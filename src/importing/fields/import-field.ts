@@ -1,7 +1,5 @@
 import type { QuantityKind } from '../../quantities/kinds.ts';
 
-export type List = 'rotaries' | 'machines';
-
 /** What a cell of a column holds. */
 export type CellForm =
   /** `orNone`: "none" is an answer, written as null */

@@ -1,4 +1,5 @@
-import type { ImportField, List } from './import-field.ts';
+import type { List } from '../../catalog/catalog.ts';
+import type { ImportField } from './import-field.ts';
 import { MACHINE_FIELDS } from './machine-fields.ts';
 import { ROTARY_FIELDS } from './rotary-fields.ts';
 

@@ -1,5 +1,6 @@
+import type { List } from '../../catalog/catalog.ts';
 import type { SheetRow } from '../../documents/sheet-row.ts';
-import type { List } from '../fields/import-field.ts';
+
 import { sureColumn } from './guess-column.ts';
 
 /** Where the headings of a sheet stand, and what they are, column by column. */

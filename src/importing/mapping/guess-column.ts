@@ -1,7 +1,8 @@
+import type { List } from '../../catalog/catalog.ts';
 import { nearest } from '../../documents/nearest.ts';
 import type { QuantityKind } from '../../quantities/kinds.ts';
 import { UNITS, unitNamed } from '../../quantities/units.ts';
-import { type ImportField, kindOf, type List } from '../fields/import-field.ts';
+import { type ImportField, kindOf } from '../fields/import-field.ts';
 import { FIELDS } from '../fields/index.ts';
 import { headingWords, tellingWords, wordsKey } from './heading-words.ts';
 

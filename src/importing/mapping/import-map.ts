@@ -1,4 +1,4 @@
-import type { List } from '../fields/import-field.ts';
+import type { List } from '../../catalog/catalog.ts';
 
 /** What a column is. */
 export interface MappedColumn {

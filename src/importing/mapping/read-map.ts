@@ -1,3 +1,4 @@
+import type { List } from '../../catalog/catalog.ts';
 import { nearest } from '../../documents/nearest.ts';
 import { parseDocument } from '../../documents/parse-document.ts';
 import type { Path } from '../../documents/place.ts';
@@ -6,7 +7,7 @@ import { inOrder, type Problem, type Reading, withSchemaProblems } from '../../d
 import { type FaultAt, problemAt, schemaProblems } from '../../documents/problems-from-issues.ts';
 import { allowedForms } from '../../quantities/describe-fault.ts';
 import { unitNamed } from '../../quantities/units.ts';
-import { kindOf, type List } from '../fields/import-field.ts';
+import { kindOf } from '../fields/import-field.ts';
 import { FIELDS, fieldAt } from '../fields/index.ts';
 import type { ImportMap, MappedColumn } from './import-map.ts';
 import { MAP_SCHEMA } from './map-schema.ts';

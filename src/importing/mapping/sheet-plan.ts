@@ -1,5 +1,6 @@
+import type { List } from '../../catalog/catalog.ts';
 import type { SheetRow } from '../../documents/sheet-row.ts';
-import type { ImportField, List } from '../fields/import-field.ts';
+import type { ImportField } from '../fields/import-field.ts';
 import { fieldAt } from '../fields/index.ts';
 import { findHeadings, headingsIn } from './find-headings.ts';
 import { type ColumnGuess, guessColumn } from './guess-column.ts';

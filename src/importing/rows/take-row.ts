@@ -1,7 +1,7 @@
-import { FEATURES, MOUNTINGS } from '../../catalog/catalog.ts';
+import { FEATURES, type List, MOUNTINGS } from '../../catalog/catalog.ts';
 import { isTilting } from '../../catalog/tilting.ts';
 import type { SheetRow } from '../../documents/sheet-row.ts';
-import type { ImportField, List } from '../fields/import-field.ts';
+import type { ImportField } from '../fields/import-field.ts';
 import { FIELDS, fieldAt } from '../fields/index.ts';
 import type { ImportMap } from '../mapping/import-map.ts';
 import type { PlannedColumn, SheetPlan } from '../mapping/sheet-plan.ts';

@@ -1,4 +1,5 @@
-import type { List } from '../fields/import-field.ts';
+import type { List } from '../../catalog/catalog.ts';
+
 import type { CellValue } from './read-cell.ts';
 
 /** A value that was taken, and the cell that it comes from. */
