@@ -53,6 +53,14 @@ try {
         const { catalogImport } = await import('./commands/catalog-import.ts');
         return catalogImport(file, options);
       },
+      catalogNew: async (what, options) => {
+        const { catalogNew } = await import('./commands/catalog-new.ts');
+        return catalogNew(what, options);
+      },
+      catalogDiff: async (folders, options) => {
+        const { catalogDiffCommand } = await import('./commands/catalog-diff.ts');
+        return catalogDiffCommand(folders, options);
+      },
       catalogToCsv: async (folders, options) => {
         const { catalogToCsv } = await import('./commands/catalog-to-csv.ts');
         return catalogToCsv(folders, options);

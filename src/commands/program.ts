@@ -1,7 +1,8 @@
 import { Command, CommanderError, Option } from 'commander';
-import { nearest } from '../documents/nearest.ts';
 import { printable } from '../documents/printable.ts';
 import { UNUSABLE } from './outcome-codes.ts';
+import { catalogCommands } from './program-catalog.ts';
+import { refuseUnknownCommand, unitsOption } from './program-parts.ts';
 
 /** What a command line can ask for. Each gives the exit code. */
 export interface Commands {
@@ -9,6 +10,8 @@ export interface Commands {
   readonly decide: (file: string, options: Options) => Promise<number>;
   readonly catalogCheck: (folders: readonly string[], options: Options) => Promise<number>;
   readonly catalogImport: (file: string, options: Options) => Promise<number>;
+  readonly catalogNew: (what: string, options: Options) => Promise<number>;
+  readonly catalogDiff: (folders: readonly [string, string], options: Options) => Promise<number>;
   readonly catalogToCsv: (folders: readonly string[], options: Options) => Promise<number>;
   readonly verify: (file: string) => Promise<number>;
   readonly lesson: (name: string | undefined, options: Options) => Promise<number>;
@@ -37,6 +40,10 @@ export interface Options {
   readonly solutions?: string;
   readonly seed?: string;
   readonly variants?: string;
+  readonly seed?: number;
+  readonly variants?: number;
+  readonly class?: string;
+  readonly kind?: string;
 }
 
 export interface Usage {
@@ -91,7 +98,6 @@ const catalogOption = () =>
     '--catalog <dir>',
     'folder of a catalog; may be given several times (default: the demo)',
   ).argParser(collect);
-const unitsOption = () => new Option('--units <units>', 'units that are shown').choices(['mm', 'inch']);
 const asciiOption = () => new Option('--ascii', 'plain ASCII characters only');
 const colorOption = () => new Option('--color <when>', 'color').choices(['auto', 'always', 'never']);
 const inputOption = () => new Option('--no-input', 'never ask');
@@ -148,43 +154,6 @@ function commandLine(commands: Commands, version: string, finish: (code: number)
   return program;
 }
 
-function catalogCommands(program: Command, commands: Commands, finish: (code: number) => void): void {
-  const catalog = program
-    .command('catalog')
-    .description('work on catalogs')
-    .action((_options: Options, command: Command) => {
-      refuseUnknownCommand(command);
-      command.error('say what to do with the catalog: fivesides catalog check DIR…, or catalog import FILE');
-    });
-  catalog
-    .command('check')
-    .description('every problem of a catalog, and what its rows lack')
-    .argument('<dirs...>', 'folders of the catalog')
-    .action(async (folders: string[], options: Options) => {
-      finish(await commands.catalogCheck(folders, { ...program.opts<Options>(), ...options }));
-    });
-  catalog
-    .command('import')
-    .description('a table of rotaries or machines, as CSV or .xlsx, as a catalog')
-    .argument('<file>', 'the table, headings with their units first')
-    .allowExcessArguments(false)
-    .option('--map <file>', 'what columns are that nobody could guess; the first run writes it')
-    .option('--out <folder>', 'folder of the catalog (default: named after the table)')
-    .option('--overwrite', 'replace files of an import before')
-    .action(async (file: string, options: Options) => {
-      finish(await commands.catalogImport(file, { ...program.opts<Options>(), ...options }));
-    });
-  catalog
-    .command('to-csv')
-    .description('the rotaries and machines of a catalog as tables that import reads back')
-    .argument('<dirs...>', 'folders of the catalog')
-    .option('--out <folder>', 'folder of the tables (default: this one)')
-    .option('--overwrite', 'replace tables that are there')
-    .action(async (folders: string[], options: Options) => {
-      finish(await commands.catalogToCsv(folders, { ...program.opts<Options>(), ...options }));
-    });
-}
-
 function explainCommand(program: Command, commands: Commands, finish: (code: number) => void): void {
   program
     .command('explain')
@@ -219,16 +188,4 @@ function lessonCommand(program: Command, commands: Commands, finish: (code: numb
     .action(async (name: string | undefined, options: Options) => {
       finish(await commands.lesson(name, { ...program.opts<Options>(), ...options }));
     });
-}
-
-/** What runs without a further command is where a mistyped one ends up. */
-function refuseUnknownCommand(program: Command): void {
-  const [word] = program.args;
-  if (word === undefined) return;
-  const near = nearest(
-    word,
-    program.commands.map((each) => each.name()),
-  );
-  const hint = near === undefined ? '' : ` (did you mean ${near}?)`;
-  program.error(`there is no command "${word}"${hint}`);
 }

@@ -1,6 +1,7 @@
 import type { List } from '../catalog/catalog.ts';
 import type { Gap } from '../catalog/gaps.ts';
 import { quoted } from '../documents/printable.ts';
+import { describeProblem } from '../documents/problem.ts';
 
 import type { Imported } from './finish-import.ts';
 import type { PlannedColumn } from './mapping/sheet-plan.ts';
@@ -9,7 +10,7 @@ import type { CellFault } from './rows/taken-row.ts';
 
 /** What was taken of each sheet, what was left out, and what rows lack. */
 export function importSummary(file: string, imported: Imported): readonly string[] {
-  const { sheets, gaps, currencies } = imported;
+  const { sheets, gaps, currencies, doubts } = imported;
   return [
     ...sheets.flatMap((sheet) => sheetLines(file, sheet)),
     ...(currencies.length === 0
@@ -19,6 +20,12 @@ export function importSummary(file: string, imported: Imported): readonly string
       ? []
       : ['What rows lack, and the checks that stay open without it:', ...gaps.map(gapLine)]),
     ...silenceLine(imported),
+    ...(doubts.length === 0
+      ? []
+      : [
+          'Hard to believe, and taken as it stands; the cell is named behind the value in the file:',
+          ...doubts.map((doubt) => `  ${describeProblem(doubt)}`),
+        ]),
   ];
 }
 

@@ -1,5 +1,7 @@
-import type { Catalog, List } from '../catalog/catalog.ts';
+import type { List } from '../catalog/catalog.ts';
 import { type Gap, gapsOf } from '../catalog/gaps.ts';
+import { doubtsIn } from '../catalog/plausible/doubts-in.ts';
+import type { CatalogInFiles } from '../catalog/read.ts';
 import { asCatalog, readRows } from '../catalog/read-rows.ts';
 import { parseDocument } from '../documents/parse-document.ts';
 import { describeProblem, type Problem } from '../documents/problem.ts';
@@ -24,6 +26,8 @@ export interface Imported {
   readonly counts: Readonly<Record<List, number>>;
   readonly faults: readonly CellFault[];
   readonly gaps: readonly Gap[];
+  /** values that are hard to believe, by their place in the files */
+  readonly doubts: readonly Problem[];
   readonly currency: string | 'unknown';
   /** currencies that headings name, where they are several */
   readonly currencies: readonly string[];
@@ -50,6 +54,7 @@ export function finishImport(
   const named = currencies.length === 1 && only !== undefined ? only : 'unknown';
   const currency = map.currency === 'unknown' ? named : map.currency;
   const files = filesOf(file, map, settled.rows, currency);
+  const read = readBack(files);
   const counts = { rotaries: 0, machines: 0 };
   for (const { list } of settled.rows) counts[list] += 1;
   return {
@@ -60,7 +65,8 @@ export function finishImport(
     files,
     counts,
     faults: [...sheets.flatMap(({ faults }) => faults), ...settled.faults],
-    gaps: gapsOf(catalogOf(files)),
+    gaps: gapsOf(read.catalog),
+    doubts: doubtsIn(read),
     currency,
     currencies: currencies.length > 1 && map.currency === 'unknown' ? currencies : [],
     open: sheets.some(isOpen) || (currency === 'unknown' && sheets.some(hasPrices)),
@@ -106,14 +112,15 @@ function filesOf(
   });
 }
 
-function catalogOf(files: readonly CatalogFileText[]): Catalog {
-  const read = files.map(({ name, text }) => {
+function readBack(texts: readonly CatalogFileText[]): CatalogInFiles {
+  const read = texts.map(({ name, text }) => {
     const document = parseDocument(text, name);
     const rows = document.ok ? readRows({ file: name, document: document.value }) : document;
-    if (!rows.ok) throw new Error(`what was written cannot be read: ${firstOf(rows.problems)}`);
-    return rows.value;
+    if (!document.ok || !rows.ok)
+      throw new Error(`what was written cannot be read: ${firstOf(rows.ok ? [] : rows.problems)}`);
+    return { file: { file: name, document: document.value }, rows: rows.value };
   });
-  return asCatalog(read);
+  return { catalog: asCatalog(read.map(({ rows }) => rows)), files: read.map(({ file }) => file) };
 }
 
 const firstOf = ([first]: readonly Problem[]): string =>

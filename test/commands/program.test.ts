@@ -19,6 +19,8 @@ async function run(...argv: string[]) {
       decide: called('decide', 3),
       catalogCheck: called('check', 0),
       catalogImport: called('import', 0),
+      catalogNew: called('new', 0),
+      catalogDiff: called('diff', 0),
       catalogToCsv: called('to-csv', 0),
       verify: (file) => called('verify', 1)(file, {}),
       explain: called('explain', 0),
@@ -123,6 +125,28 @@ describe('what is asked for is run with its options, and gives its exit code', (
     expect((await run('catalog', 'check', 'a', 'b')).calls[0]?.slice(0, 2)).toEqual(['check', ['a', 'b']]);
   });
 
+  test('a row to fill in, and what two catalogs differ in', async () => {
+    const made = await run(
+      'catalog',
+      'new',
+      'rotary',
+      '--class',
+      'trunnion',
+      '--units',
+      'inch',
+      '--out',
+      'a.yaml',
+    );
+    expect(made.calls).toEqual([
+      ['new', 'rotary', { class: 'trunnion', units: 'inch', out: 'a.yaml', input: true }],
+    ]);
+    expect((await run('catalog', 'diff', 'a', 'b', '--format', 'json')).calls).toEqual([
+      ['diff', ['a', 'b'], { format: 'json', input: true }],
+    ]);
+    expect((await run('catalog', 'diff', 'a')).code).toBe(2);
+    expect((await run('catalog', 'new')).code).toBe(2);
+  });
+
   test('version and help', async () => {
     expect(await run('--version')).toMatchObject({ code: 0, printed: '1.2.3\n', calls: [], complaints: [] });
     const help = await run('--help');
@@ -171,6 +195,8 @@ test('a fault inside a command is not mistaken for a wrong command line', async 
     decide: failing,
     catalogCheck: failing,
     catalogImport: failing,
+    catalogNew: failing,
+    catalogDiff: failing,
     catalogToCsv: failing,
     verify: failing,
     explain: failing,

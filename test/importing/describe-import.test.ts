@@ -33,3 +33,15 @@ test('a table of which nothing is understood', () => {
     'list.csv: nothing says whether these are rotaries or machines: say so in the map.',
   ]);
 });
+
+test('what is hard to believe is told with its place in what is written, and is no fault', () => {
+  const taken = imported('Model | Type | Swing (mm) | Faceplate (mm)\nWren | trunnion | 180 | 320');
+  expect(taken.faults).toEqual([]);
+  const lines = importSummary('list.csv', taken);
+  const title = lines.indexOf(
+    'Hard to believe, and taken as it stands; the cell is named behind the value in the file:',
+  );
+  expect(lines.slice(title + 1)).toEqual([
+    '  rotaries.yaml:11:12: rotaries[wren].swing is 180 mm, and the faceplate is 320 mm, expected at least the faceplate: the faceplate turns with the work (geometry)',
+  ]);
+});

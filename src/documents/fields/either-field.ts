@@ -43,10 +43,10 @@ export function eitherField<Text = never, List = never, Group = never>(
     }
     return z.NEVER;
   });
-  return withJsonForm(field, () => ({
+  return withJsonForm(field, (noted) => ({
     description: means,
     anyOf: [
-      ...[text, list, map].flatMap((each) => (each === undefined ? [] : [jsonFormOf(each)])),
+      ...[text, list, map].flatMap((each) => (each === undefined ? [] : [jsonFormOf(each, noted)])),
       ...(orNull ? [{ type: 'null' }] : []),
     ],
   }));

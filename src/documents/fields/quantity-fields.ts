@@ -6,7 +6,7 @@ import { bareUnit } from '../../quantities/units.ts';
 import { quoted } from '../printable.ts';
 import { accepted, type Read, refused } from './fault.ts';
 import { absentField, optionalField, requiredField } from './field.ts';
-import type { JsonForm } from './json-form.ts';
+import { type FormNotes, type JsonForm, NOTES } from './json-form.ts';
 import {
   entries,
   type Pair,
@@ -114,7 +114,7 @@ function listOf<const Names extends readonly string[], Value>(
   type List = { readonly [Index in keyof Names]: Value | 'unknown' };
   const missing = names.map(() => 'unknown') as unknown as List;
   const list = { type: 'array', items, minItems: names.length, maxItems: names.length };
-  return optionalField<List>(missing, { ...described(of), anyOf: [list, UNKNOWN] }, (raw) => {
+  return optionalField<List>(missing, { ...described(of, names), anyOf: [list, UNKNOWN] }, (raw) => {
     if (raw === 'unknown') return accepted(missing);
     const expected = `expected ${names.length} numbers: ${names.join(', ')}`;
     if (!Array.isArray(raw)) return refused({ found: `is ${quoted(raw)}`, expected });
@@ -133,11 +133,15 @@ const orNone =
   (raw: unknown): Read<Value | null> =>
     raw === null || raw === 'none' ? accepted(null) : read(raw);
 
-function described({ kind, limits, means }: Quantified): { readonly description: string } {
+function described({ kind, units, limits, means }: Quantified, names?: readonly string[]): JsonForm {
   const bounds = describeLimits(telling(limits), kind);
   const [metric, inch] = [bareUnit(kind, 'mm').symbol, bareUnit(kind, 'inch').symbol];
   const bare = metric === inch ? '' : `a bare number is in ${metric}, in a file in inches in ${inch}`;
-  return { description: [means, bare, bounds].filter((clause) => clause !== '').join('; ') };
+  const notes: FormNotes = { means, unit: bareUnit(kind, units).symbol, bounds, ...(names && { names }) };
+  return {
+    description: [means, bare, bounds].filter((clause) => clause !== '').join('; '),
+    [NOTES]: notes,
+  };
 }
 
 /** A limit far beyond anything real only keeps nonsense out; it is not worth a word. */

@@ -111,6 +111,8 @@ export const MACHINE_VALUE_WORDS: Readonly<Record<string, ValueWords>> = {
   'blocks.aheadWithLookAhead': value('moves read ahead with look-ahead'),
   acceleration: value('acceleration', 'm/s²'),
   clearance: value('clearance additions'),
+  'clearance.adds': value('how much a clearance addition raises the nose', 'mm'),
+  'clearance.height': value('how much higher a clearance addition makes the machine', 'mm'),
   'clearance.price': value('price of a clearance addition', 'money'),
   footprint: value('footprint', 'mm'),
   'footprint[0]': value('width of the machine', 'mm'),

@@ -1,0 +1,118 @@
+import { type Catalog, FEATURES, type List, type Machine, type Rotary } from './catalog.ts';
+
+/** A value, unknown, none, or not there at all. */
+export type DiffValue = string | number | boolean | null;
+
+export interface ChangedValue {
+  /** within the row, e.g. `payload.tilted`, `source.date` */
+  readonly path: string;
+  /** in base units; null: there is none */
+  readonly before: DiffValue;
+  readonly after: DiffValue;
+}
+
+export interface RowDiff {
+  readonly list: List;
+  readonly id: string;
+  readonly change: 'added' | 'removed' | 'changed';
+  /** of a row that is there in both */
+  readonly values: readonly ChangedValue[];
+  /** of a row that is new: an id of the same values that is gone */
+  readonly renamedFrom?: string;
+}
+
+export interface CatalogDiff {
+  readonly format: 'fivesides-catalog-diff/1';
+  readonly currency: { readonly before: string; readonly after: string };
+  readonly rows: readonly RowDiff[];
+}
+
+/** Two values that are read from different units differ by rounding only. */
+const ROUNDING = 1e-9;
+
+/**
+ * What is otherwise in one catalog than in another: rows by their ids, values in base units, so that the same value in
+ * other units is no change. Where a row stands in its files does not count.
+ */
+export function catalogDiff(before: Catalog, after: Catalog): CatalogDiff {
+  return {
+    format: 'fivesides-catalog-diff/1',
+    currency: { before: before.currency, after: after.currency },
+    rows: [...listDiff('rotaries', before, after), ...listDiff('machines', before, after)],
+  };
+}
+
+function listDiff(list: List, before: Catalog, after: Catalog): readonly RowDiff[] {
+  const [old, now] = [valuesById(before[list]), valuesById(after[list])];
+  const gone = [...old].filter(([id]) => !now.has(id));
+  const removed = gone.map(([id]): RowDiff => ({ list, id, change: 'removed', values: [] }));
+  const others = [...now].flatMap(([id, values]): readonly RowDiff[] => {
+    const known = old.get(id);
+    if (known === undefined) {
+      const same = gone.find(([, each]) =>
+        changedValues(each, values).every(({ path }) => isOfNoThing(path)),
+      );
+      const renamed = same === undefined ? {} : { renamedFrom: same[0] };
+      return [{ list, id, change: 'added', values: [], ...renamed }];
+    }
+    const changed = changedValues(known, values);
+    return changed.length === 0 ? [] : [{ list, id, change: 'changed', values: changed }];
+  });
+  return [...others, ...removed];
+}
+
+/** What it is called and which paper says so is no value of the thing itself. */
+const isOfNoThing = (path: string): boolean => path === 'name' || path.startsWith('source.');
+
+type Values = ReadonlyMap<string, DiffValue>;
+
+const valuesById = (rows: readonly (Rotary | Machine)[]): ReadonlyMap<string, Values> =>
+  new Map(rows.map((row) => [row.id, valuesOf(row)]));
+
+/** The values of a row by their paths, in the order of the row. */
+function valuesOf({ id: _id, from, ...row }: Rotary | Machine): Values {
+  const { maker, document, date } = from;
+  const values = new Map<string, DiffValue>();
+  const collect = (path: string, value: unknown): void => {
+    if (Array.isArray(value)) for (const [at, each] of value.entries()) collect(`${path}[${at}]`, each);
+    else if (typeof value === 'object' && value !== null)
+      for (const [key, each] of Object.entries(value)) collect(path === '' ? key : `${path}.${key}`, each);
+    else if (value !== undefined) values.set(path, value as DiffValue);
+  };
+  collect('', row);
+  collect('source', { maker, document, date });
+  return values;
+}
+
+/** A range or a map that is not known stands for each of its values. */
+function valueAt(values: Values, path: string): DiffValue {
+  const own = values.get(path);
+  if (own !== undefined) return own;
+  for (let end = path.length; end > 0; end -= 1) {
+    if (path[end] !== '.' && path[end] !== '[') continue;
+    const around = values.get(path.slice(0, end));
+    if (around !== undefined) return around;
+  }
+  return null;
+}
+
+function changedValues(before: Values, after: Values): readonly ChangedValue[] {
+  const all = [...new Set([...after.keys(), ...before.keys()])];
+  const isSource = (path: string): boolean => path.startsWith('source.');
+  const paths = [...all.filter((path) => !isSource(path)), ...all.filter(isSource)];
+  // a whole that is not known on one side is told by its parts
+  const isWhole = (path: string) =>
+    paths.some((each) => each !== path && (each.startsWith(`${path}.`) || each.startsWith(`${path}[`)));
+  return paths
+    .filter((path) => !isWhole(path))
+    .map((path) => ({ path, before: valueAt(before, path), after: valueAt(after, path) }))
+    .filter((each) => !isSame(each.before, each.after));
+}
+
+function isSame(one: DiffValue, other: DiffValue): boolean {
+  if (typeof one !== 'number' || typeof other !== 'number') return one === other;
+  return Math.abs(one - other) <= ROUNDING * Math.max(Math.abs(one), Math.abs(other));
+}
+
+/** Whether null means, at this path, that something is not offered. Example: isOffer('features.spindleProbe') → true. */
+export const isOffer = (path: string): boolean => FEATURES.some((each) => path === `features.${each}`);
