@@ -12,7 +12,7 @@ rotaries:
   - { id: wren, name: Wren, class: single-axis, mass: 30, centerHeight: 120, swing: 200, hold: { axis-along-x: {} } }
   - { id: coot, name: Coot, class: trunnion, mass: 150, centerHeight: 180, faceOffset: -20, swing: 200 }
   - { id: emu, name: Emu, class: trunnion, base: { along: 700, across: 500, centerAlong: 350, centerAcross: 250 }, height: 500, mass: 900, centerHeight: 300, faceOffset: -40, swing: 400 }
-  - { id: rhea, name: Rhea, class: single-support, mass: 60, centerHeight: 700, faceOffset: 30, swing: 200 }
+  - { id: rhea, name: Rhea, class: single-support, base: { along: 400, across: 300, centerAlong: 150, centerAcross: 150 }, height: 800, mass: 60, centerHeight: 700, faceOffset: 30, swing: 200 }
   - { id: kiwi, name: Kiwi, class: trunnion, hold: {} }
   - { id: auk, name: Auk, class: trunnion }
 machines:

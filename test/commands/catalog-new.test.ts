@@ -27,6 +27,8 @@ const KINDS = [
   ...MACHINE_KINDS.map((each) => ['machine', 'machines', { kind: each }] as const),
 ];
 
+const CATALOG = demoCatalog();
+
 /** Rows of the demo as they are written, each with the units of its file. */
 const DEMO_ROWS = demoFiles()
   .filter((name) => !name.includes('answers'))
@@ -84,7 +86,7 @@ describe.each(KINDS)('a template for a %s, of %s, %o', (what, list, options) => 
       if (list === 'machines') document.deleteIn([list, 0, 'rotaryIncluded']);
       const read = readCatalog([folderWith({ 'a.yaml': String(document) })]);
       if (!read.ok) throw new Error(read.problems.map(describeProblem).join('\n'));
-      const demo = demoCatalog()[list].find(({ id }) => id === row.id);
+      const demo = CATALOG[list].find(({ id }) => id === row.id);
       const { from: _from, ...own } = read.value[list][0] ?? {};
       const { from: _there, ...theirs } = demo ?? {};
       expect({ ...own, rotaryIncluded: null }).toEqual({ ...theirs, rotaryIncluded: null });
