@@ -40,8 +40,6 @@ export interface Options {
   readonly solutions?: string;
   readonly seed?: string;
   readonly variants?: string;
-  readonly seed?: number;
-  readonly variants?: number;
   readonly class?: string;
   readonly kind?: string;
 }
