@@ -6,6 +6,9 @@ declare const FIVESIDES_VERSION: string;
 /** A fault of the program itself, not of what it was given. */
 const FAULT = 1;
 
+/** As where a file cannot be written. */
+const UNWRITTEN = 2;
+
 /** Gives the terminal back where it was taken over, so that what went wrong is seen. */
 let giveBack = (): void => undefined;
 
@@ -19,7 +22,10 @@ function fault(error: unknown): void {
 
 // Whoever reads from us may stop reading (`| head`), or close the terminal: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE' && error.code !== 'EIO') fault(error);
+  if (error.code === 'EPIPE' || error.code === 'EIO') return;
+  if (error.code !== 'ENOSPC') return fault(error);
+  process.stderr.write('fivesides: what was to be printed is not all there: the disk is full.\n');
+  process.exitCode = UNWRITTEN;
 });
 // Nothing can be said about it there, and saying it elsewhere would only fail again, without end.
 process.stderr.on('error', () => undefined);

@@ -4,13 +4,12 @@ import { join } from 'node:path';
 
 const REPOSITORY = join(import.meta.dirname, '..', '..');
 /** The program as it is shipped; `npm test` builds it before. */
-export const PROGRAM = join(REPOSITORY, 'dist', 'main.js');
-export const DEMO = join(REPOSITORY, 'catalog-demo');
+const PROGRAM = join(REPOSITORY, 'dist', 'main.js');
 if (!existsSync(PROGRAM)) throw new Error('build the program first: npm run build');
 
 const LONGEST_MS = 50_000;
 
-export interface Ran {
+interface Ran {
   readonly status: number | null;
   readonly stdout: string;
   readonly stderr: string;
@@ -30,13 +29,38 @@ export function shell(line: string, cwd: string, env: Readonly<Record<string, st
   return { status, stdout, stderr };
 }
 
-/** The program, running; its input stays open. */
-export function running(args: readonly string[], cwd: string) {
-  return spawn(process.execPath, [PROGRAM, ...args], {
+/** A program that asks; what it says can be waited for, and answered then. */
+export function talking(program: string, args: readonly string[], cwd: string) {
+  const child = spawn(process.execPath, [program, ...args], {
     cwd,
     env: { ...process.env, XDG_STATE_HOME: cwd },
-    stdio: ['pipe', 'pipe', 'pipe'],
+    timeout: LONGEST_MS,
+    killSignal: 'SIGKILL',
   });
+  let [stdout, stderr] = ['', ''];
+  let look = (): void => undefined;
+  child.stdout.on('data', (data: Buffer) => {
+    stdout += data.toString();
+    look();
+  });
+  child.stderr.on('data', (data: Buffer) => {
+    stderr += data.toString();
+  });
+  const ended = new Promise<Ran>((done) => {
+    child.on('close', (status) => done({ status, stdout, stderr }));
+  });
+  const heard = (words: string) =>
+    new Promise<void>((done) => {
+      look = () => (stdout.includes(words) ? done() : undefined);
+      look();
+    });
+  return {
+    /** Until it has said these words, or ended. */
+    said: (words: string) => Promise.race([heard(words), ended]),
+    /** All of these lines, and no more after them. */
+    answer: (lines: readonly string[]) => child.stdin.end(`${lines.join('\n')}\n`),
+    ended,
+  };
 }
 
 /** Why a line of bash cannot be run here, said in the name of a test; null: it can. */
