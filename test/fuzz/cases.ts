@@ -10,9 +10,9 @@ import { spoiled } from './spoil.ts';
 
 export const INPUTS: readonly FuzzedInput[] = [ANSWERS, CATALOG, SESSION, LESSON, IMPORT, TERMINAL];
 
-export const SEED = Number(process.env.FIVESIDES_SEED ?? 20_261_127);
+const SEED = Number(process.env.FIVESIDES_SEED ?? 20_261_127);
 /** Of all inputs together; `npm run long` runs a hundred thousand. */
-export const CASES = Number(process.env.FIVESIDES_CASES ?? 5000);
+const CASES = Number(process.env.FIVESIDES_CASES ?? 5000);
 
 export const countOf = ({ share }: FuzzedInput): number => Math.ceil((CASES * share) / 1000);
 
