@@ -80,3 +80,12 @@ function candidatesIn(catalog: Catalog): readonly Candidate[] {
   candidates.set(catalog, known);
   return known;
 }
+
+/** One arrangement judged to the end, by its id; null: the catalog has none such. */
+export function judgedAlone(answers: Answers, catalog: Catalog, id: string): Judged | null {
+  const candidate = candidatesIn(catalog).find((each) => each.id === id);
+  if (candidate === undefined) return null;
+  const { shop, world, casesOf } = atHand(answers, catalog);
+  const { fiveAxis } = familiesOf(answers.parts, shop, casesOf);
+  return judgeSetUp(world, setUpBest(world, candidate, fiveAxis), answers.shop.machine);
+}
