@@ -1,27 +1,21 @@
-import { existsSync, readdirSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
-import { catalogFiles, readCatalog } from '../catalog/read.ts';
-import { nearest } from '../documents/nearest.ts';
 import { printable } from '../documents/printable.ts';
-import { describeProblem } from '../documents/problem.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import { runKey } from '../teaching/lessons/kept-runs.ts';
 import { readLesson } from '../teaching/lessons/read-lesson.ts';
 import { LESSON_START } from '../teaching/lessons/run-lesson.ts';
-import { prepareLesson } from '../teaching/lessons/step-key.ts';
-import { demoCatalog } from './demo-catalog.ts';
 import { filePath } from './file-path.ts';
 import { keepLessonRun, lessonRunsFile, notLessonRuns, readLessonRuns } from './lesson-runs.ts';
 import { writeScores } from './lesson-scores.ts';
-import { sheetNumbers, variantsOf, writeSheets } from './lesson-sheets.ts';
+import { sheetNumbers, writeSheets } from './lesson-sheets.ts';
+import { fileOfLesson, lessonNames, type Opened, openLesson } from './open-lesson.ts';
 import { UNUSABLE } from './outcome-codes.ts';
 import { lessonShell } from './plain/lesson-shell.ts';
 import { columnsOf } from './plain/say.ts';
 import { typedLines } from './plain/typed-lines.ts';
+import { openPractice, type PracticeOptions } from './practice.ts';
 
-export interface LessonOptions {
-  readonly catalog?: readonly string[];
+export interface LessonOptions extends PracticeOptions {
   readonly ascii?: boolean;
   readonly units?: LengthUnits;
   /** under whose name points are kept */
@@ -31,8 +25,6 @@ export interface LessonOptions {
   /** files for paper: what is asked, and what comes out */
   readonly worksheet?: string;
   readonly solutions?: string;
-  readonly seed?: string;
-  readonly variants?: string;
   readonly overwrite?: boolean;
 }
 
@@ -44,19 +36,10 @@ export interface LessonAround {
   readonly env: Readonly<Record<string, string | undefined>>;
 }
 
-const lessonsFolder = (): string => join(demoCatalog(), 'lessons');
-
-/** Names of the lessons that come with the program. */
-const lessonNames = (): readonly string[] =>
-  readdirSync(lessonsFolder())
-    .filter((file) => file.endsWith('.yaml'))
-    .map((file) => file.slice(0, -'.yaml'.length))
-    .sort();
-
 /**
  * `fivesides lesson`: lists the lessons that come with the program; with a name, or a file of one's own, goes through it line
- * by line. With `--worksheet` and `--solutions` it is written for paper, with `--scores` the points that are kept as a table. Exit
- * code 0; 2 where there is no such lesson, or it cannot be used: one line per problem.
+ * by line. With `--practice` an exercise is drawn instead. With `--worksheet` and `--solutions` it is written for paper, with `--scores` the points
+ * that are kept as a table. Exit code 0; 2 where there is no such lesson, or it cannot be used: one line per problem.
  */
 export async function lessonCommand(
   name: string | undefined,
@@ -82,42 +65,27 @@ export async function lessonCommand(
     around.stderr.write(`${printable(says)}\n`);
     return ok ? 0 : UNUSABLE;
   }
+  const { practice } = options;
+  if (practice !== undefined && name !== undefined)
+    return complain([
+      `fivesides: an exercise has no further name: leave out "${name}", or --practice to go through that lesson.`,
+    ]);
   const onPaper = (options.worksheet ?? options.solutions) !== undefined;
-  if (name === undefined && onPaper)
-    return complain(['fivesides: say which lesson is to be written for paper; fivesides lesson lists all.']);
-  if (name === undefined) return listLessons(around);
-  const file = fileOf(name);
-  if (file === null) {
-    const meant = nearest(name, lessonNames());
-    const hint = meant === undefined ? '' : ` (did you mean ${meant}?)`;
-    return complain([`fivesides: there is no lesson "${name}"${hint}; fivesides lesson lists all.`]);
-  }
-  const given = options.catalog ?? [];
-  const folders = given.length === 0 ? [demoCatalog()] : given;
-  const catalog = readCatalog(folders);
-  const lesson = readLesson(file);
-  if (!catalog.ok || !lesson.ok)
-    return complain([catalog, lesson].flatMap((each) => (each.ok ? [] : each.problems)).map(describeProblem));
-  const ready = prepareLesson(lesson.value, catalog.value);
-  if (!ready.ok) return complain(ready.faults.map((fault) => `${file}: ${fault}`));
-  if (onPaper) {
-    const inputs = [file, ...folders.flatMap(catalogFiles)];
-    const numbers = sheetNumbers(options);
-    if (!numbers.ok) return complain([numbers.why]);
-    const written = writeSheets(
-      name,
-      variantsOf(ready, lesson.value, catalog.value),
-      { ...filesOf(options), ...numbers.value, units: options.units ?? 'mm' },
-      { inputs, overwrite: options.overwrite === true },
-      process.cwd(),
-    );
-    if (!written.ok) return complain(written.why);
-    for (const line of written.says) around.stderr.write(`${printable(line)}\n`);
-    return 0;
-  }
-  if (options.seed !== undefined || options.variants !== undefined)
+  if (practice === undefined && options.level !== undefined)
+    return complain(['fivesides: --level belongs to an exercise: say what it is about, with --practice.']);
+  if (practice === undefined && name === undefined)
+    return onPaper
+      ? complain(['fivesides: say which lesson is to be written for paper; fivesides lesson lists all.'])
+      : listLessons(around);
+  const opened =
+    practice === undefined ? openLesson(name ?? '', options.catalog ?? []) : openPractice(options);
+  if (!opened.ok) return complain(opened.problems);
+  if (onPaper) return sheets(opened, options, around);
+  if (options.variants !== undefined || (practice === undefined && options.seed !== undefined))
     return complain(['fivesides: --seed and --variants are for --worksheet and --solutions.']);
-  const key = runKey(name, learner);
+  if (opened.again !== null) around.stdout.write(`${printable(opened.again)}\n\n`);
+  const { ready } = opened;
+  const key = runKey(opened.name, learner);
   const told = new Set<string>();
   const tellOnce = (sentence: string): void => {
     if (!told.has(sentence)) around.stderr.write(`${printable(`fivesides: ${sentence}`)}\n`);
@@ -145,6 +113,32 @@ export async function lessonCommand(
   return 0;
 }
 
+/** Writes the lesson, or as many exercises as are asked for, for paper. */
+function sheets(
+  { paper, seed, another, inputs }: Extract<Opened, { ok: true }>,
+  options: LessonOptions,
+  { stderr }: LessonAround,
+): number {
+  const say = (lines: readonly string[]): void => {
+    for (const line of lines) stderr.write(`${printable(line)}\n`);
+  };
+  const numbers = sheetNumbers(options);
+  if (!numbers.ok) {
+    say([numbers.why]);
+    return UNUSABLE;
+  }
+  const drawn = seed === null ? numbers.value : { ...numbers.value, seed };
+  const written = writeSheets(
+    paper,
+    another,
+    { ...filesOf(options), ...drawn, units: options.units ?? 'mm' },
+    { inputs, overwrite: options.overwrite === true },
+    process.cwd(),
+  );
+  say(written.ok ? written.says : written.why);
+  return written.ok ? 0 : UNUSABLE;
+}
+
 const filesOf = ({ worksheet, solutions }: LessonOptions) => ({
   ...(worksheet === undefined ? {} : { worksheet }),
   ...(solutions === undefined ? {} : { solutions }),
@@ -156,16 +150,9 @@ const LONGEST_NAME = 80;
 const isName = (text: string): boolean =>
   text.trim() !== '' && text.length <= LONGEST_NAME && printable(text) === text;
 
-/** A file of one's own, or a lesson of the program by its name; null: there is none. */
-function fileOf(name: string): string | null {
-  if (/[\\/.]/.test(name)) return name;
-  const file = join(lessonsFolder(), `${name}.yaml`);
-  return existsSync(file) ? file : null;
-}
-
 function listLessons({ stdout }: LessonAround): number {
   for (const name of lessonNames()) {
-    const lesson = readLesson(join(lessonsFolder(), `${name}.yaml`));
+    const lesson = readLesson(fileOfLesson(name));
     stdout.write(printable(`${name.padEnd(NAME_WIDTH)}${lesson.ok ? lesson.value.title : ''}`));
     stdout.write('\n');
   }

@@ -38,7 +38,9 @@ export interface Options {
   readonly scores?: string;
   readonly worksheet?: string;
   readonly solutions?: string;
+  readonly practice?: string;
   readonly seed?: string;
+  readonly level?: string;
   readonly variants?: string;
   readonly class?: string;
   readonly kind?: string;
@@ -173,12 +175,14 @@ function lessonCommand(program: Command, commands: Commands, finish: (code: numb
     .description('a lesson: predict, reveal, why; lists all')
     .argument('[lesson]', 'its name in the list, or a file of your own')
     .allowExcessArguments(false)
+    .option('--practice <subject>', 'draws an exercise about a check, a stage, or a whole case')
+    .option('--level <1-3>', 'how near the line it is, 3 is nearest; usual: 1')
     .option('--learner <name>', 'whose points are kept, where several learn at one computer')
     .option('--scores <file>', 'write all points that are kept, as CSV')
     .option('--worksheet <file>', 'write it to be worked on paper, in Markdown')
     .option('--solutions <file>', 'write its key, every step with numbers')
     .option('--variants <number>', 'so many worksheets, each with numbers of its own')
-    .option('--seed <number>', 'which numbers, for a worksheet; left out: those of the lesson')
+    .option('--seed <number>', 'which numbers; left out: those of the lesson, or any exercise')
     .option('--overwrite', 'replace files that are there')
     .addOption(catalogOption())
     .addOption(asciiOption())

@@ -162,3 +162,43 @@ test.each(['', '  ', 'a\tb', 'a\u001b[2J'])('a learner without a name is told: %
   expect(complained).toContain('no name for a learner');
   expect(complained.trimEnd()).toBe(printable(complained.trimEnd()));
 });
+
+test('an exercise is drawn, gone through and kept, and the same again', async () => {
+  const options = { practice: 'collet', seed: '17', level: '2' };
+  const first = await run(undefined, ['hint', 'reveal', ''], fresh(), options);
+  expect(first.code).toBe(0);
+  expect(first.said).toContain('fivesides lesson --practice collet --seed 17 --level 2');
+  expect(first.said).toContain('STEP 1 OF');
+  const kept: unknown = JSON.parse(readFileSync(join(first.state, 'fivesides', 'lessons.json'), 'utf8'));
+  expect(kept).toMatchObject({ runs: { 'practice collet 17 level 2': { index: 1 } } });
+  expect((await run(undefined, ['hint', 'reveal', ''], fresh(), options)).said).toBe(first.said);
+});
+
+test('without a seed any is taken, and told', async () => {
+  const { said } = await run(undefined, ['quit'], fresh(), { practice: 'collet' });
+  expect(said).toMatch(/--practice collet --seed \d+ --level 1/);
+});
+
+test.each([
+  [undefined, { practice: 'colet' }, 'did you mean collet?'],
+  [undefined, { practice: 'collet', seed: '-1' }, '--seed takes a whole number'],
+  [undefined, { practice: 'collet', seed: '1e3' }, '--seed takes a whole number'],
+  [undefined, { practice: 'collet', level: '4' }, 'is no level: 1, 2, 3'],
+  ['reach', { practice: 'collet' }, 'leave out "reach"'],
+  [undefined, { practice: 'collet', variants: '0' }, '--variants takes a whole number'],
+  [undefined, { level: '3' }, '--practice'],
+] as const)('an exercise that is none is told: %s %j', async (name, options, told) => {
+  const { code, complained } = await run(name, [], fresh(), options);
+  expect(code).toBe(2);
+  expect(complained).toContain(told);
+});
+
+test('exercises for paper, each with its seed', async () => {
+  const folder = fresh();
+  const worksheet = join(folder, 'collet.md');
+  const options = { practice: 'collet', seed: '5', variants: '2', worksheet };
+  expect((await run(undefined, [], fresh(), options)).code).toBe(0);
+  const [first, second] = [5, 6].map((seed) => readFileSync(join(folder, `collet-${seed}.md`), 'utf8'));
+  expect(first).toContain('Exercise 5'.toLowerCase());
+  expect(second).not.toBe(first);
+});

@@ -137,7 +137,7 @@ function stationsOf(world: World, setUp: SetUp, covered: readonly FamilyVerdict[
 }
 
 /** Its own checks hold, so do the families it must hold, and enough hours are covered. */
-function passesWhen(
+export function passesWhen(
   own: readonly Outcome[],
   families: readonly FamilyVerdict[],
   coverage: Interval,

@@ -8,7 +8,7 @@ import type { Base } from './recipe.ts';
 import { onGrid, type Seeded } from './seeded.ts';
 
 /** Invented: what a shop that builds lock gates and sluices might cut. */
-export const PART_NAMES = [
+const PART_NAMES = [
   'Sluice bracket',
   'Gate roller',
   'Hinge block',
@@ -31,7 +31,7 @@ export function calmShop({ machine, rotary }: Candidate, draw: Seeded, base: Bas
   const shortest = draw.oneOf([60, 70, 80, 90]);
   const { row } = machine;
   const up = (value: number | 'unknown', share: number, step: number): number =>
-    value === 'unknown' ? 'unknown' as never : onGrid(Math.ceil((value * share) / step) * step);
+    value === 'unknown' ? ('unknown' as never) : onGrid(Math.ceil((value * share) / step) * step);
   const sum = (...all: readonly (number | 'unknown')[]): number =>
     all.reduce<number>((total, each) => total + (each === 'unknown' ? 0 : each), 0);
   const [width, depth, height] = row.footprint;
@@ -47,7 +47,7 @@ export function calmShop({ machine, rotary }: Candidate, draw: Seeded, base: Bas
     parts: [part],
     tools: {
       shortest,
-      longest: shortest + draw.oneOf([20, 30, 40, 50, 60]) + (base.longer ?? 0),
+      longest: shortest + draw.oneOf([30, 40, 50, 60]) + (base.longer ?? 0),
       largestCutter: draw.oneOf([12, 16, 20]),
     },
     shop: {
@@ -111,22 +111,43 @@ function calmPart(rotary: RotaryCase, draw: Seeded, { by, load = 0.4, tall: tall
   const room = Math.min(
     rotary.swing.low,
     level && rotary.gravity === 'tool' ? 2 * (rotary.centerHeight.low - 5) : rotary.tiltClearRadius.low * 1.3,
-    rotary.faceplate.low > 0 && Number.isFinite(rotary.faceplate.low) ? rotary.faceplate.low * 1.4 : Number.POSITIVE_INFINITY,
+    rotary.faceplate.low > 0 && Number.isFinite(rotary.faceplate.low)
+      ? rotary.faceplate.low * 1.4
+      : Number.POSITIVE_INFINITY,
   );
   const round = collet || draw.oneOf(['block', 'block', 'round']) === 'round';
   const step = room < 200 ? 2 : 5;
-  const diameter = collet ? Math.floor(rotary.collet.low * draw.oneOf([0.6, 0.7, 0.75])) : draw.share(room, 0.35, 0.5, step);
-  const size = [draw.share(room, 0.3, 0.42, step), draw.share(room, 0.25, 0.34, step), draw.share(room, 0.2, 0.34, step)] as const;
-  const length = collet ? onGrid(Math.ceil(diameter * draw.oneOf([1.1, 1.3]))) : draw.share(room, 0.2, 0.36, step);
+  const diameter = collet
+    ? Math.floor(rotary.collet.low * draw.oneOf([0.6, 0.7, 0.75]))
+    : draw.share(room, 0.35, 0.5, step);
+  const size = [
+    draw.share(room, 0.3, 0.42, step),
+    draw.share(room, 0.25, 0.34, step),
+    draw.share(room, 0.2, 0.34, step),
+  ] as const;
+  const length = collet
+    ? onGrid(Math.ceil(diameter * draw.oneOf([1.1, 1.3])))
+    : draw.share(room, 0.2, 0.36, step);
   const tall = round ? length : size[2];
   const wide = round ? diameter : Math.min(size[0], size[1]);
-  const holdingHeight = tallness !== undefined ? Math.round((room * tallness) / 5) * 5 : collet ? Math.ceil(diameter * 0.5) : level ? draw.share(room, 0.1, 0.2, 5) : draw.share(room, 0.12, 0.25, 5);
-  const fixture = collet ? Math.ceil(diameter * 1.5) : onGrid(Math.ceil((round ? diameter : Math.hypot(size[0], size[1])) / 5) * 5);
+  const holdingHeight =
+    tallness !== undefined
+      ? Math.round((room * tallness) / 5) * 5
+      : collet
+        ? Math.ceil(diameter * 0.5)
+        : level
+          ? draw.share(room, 0.1, 0.2, 5)
+          : draw.share(room, 0.12, 0.25, 5);
+  const fixture = collet
+    ? Math.ceil(diameter * 1.5)
+    : onGrid(Math.ceil((round ? diameter : Math.hypot(size[0], size[1])) / 5) * 5);
   const volume = round ? (Math.PI / 4) * diameter ** 2 * length : size[0] * size[1] * size[2];
   const stands = rotary.faceOffset.low + holdingHeight + tall / 2;
   const most = Math.min(
     rotary.payloadTilted.low * 0.5,
-    level ? Number.POSITIVE_INFINITY : (0.5 * rotary.tiltMoment.low) / (GRAVITY * Math.max(0.02, Math.abs(stands) / 1000)),
+    level
+      ? Number.POSITIVE_INFINITY
+      : (0.5 * rotary.tiltMoment.low) / (GRAVITY * Math.max(0.02, Math.abs(stands) / 1000)),
   );
   const material = 'aluminum-wrought' as const;
   const solid = volume * G_PER_MM3 * MATERIALS[material].density;
@@ -142,7 +163,7 @@ function calmPart(rotary: RotaryCase, draw: Seeded, { by, load = 0.4, tall: tall
     material,
     mass: tenth(Math.min(solid * 0.8, most * 0.4)),
     fill: 0.8,
-    approaches: (level ? ['around'] : ['top', 'sides']),
+    approaches: level ? ['around'] : ['top', 'sides'],
     bottom: false,
     motion: 'positional',
     depthTop: level ? 0 : depth,

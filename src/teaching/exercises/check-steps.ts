@@ -27,7 +27,8 @@ export function numberSteps({ check, part, worked }: Subject): readonly LessonSt
   if (worked === null) return [];
   const { formula, worked: way } = worked;
   const { unit } = formula;
-  if (unit === '') return [];
+  // axes and phases are counted at a glance
+  if (unit === '' || unit === 'axes') return [];
   const words = CHECK_WORDS[check];
   const isGiven = (name: string): boolean => formula.symbols.some(({ symbol }) => symbol === name);
   const inUnit = unit === 'money' ? '' : `, in ${unit}`;

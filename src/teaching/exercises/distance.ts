@@ -1,7 +1,7 @@
+import type { Interval } from '../../quantities/interval.ts';
 import type { EasingRule, Sense } from '../../rules/judging/check.ts';
 import type { Outcome } from '../../rules/judging/outcome.ts';
 import { evaluateSide } from '../../rules/judging/side.ts';
-import type { Interval } from '../../quantities/interval.ts';
 
 /**
  * How far a check is from the line between passing and failing, as a share of the larger of need and have. Of one that fails the

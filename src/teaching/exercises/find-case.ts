@@ -105,16 +105,22 @@ function tryOn<Found extends Probe>(
       recipe.tight === true && first.side === 'yes'
         ? lastThatHolds('longestTool', { answers: calm, probe: first }, rows, at)
         : { answers: calm, probe: first };
-    if (base.side === side && (line === 'rows' || suits(base.share)))
-      return found({ answers, probe: base }, null);
-    if (base.side === 'no') continue;
+    if (base.side === side && suits(base.share)) return found({ answers, probe: base }, null);
+    const byRows = line === 'rows' && base.side === side ? found({ answers, probe: base }, null) : null;
+    if (base.side === 'no') {
+      if (byRows !== null) return byRows;
+      continue;
+    }
     for (const key of draw.shuffled(recipe.moves)) {
       const walk = { side, most: BANDS[level][1], at };
       const moved =
         moveTo(key, answers, rows, { ...walk, suits }) ??
-        (line === 'rows' ? moveTo(key, answers, rows, { ...walk, suits: isOffTheLine }) : null);
+        (line === 'rows' && byRows === null
+          ? moveTo(key, answers, rows, { ...walk, suits: isOffTheLine })
+          : null);
       if (moved !== null) return found(moved, key);
     }
+    if (byRows !== null) return byRows;
   }
   return null;
 }

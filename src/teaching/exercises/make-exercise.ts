@@ -5,9 +5,10 @@ import { STAGES, type StageId } from '../../rules/stages/index.ts';
 import { checkExercise, type Drawn } from './check-exercise.ts';
 import type { MadeExercise } from './exercise.ts';
 import { seededBy } from './seeded.ts';
+import { WHOLE_CASE, wholeCaseExercise } from './whole-case.ts';
 
-/** Everything that an exercise can be about: checks, and stages, of which a check is drawn. */
-export const EXERCISE_SUBJECTS: readonly string[] = [...CHECK_IDS, ...STAGES];
+/** Everything that an exercise can be about: a whole case, checks, and stages, of which a check is drawn. */
+const EXERCISE_SUBJECTS: readonly string[] = [WHOLE_CASE, ...STAGES, ...CHECK_IDS];
 
 const isCheck = (about: string): about is CheckId => CHECK_IDS.some((id) => id === about);
 const isStage = (about: string): about is StageId => STAGES.some((id) => id === about);
@@ -18,6 +19,7 @@ const isStage = (about: string): about is StageId => STAGES.some((id) => id === 
  * Example: makeExercise('swing', { seed: 17, level: 2, catalog })
  */
 export function makeExercise(about: string, drawn: Drawn): MadeExercise {
+  if (about === WHOLE_CASE) return wholeCaseExercise(drawn);
   if (isCheck(about)) return checkExercise(about, drawn);
   if (isStage(about)) return stageExercise(about, drawn);
   const meant = nearest(about, EXERCISE_SUBJECTS);

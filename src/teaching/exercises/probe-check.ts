@@ -1,6 +1,8 @@
+import { ASSUMPTIONS } from '../../questions/assumptions.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
 import { type Outcome, passes } from '../../rules/judging/outcome.ts';
 import type { Judged } from '../../rules/weighing/judged.ts';
+import { passesTurned } from '../../rules/weighing/turned.ts';
 import { distanceToLine } from './distance.ts';
 import type { Probe } from './walk.ts';
 
@@ -9,7 +11,8 @@ export interface CheckProbe extends Probe {
 }
 
 /** Where a check stands, and whether all else holds. Null: it is not about this arrangement, or is open. */
-export function probedCheck({ own, families }: Judged, check: CheckId): CheckProbe | null {
+export function probedCheck(judged: Judged, check: CheckId): CheckProbe | null {
+  const { own, families } = judged;
   const all = [...own, ...families.flatMap(({ outcomes }) => outcomes)];
   const outcome = all.find((each) => each.check.id === check);
   if (outcome === undefined || outcome.comparison === null || outcome.verdict === 'open') return null;
@@ -17,6 +20,8 @@ export function probedCheck({ own, families }: Judged, check: CheckId): CheckPro
     outcome,
     side: passes(outcome.verdict) ? 'yes' : 'no',
     share: distanceToLine(outcome),
-    alone: all.every((each) => each.check.id === check || passes(each.verdict)),
+    alone:
+      all.every((each) => each.check.id === check || passes(each.verdict)) &&
+      passesTurned(judged, check, ASSUMPTIONS.leastCoverage.value) !== judged.passes,
   };
 }

@@ -52,3 +52,5 @@ export const BANDS: Readonly<Record<Level, readonly [least: number, most: number
 /** Whether there is a near on that side of the line. */
 export const lineOf = ({ line, onNo }: Recipe, side: Side): Recipe['line'] =>
   side === 'no' ? (onNo ?? line) : line;
+
+export const LEVELS = [1, 2, 3] as const satisfies readonly Level[];

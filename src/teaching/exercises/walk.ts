@@ -46,8 +46,8 @@ export function moveTo<Found extends Probe>(
     const probe = walk.at(moved);
     return probe === null ? null : { answers: moved, probe };
   };
-  for (const end of ends) {
-    const found = start === end ? null : toward(start, end, at, walk);
+  for (const [end, other] of [ends, ends.toReversed()] as readonly (readonly [number, number])[]) {
+    const found = start === end ? null : toward([start, end, other], at, walk);
     if (found !== null) return found;
   }
   return null;
@@ -82,7 +82,7 @@ export function lastThatHolds<Found extends Probe>(
     const middle = Math.trunc((low + high) / 2);
     const answers = grid.answersAt(middle);
     const probe = at(answers);
-    if (probe !== null && probe.alone && probe.side === 'yes') {
+    if (probe?.alone === true && probe.side === 'yes') {
       last = { answers, probe };
       low = middle;
     } else high = middle;
@@ -98,8 +98,7 @@ const FIRST_STRIDE = 0.05;
 
 /** In growing strides over the line, back to it in halves, and from there outward to the distance that is wanted. */
 function toward<Found extends Probe>(
-  start: number,
-  end: number,
+  [start, end, other]: readonly [start: number, end: number, other: number],
   at: At<Found>,
   { side, suits, most }: Walk<Found>,
 ): Moved<Found> | null {
@@ -127,9 +126,7 @@ function toward<Found extends Probe>(
     else far = middle;
   }
   const beyond = side !== first.probe.side;
-  return beyond
-    ? outward(far, way, end, at, fits, most)
-    : outward(near, -way, way > 0 ? -1e9 : 1e9, at, fits, most);
+  return beyond ? outward(far, way, end, at, fits, most) : outward(near, -way, other, at, fits, most);
 }
 
 const limited = (count: number, end: number, way: number): number =>

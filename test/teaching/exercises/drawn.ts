@@ -1,0 +1,109 @@
+import { expect } from 'vitest';
+import type { Answers } from '../../../src/questions/answers.ts';
+import { ASSUMPTIONS } from '../../../src/questions/assumptions.ts';
+import { NOT_SURE } from '../../../src/questions/ranges.ts';
+import { CHECK_IDS } from '../../../src/rules/checks/ids.ts';
+import { keysOf, numberAt } from '../../../src/rules/flips/value-at.ts';
+import { passes } from '../../../src/rules/judging/outcome.ts';
+import { judgedAlone } from '../../../src/rules/standing.ts';
+import { passesTurned } from '../../../src/rules/weighing/turned.ts';
+import { DRAWN_ANSWERS } from '../../../src/teaching/exercises/drawn-answers.ts';
+import type { Exercise } from '../../../src/teaching/exercises/exercise.ts';
+import { makeExercise } from '../../../src/teaching/exercises/make-exercise.ts';
+import { BANDS, type Level, lineOf } from '../../../src/teaching/exercises/recipe.ts';
+import { RECIPES } from '../../../src/teaching/exercises/recipes.ts';
+import { FULL_POINTS, LESSON_START, runLesson, scoreOf } from '../../../src/teaching/lessons/run-lesson.ts';
+import { prepareLesson } from '../../../src/teaching/lessons/step-key.ts';
+import { demoCatalog } from '../../catalog-demo/demo.ts';
+
+const catalog = demoCatalog();
+
+/** Of each check at each level; EXERCISES=8 makes more than a thousand of them. */
+export const SEEDS = Array.from({ length: Number(process.env.EXERCISES ?? 1) }, (_, seed) => seed);
+
+/** A share of all checks, so that several files run beside each other. */
+export const checksOfShare = (share: number, of: number) =>
+  CHECK_IDS.filter((_, index) => index % of === share);
+
+/** An exercise on the demo catalog; throws where there is none. */
+export function drawn(about: string, seed: number, level: Level): Exercise {
+  const made = makeExercise(about, { seed, level, catalog });
+  if (!made.ok) throw new Error(made.why);
+  return made.exercise;
+}
+
+/** All that must hold of an exercise about a check. */
+export function expectSound(exercise: Exercise): void {
+  const { lesson, check, side, level, share } = exercise;
+  if (check === null) throw new Error('no check');
+  const judged = judgedAlone(lesson.answers, exercise.catalog, lesson.on);
+  if (judged === null) throw new Error(`no arrangement ${lesson.on}`);
+  // it decides: what passes fails with its verdict turned, and the other way round
+  const turned = passesTurned(judged, check, ASSUMPTIONS.leastCoverage.value);
+  expect([judged.passes, turned]).toEqual(side === 'yes' ? ['yes', 'no'] : ['no', 'yes']);
+  const outcomes = [...judged.own, ...judged.families.flatMap((each) => each.outcomes)];
+  for (const each of outcomes) if (each.check.id !== check) expect(passes(each.verdict)).toBe(true);
+  if (lineOf(RECIPES[check], side) === 'number') {
+    const [least, most] = BANDS[level];
+    expect(share).toBeGreaterThanOrEqual(least);
+    expect(share).toBeLessThanOrEqual(most);
+  }
+  expectInRange(exercise);
+  expectSolvable(exercise);
+}
+
+/** What was moved stands on its grid and in its range; all other numbers of the part within what a small shop meets. */
+function expectInRange({ lesson: { answers }, moved }: Exercise): void {
+  if (moved !== null) {
+    const { of, path, least, most, step } = DRAWN_ANSWERS[moved];
+    const ground = { answers, catalog };
+    const keys = keysOf(of === 'part' ? `parts[${answers.parts[0]?.name}].${path}` : path, ground);
+    const value = keys === null ? null : numberAt(ground, keys);
+    expect(value).toBeGreaterThanOrEqual(least);
+    expect(value).toBeLessThanOrEqual(most);
+    expect(Math.abs(Number(value) / step - Math.round(Number(value) / step))).toBeLessThan(1e-6);
+  }
+  for (const [key, value] of numbersOf(answers)) {
+    const range = NOT_SURE[key];
+    expect.soft(value, key).toBeGreaterThanOrEqual(range.low);
+    expect.soft(value, key).toBeLessThanOrEqual(range.high);
+  }
+}
+
+function numbersOf({ parts: [part], tools, shop, money }: Answers) {
+  const all = [
+    ['parts.size', part?.size[0]],
+    ['parts.size', part?.size[1]],
+    ['parts.size', part?.size[2]],
+    ['parts.diameter', part?.diameter],
+    ['parts.length', part?.length],
+    ['parts.mass', part?.mass],
+    ['parts.holding.diameter', part?.holding.diameter],
+    ['parts.holding.height', part?.holding.height],
+    ['parts.eccentricity', part?.eccentricity],
+    ['parts.tolerance', part?.tolerance],
+    ['tools.shortest', tools.shortest],
+    ['tools.longest', tools.longest],
+    ['shop.ceiling', shop.ceiling],
+    ['shop.bay', shop.bay[0]],
+    ['shop.bay', shop.bay[1]],
+    ['money.budget', money.budget],
+  ] as const;
+  return all.flatMap(([key, value]) => (typeof value === 'number' ? [[key, value] as const] : []));
+}
+
+/** Prepared, and gone through with what comes out, for all of the points; each step has its words. */
+function expectSolvable({ lesson, catalog: rows, given }: Exercise): void {
+  const ready = prepareLesson(lesson, rows);
+  if (!ready.ok) throw new Error(ready.faults.join('\n'));
+  let run = LESSON_START;
+  for (const [index, key] of ready.keys.entries()) {
+    expect(lesson.steps[index]?.ask).not.toMatch(/undefined|NaN/);
+    const text = key.kind === 'choice' ? key.value : String(Number(key.value.toPrecision(6)));
+    run = runLesson(ready, run, { type: 'predict', text, units: 'mm' });
+    expect(run.feedback).toEqual({ kind: 'right', points: FULL_POINTS });
+    run = runLesson(ready, run, { type: 'next' });
+  }
+  expect(scoreOf(run).points).toBe(ready.keys.length * FULL_POINTS);
+  for (const { value } of given) expect(Number.isFinite(value)).toBe(true);
+}
