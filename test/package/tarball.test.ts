@@ -89,7 +89,7 @@ describe.each(NODES.map((node) => [versionOf(node), node]))('with Node %s', (_, 
     const { status, stderr, stdout } = spawnSync(
       node,
       [join(installed, 'dist', 'main.js'), '--plain', '--session', 'kept.json'],
-      { cwd: folder, input: 'mm\n', encoding: 'utf8', timeout: LONGEST_MS },
+      { cwd: folderWith({}), input: 'mm\n', encoding: 'utf8', timeout: LONGEST_MS },
     );
     expect({ status, stderr }).toEqual({ status: 4, stderr: '' });
     expect(stdout).toContain('kept.json');
