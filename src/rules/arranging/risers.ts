@@ -37,4 +37,4 @@ const inSteps = (short: readonly number[], { shop: { assume } }: Case): readonly
     .map((length) => Math.ceil(length / assume.riserStep - 1e-9) * assume.riserStep);
 
 /** A riser higher than this is a pedestal, not a plate (common practice, no source). */
-const THICKEST = 250;
+export const THICKEST = 250;

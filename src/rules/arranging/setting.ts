@@ -29,11 +29,11 @@ const CUBIC_MM_PER_CUBIC_M = 1e9;
 const NO_PRICE = known(0, 'price');
 const NO_SWAPS = known(0, 'swaps');
 
-const heightenedBy = ({ additions }: Setting): number =>
+export const heightenedBy = ({ additions }: Setting): number =>
   additions.reduce((sum, each) => sum + each.height, 0);
 
 /** Mass of a steel plate as large as the base (on its back: as the back), kg. */
-function plateMass({ rotary }: Candidate, thickness: number): Value {
+export function plateMass({ rotary }: Pick<Candidate, 'rotary'>, thickness: number): Value {
   if (thickness === 0) return known(0, 'plates.mass');
   const { axes, gravity, baseAlong, baseAcross, height } = rotary;
   const sides = axes === 1 && gravity === 'along' ? [height, baseAcross] : [baseAlong, baseAcross];

@@ -1,0 +1,97 @@
+import type { Check } from '../judging/check.ts';
+import type { Case } from '../judging/case.ts';
+import { freshMemo, type Memo } from '../judging/memo.ts';
+import { unlessBarred } from './barred.ts';
+import { addTo, type FamilyBits } from './family-bits.ts';
+import { type Half, openGround, openWithPart } from './open-ground.ts';
+import { acrossAll, type Three, threeOf } from './verdict-of.ts';
+
+/** What a check says of every row (a stand, or a machine), family by family: sets of families, row after row. */
+export interface HalfTable {
+  readonly check: Check;
+  readonly fails: Uint32Array;
+  readonly notSettled: Uint32Array;
+}
+
+/** One half in each way that it may stand. */
+interface Grounds {
+  readonly anyWay: Case;
+  readonly ways: readonly Case[];
+}
+
+/**
+ * Judges on each half those checks that read nothing of the other half. Which these are is found by trying: the other half
+ * may not be read. A check that reads it on one row is left out on all of them. About the arrangement itself: the first
+ * family's bit stands for it.
+ */
+export function halfTables(
+  halves: readonly Half[],
+  checks: readonly Check[],
+  bits: FamilyBits,
+): readonly HalfTable[] {
+  const made = new Map(checks.map((check) => [check, emptyTable(check, halves.length, bits)]));
+  let first: Memo | null = null;
+  halves.forEach((half, row) => {
+    const memo = memoBeside(first);
+    first ??= memo;
+    const grounds = groundsOf(half, memo);
+    for (const [check, table] of made)
+      if (!fillRow(table, row, grounds, bits)) made.delete(check);
+  });
+  return [...made.values()];
+}
+
+const emptyTable = (check: Check, rows: number, { words }: FamilyBits): HalfTable => ({
+  check,
+  fails: new Uint32Array(rows * words),
+  notSettled: new Uint32Array(rows * words),
+});
+
+/** What was worked out for parts alone is the same on every half; all else is of one half. */
+function memoBeside(first: Memo | null): Memo {
+  const memo = freshMemo();
+  if (first === null) return memo;
+  const ofParts = [...first.sides].filter(([side]) => side.of?.every((room) => room === 'part') === true);
+  return { ...memo, sides: new Map(ofParts), ids: first.ids };
+}
+
+/** The same memo serves all ways round: which way it stands is part of its keys. */
+export function groundsOf(half: Half, memo: Memo): Grounds {
+  if (half.stand === 'barred') {
+    const only = openGround({ ...half, turned: 'barred' }, memo);
+    return { anyWay: only, ways: [only] };
+  }
+  return {
+    anyWay: openGround({ ...half, turned: 'barred' }, memo),
+    ways: [false, true].map((turned) => openGround({ ...half, turned }, memo)),
+  };
+}
+
+function fillRow(table: HalfTable, row: number, grounds: Grounds, bits: FamilyBits): boolean {
+  const { check } = table;
+  const from = row * bits.words;
+  const note = (three: Three | null, index: number): boolean => {
+    if (three === 'fails') addTo(table.fails, from, index);
+    if (three === 'not settled') addTo(table.notSettled, from, index);
+    return three !== null;
+  };
+  if (check.about === 'arrangement') return note(onGrounds(check, grounds, [null]), 0);
+  return bits.families.every(({ cases }, index) => note(onGrounds(check, grounds, cases), index));
+}
+
+/** Over all kinds of a part, and both ways round where the check asks for it; null: it reads what may not be read. */
+export function onGrounds(
+  check: Check,
+  { anyWay, ways }: Grounds,
+  parts: readonly (FamilyBits['families'][number]['cases'][number] | null)[],
+): Three | null {
+  const on = (grounds: readonly Case[]): Three | null =>
+    unlessBarred(() =>
+      acrossAll(
+        grounds.flatMap((ground) =>
+          parts.map((part) => threeOf(check, part === null ? ground : openWithPart(ground, part))),
+        ),
+      ),
+    );
+  return on([anyWay]) ?? (ways.length > 1 ? on(ways) : null);
+}

@@ -1,0 +1,108 @@
+import type { Mounting } from '../../catalog/catalog.ts';
+import type { Interval } from '../../quantities/interval.ts';
+import { additionSets } from '../arranging/additions.ts';
+import { THICKEST } from '../arranging/risers.ts';
+import { BARE, heightenedBy, plateMass, raisedBy } from '../arranging/setting.ts';
+import type { Case, MachineCase, PartCase, PlaceCase, RotaryCase, ShopCase } from '../judging/case.ts';
+import { freshMemo, idOf, type Keys, type Memo } from '../judging/memo.ts';
+import { derived, known, type Value } from '../judging/value.ts';
+import { barred, refuse } from './barred.ts';
+
+/** A rotary as it is mounted. */
+export interface Stand {
+  readonly rotary: RotaryCase;
+  readonly mounting: Mounting;
+}
+
+/** What a check may be asked about without the other half: `barred` halves may not be read. */
+export interface Half {
+  readonly shop: ShopCase;
+  readonly stand: Stand | 'barred';
+  /** where the stand is barred, what of it is known all the same */
+  readonly standKind: Pick<RotaryCase, 'axes' | 'gravity'>;
+  readonly machine: MachineCase | 'barred';
+  readonly horizontal: boolean;
+  /** which way round it stands; barred: no check may ask */
+  readonly turned: boolean | 'barred';
+}
+
+/**
+ * A machine, a stand or both of them, in all settings at once: additions and plates are ranges from none to all that there
+ * is, and the place on the table may not be read. What fails here fails in every setting. What is worked out on it is kept
+ * in `memo`, which must be of this half alone.
+ */
+export function openGround(half: Half, memo: Memo = freshMemo()): Case {
+  const { shop, stand, machine, turned } = half;
+  const hasStand = stand !== 'barred';
+  const hasMachine = machine !== 'barred';
+  const thickest = Math.max(THICKEST, shop.assume.plateThickness);
+  return {
+    keys: keysOf(hasStand, hasMachine, turned),
+    memo,
+    shop,
+    machine: hasMachine ? machine : machineOfKind(half),
+    rotary: hasStand ? stand.rotary : barred<RotaryCase>({ ...half.standKind }),
+    get mounting() {
+      return hasStand ? stand.mounting : refuse();
+    },
+    part: null,
+    orientation: [],
+    withParts: new Map(),
+    raised: hasMachine ? ranging(raisedOn(machine).raised, 'clearance.raised') : barred<Value>(),
+    heightened: hasMachine ? ranging(raisedOn(machine).heightened, 'clearance.height') : barred<Value>(),
+    plateThickness: ranging({ low: 0, high: thickest }, 'plates.thickness'),
+    plateMass: hasStand ? platesOn(stand, thickest) : barred<Value>(),
+    place: barred<PlaceCase>(turned === 'barred' ? {} : { turned }),
+    price: barred<Value>(),
+    swaps: barred<Value>(),
+  };
+}
+
+const KEPT = 0;
+const NOT_KEPT = Number.NaN;
+
+function keysOf(hasStand: boolean, hasMachine: boolean, turned: Half['turned']): Keys {
+  const onStand = hasStand ? KEPT : NOT_KEPT;
+  const onMachine = hasMachine ? KEPT : NOT_KEPT;
+  return {
+    part: KEPT,
+    rotary: onStand,
+    mounting: onStand,
+    machine: onMachine,
+    additions: onMachine,
+    plates: onStand,
+    turn: turned === 'barred' ? NOT_KEPT : Number(turned),
+    place: NOT_KEPT,
+    price: NOT_KEPT,
+    swaps: NOT_KEPT,
+  };
+}
+
+/** Of a machine that may not be read, this is known all the same: how its spindle lies goes with how the rotary lies. */
+const machineOfKind = ({ horizontal }: Half): MachineCase =>
+  barred<MachineCase>({
+    builtIn: false,
+    row: barred<MachineCase['row']>({ spindle: horizontal ? 'horizontal' : 'vertical', builtIn: null }),
+  });
+
+function raisedOn(machine: MachineCase): { readonly raised: Interval; readonly heightened: Interval } {
+  const sets = additionSets({ machine }).map((additions) => ({ ...BARE, additions }));
+  return { raised: spanOf(sets.map(raisedBy)), heightened: spanOf(sets.map(heightenedBy)) };
+}
+
+const spanOf = (all: readonly number[]): Interval => ({ low: Math.min(...all), high: Math.max(...all) });
+
+function platesOn(stand: Stand, thickest: number): Value {
+  const most = plateMass(stand, thickest);
+  return derived({ low: 0, high: most.high }, 'plates.mass', [most]);
+}
+
+const ranging = (range: Interval, path: string): Value =>
+  range.low === range.high ? known(range.low, path) : derived(range, path, []);
+
+/** The same with a part on it. What may not be read of the ground may not be read of this either. */
+export const openWithPart = (ground: Case, part: PartCase): Case =>
+  Object.create(ground, {
+    part: { value: part },
+    keys: { value: { ...ground.keys, part: idOf(ground.memo, 'part', part.key) } },
+  }) as Case;

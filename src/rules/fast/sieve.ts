@@ -1,0 +1,100 @@
+import type { Interval } from '../../quantities/interval.ts';
+import type { Check } from '../judging/check.ts';
+import { STAGES } from '../stages/index.ts';
+import { costliestOf } from './costliest.ts';
+import { openGround } from './open-ground.ts';
+import { foundIn, pairLookup } from './pair-sets.ts';
+import { haveOn } from './pair-tables.ts';
+import { stageAt, stageSets } from './stage-sets.ts';
+import { kindOf, machineHalf, STAND_KINDS, type Tables } from './tables.ts';
+
+/** What the sieve says of a machine with a stand on it. */
+export interface Sifted {
+  /** the check that it cannot pass, whatever it is set up with; null: it may pass */
+  readonly drop: Check | null;
+  /** the families that fail in every setting; good until the next pair is looked at */
+  readonly fails: Uint32Array;
+}
+
+/** Looks at one pair after the other; all stands of a machine in a row are cheapest. */
+export type Sieve = (machine: number, stand: number) => Sifted;
+
+/**
+ * Which arrangements fail whatever is added and wherever they stand, by the tables alone. One that it lets through may fail
+ * all the same: it is judged by the plain judge. One that it drops is charged to the first stage after which it can no
+ * longer pass, and there to the check that costs most hours.
+ */
+export function sieveOf(tables: Tables): Sieve {
+  const { bits, stands, machines, pairs } = tables;
+  const { words, musts, hours } = bits;
+  const onStands = stageSets(tables.onStands, stands.length, words);
+  const onMachines = stageSets(tables.onMachines, machines.length * STAND_KINDS.length, words);
+  const ranked = pairs.filter(({ ofMachine }) => ofMachine);
+  const byStage = STAGES.map((_, stage) => ranked.filter(({ check }) => stageAt(check.stage) === stage));
+  const lookup = pairLookup(words);
+  const pairFails = ranked.map(() => new Uint32Array(words));
+  const sum = foundIn(words).fails;
+  const left = foundIn(words).fails;
+  const haves = havesBy(tables);
+  const costliest = costliestOf(tables, ranked);
+  const least = tables.shop.assume.leastCoverage;
+
+  const mayPass = (): boolean => {
+    for (let word = 0; word < words; word += 1) {
+      if (((sum[word] as number) & (musts[word] as number)) !== 0) return false;
+      left[word] = ~(sum[word] as number);
+    }
+    const possible = hours(left, 'high');
+    return possible > 0 && possible / (possible + hours(sum, 'low')) >= least - 1e-9;
+  };
+
+  return (machine, stand) => {
+    const row = machine * STAND_KINDS.length + kindOf(stands[stand] as Tables['stands'][number]);
+    const there = haves(row);
+    sum.fill(0);
+    for (let stage = 0; stage < STAGES.length; stage += 1) {
+      const standCell = stand * STAGES.length + stage;
+      const rowCell = row * STAGES.length + stage;
+      for (let word = 0; word < words; word += 1)
+        sum[word] =
+          (sum[word] as number) |
+          (onStands.families[standCell * words + word] as number) |
+          (onMachines.families[rowCell * words + word] as number);
+      for (const pair of byStage[stage] ?? []) {
+        const { fails } = lookup(pair, stand, there);
+        const kept = pairFails[ranked.indexOf(pair)] as Uint32Array;
+        for (let word = 0; word < words; word += 1) {
+          kept[word] = fails[word] as number;
+          sum[word] = (sum[word] as number) | (fails[word] as number);
+        }
+      }
+      const ownFails = onStands.own[standCell] === 1 || onMachines.own[rowCell] === 1;
+      if (ownFails || !mayPass()) {
+        const drop = costliest(stage, stand, row, pairFails);
+        if (drop !== null) return { drop, fails: sum };
+      }
+    }
+    return { drop: null, fails: sum };
+  };
+}
+
+/** What each have comes to on a machine with a kind of stand; the last row is kept, since stands come in a row. */
+function havesBy({ haves, machines, shop, pairs }: Tables): (row: number) => readonly Interval[] {
+  const ofMachines = new Set(pairs.filter(({ ofMachine }) => ofMachine));
+  let last = -1;
+  let found: readonly Interval[] = [];
+  return (row) => {
+    if (row === last || ofMachines.size === 0) return found;
+    const machine = machines[Math.floor(row / STAND_KINDS.length)];
+    const kind = STAND_KINDS[row % STAND_KINDS.length];
+    if (machine === undefined || kind === undefined) throw new Error(`no row ${row}`);
+    const ground = openGround(machineHalf(machine, kind, shop));
+    found = haves.sides.map((side) =>
+      side.of?.every((room) => room === 'machine') === true ? haveOn(side, ground) : UNBOUNDED,
+    );
+    last = row;
+    return found;
+  };
+}
+
+const UNBOUNDED: Interval = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };

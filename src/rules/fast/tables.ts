@@ -1,0 +1,117 @@
+import type { Catalog, Mounting } from '../../catalog/catalog.ts';
+import { MOUNTINGS } from '../../catalog/catalog.ts';
+import type { Family } from '../arranging/family.ts';
+import { CHECKS } from '../checks/index.ts';
+import { machineCase } from '../facts/machine-facts.ts';
+import { onItsBack, rotaryCase } from '../facts/rotary-facts.ts';
+import type { MachineCase, RotaryCase, ShopCase } from '../judging/case.ts';
+import type { Check } from '../judging/check.ts';
+import { freshMemo } from '../judging/memo.ts';
+import { bitsOf, type FamilyBits } from './family-bits.ts';
+import { groundsOf, type HalfTable, halfTables } from './half-tables.ts';
+import type { Half, Stand } from './open-ground.ts';
+import { type Haves, type PairCheck, pairCheck } from './pair-tables.ts';
+
+/** Kinds of stands that a machine is judged with apart: what their checks ask of a machine may differ. */
+export const STAND_KINDS = [
+  { axes: 1, gravity: 'tool' },
+  { axes: 2, gravity: 'tool' },
+  { axes: 1, gravity: 'along' },
+] as const satisfies readonly Pick<RotaryCase, 'axes' | 'gravity'>[];
+
+export const kindOf = ({ rotary }: Stand): number =>
+  STAND_KINDS.findIndex(({ axes, gravity }) => axes === rotary.axes && gravity === rotary.gravity);
+
+/** Everything that is worked out once for a market: what each check says of stands, of machines, and its ranked needs. */
+export interface Tables {
+  readonly bits: FamilyBits;
+  readonly shop: ShopCase;
+  /** machines with a table of their own to put a rotary on */
+  readonly machines: readonly MachineCase[];
+  readonly stands: readonly Stand[];
+  /** rows: stands */
+  readonly onStands: readonly HalfTable[];
+  /** rows: machine × kinds of stands + kind */
+  readonly onMachines: readonly HalfTable[];
+  readonly pairs: readonly PairCheck[];
+  readonly haves: Haves;
+  /** checks that neither hold apart nor are ranked: judged by the plain judge alone */
+  readonly rest: readonly Check[];
+}
+
+/** What the checks say is found from their declarations; none is named here. */
+export function tablesOf(
+  catalog: Pick<Catalog, 'machines' | 'rotaries'>,
+  families: readonly Family[],
+  shop: ShopCase,
+  checks: readonly Check[] = CHECKS,
+): Tables {
+  const bits = bitsOf(families);
+  const machines = catalog.machines
+    .filter(({ builtIn, kind }) => builtIn === null && kind !== 'five-axis')
+    .map(machineCase);
+  const stands = standsOf(catalog);
+  const halves = stands.map((stand) => standHalf(stand, shop));
+  const onStands = halfTables(halves, checks, bits);
+  const left = without(checks, onStands);
+  const onMachines = halfTables(
+    machines.flatMap((machine) => STAND_KINDS.map((kind) => machineHalf(machine, kind, shop))),
+    left,
+    bits,
+  );
+  const haves: Haves = { sides: [] };
+  const grounds = halves.map((half) => groundsOf(half, freshMemo()));
+  const pairs = without(left, onMachines).flatMap((check) => {
+    const made = pairCheck(check, grounds, bits, haves);
+    return made === null ? [] : [made];
+  });
+  return {
+    bits,
+    shop,
+    machines,
+    stands,
+    onStands,
+    onMachines,
+    pairs,
+    haves,
+    rest: without(without(left, onMachines), pairs),
+  };
+}
+
+const without = (checks: readonly Check[], made: readonly { readonly check: Check }[]): readonly Check[] =>
+  checks.filter((check) => !made.some((each) => each.check === check));
+
+/** Every rotary in each of its mountings, and on its back where it has one axis. */
+function standsOf({ rotaries, machines }: Pick<Catalog, 'machines' | 'rotaries'>): readonly Stand[] {
+  const onHorizontal = machines.some(({ spindle }) => spindle === 'horizontal');
+  return rotaries.map(rotaryCase).flatMap((rotary): readonly Stand[] => {
+    const mountings = MOUNTINGS.filter((each) => each.startsWith(rotary.axes === 2 ? 'tilt' : 'axis'));
+    const upright: Mounting = 'axis-along-y';
+    return [
+      ...mountings.map((mounting) => ({ rotary, mounting })),
+      ...(onHorizontal && rotary.axes === 1 ? [{ rotary: onItsBack(rotary), mounting: upright }] : []),
+    ];
+  });
+}
+
+export const standHalf = (stand: Stand, shop: ShopCase): Half => ({
+  shop,
+  stand,
+  standKind: stand.rotary,
+  machine: 'barred',
+  horizontal: stand.rotary.gravity !== 'tool',
+  turned: 'barred',
+});
+
+export const machineHalf = (
+  machine: MachineCase,
+  standKind: Half['standKind'],
+  shop: ShopCase,
+): Half => ({
+  shop,
+  stand: 'barred',
+  standKind,
+  machine,
+  horizontal: machine.row.spindle === 'horizontal',
+  turned: 'barred',
+});
