@@ -9,7 +9,7 @@ import { bounded } from './judging/value.ts';
 import { MONEY_FORMULAS } from './money/formulas.ts';
 import { stabilityOf } from './stability/stability-of.ts';
 import { byRotary } from './stages/by-rotary.ts';
-import { stageCounts } from './stages/counts.ts';
+import { countOf, stageCounts } from './stages/counts.ts';
 import { dropOf } from './stages/drop.ts';
 import { standingOf } from './standing.ts';
 import { argue, namedIn } from './weighing/argue.ts';
@@ -48,7 +48,7 @@ const MOST_RUNNERS_UP = 5;
  */
 export function decide(answers: Answers, catalog: Catalog, options: DecideOptions = {}): Decision {
   const standing = standingOf(answers, catalog);
-  const { shop, world, fiveAxis, threeAxis, judged, running, field, ranking, outcome } = standing;
+  const { shop, world, fiveAxis, threeAxis, judged, running, field, ranking, outcome, market } = standing;
   const undominated = new Set(field.map(({ id }) => id));
   // where nothing asks for five axes, nothing was missed
   const misses = fiveAxis.length === 0 ? [] : nearestMisses(judged, shop.assume.leastCoverage);
@@ -56,7 +56,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
   const dropped = ({ id }: Judged): Drop | null => drops.get(id) ?? null;
   const order = runnersInOrder(answers, shop.assume.band, running, ranking.winner);
   const winner = judged.find(({ id }) => id === ranking.winner) ?? null;
-  const argued = argue({ answers, shop, families: fiveAxis, judged, winner });
+  const argued = argue({ answers, shop, families: fiveAxis, judged, tables: standing.tables, winner });
   const worthReading = new Set([
     ...undominated,
     ...ranking.contenders,
@@ -73,6 +73,9 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
       : [...(outcome === 'open' ? [] : misses.map(({ id }) => id)), ...options.flips],
   );
   const reading = judged.filter(({ id }) => contenders.has(id));
+  const counts =
+    market?.counts ??
+    byRotary(judged.map((each) => ({ rotary: each.setUp.candidate.rotary.key, drop: dropped(each) })));
   return {
     format: 'fivesides-decision/1',
     inputs: {
@@ -99,11 +102,10 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
         options.traces !== false,
       ),
     ),
-    count: judged.length,
-    stages: stageCounts(judged.map(dropped)),
-    byRotary: byRotary(
-      judged.map((each) => ({ rotary: each.setUp.candidate.rotary.key, drop: dropped(each) })),
-    ),
+    count: countOf(counts),
+    market: market === null ? null : { looked: market.looked, behind: market.behind, unseen: market.unseen },
+    stages: stageCounts(counts),
+    byRotary: counts,
     envelope: envelopeOf(fiveAxis, catalog, shop.assume.kneeShare),
     hours: Object.fromEntries([...fiveAxis, ...threeAxis].map(({ name, hours }) => [name, bounded(hours)])),
     threeAxis: threeAxis.map(({ name }) => name),
@@ -118,7 +120,7 @@ export function decide(answers: Answers, catalog: Catalog, options: DecideOption
     singleLimits: outcome === 'none' ? singleLimits(judged, shop.assume.leastCoverage) : [],
     ...argued,
     features: winner === null ? [] : featuresOf(winner, answers, shop),
-    stability: options.ranges === true ? stabilityOf(standing, { answers, catalog }) : [],
+    stability: options.ranges === true && market === null ? stabilityOf(standing, { answers, catalog }) : [],
     unknowns: unknownsOf(
       reading.length > 0 ? reading : misses,
       contenders,

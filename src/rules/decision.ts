@@ -133,6 +133,16 @@ export interface SingleLimit {
   readonly lets: number;
 }
 
+/** Of a large catalog: what fails whatever is added is dropped by tables; these are the others. */
+export interface MarketCount {
+  /** judged one by one */
+  readonly looked: number;
+  /** may pass, but are surely behind one that was judged */
+  readonly behind: number;
+  /** were too many to be judged; one of them may be better */
+  readonly unseen: number;
+}
+
 export interface StageCount {
   readonly stage: StageId;
   readonly before: number;
@@ -223,6 +233,8 @@ export interface Decision {
   readonly arrangements: readonly Arrangement[];
   /** how many arrangements there are, listed or not */
   readonly count: number;
+  /** of a catalog too large to judge all of it one by one: null where all of them were */
+  readonly market: MarketCount | null;
   readonly stages: readonly StageCount[];
   /** what became of each rotary and built-in table over all machines and mountings */
   readonly byRotary: readonly RotaryCount[];

@@ -5,7 +5,11 @@ import { type Family, familiesOf } from './arranging/family.ts';
 import { keptSetUp } from './arranging/kept-set-up.ts';
 import type { World } from './arranging/setting.ts';
 import { setUpBest } from './arranging/setting-search.ts';
-import type { ShopCase } from './judging/case.ts';
+import { isMarket } from './fast/is-market.ts';
+import { judgeMarket, type MarketJudged } from './fast/judge-market.ts';
+import { judgedInFull } from './fast/judge-one.ts';
+import { candidatesNamed, tablesOfAll } from './fast/named.ts';
+import type { RotaryCase, ShopCase } from './judging/case.ts';
 import { atHand } from './kept-work.ts';
 import { unbeaten } from './weighing/dominance.ts';
 import { failsAsSetUp, type Judged, judgeSetUp } from './weighing/judged.ts';
@@ -28,6 +32,10 @@ export interface Standing {
   readonly field: readonly Ranked[];
   readonly ranking: Ranking;
   readonly outcome: 'recommended' | 'none' | 'open';
+  /** every rotary and built-in table that some arrangement has, each once */
+  readonly tables: readonly RotaryCase[];
+  /** what became of those of a large catalog that are not among `judged`; null: all are */
+  readonly market: Omit<MarketJudged, 'judged'> | null;
 }
 
 /** Whether both have the same outcome, and the same arrangements may win. */
@@ -36,6 +44,7 @@ export const isSameResult = (a: Standing, b: Standing): boolean =>
 
 /** How arrangements stand on these answers, each of them judged. */
 export function standingOf(answers: Answers, catalog: Catalog): Standing {
+  if (isMarket(catalog)) return marketStanding(answers, catalog);
   return standing(answers, catalog, (world, families, owned) =>
     candidatesIn(catalog).map((candidate) => judgeSetUp(world, setUpBest(world, candidate, families), owned)),
   );
@@ -49,6 +58,7 @@ export function standingOf(answers: Answers, catalog: Catalog): Standing {
  * that.
  */
 export function runningOf(answers: Answers, catalog: Catalog, among?: ReadonlySet<string>): Standing {
+  if (isMarket(catalog)) return marketStanding(answers, catalog, among);
   return standing(answers, catalog, (world, families, owned) =>
     candidatesIn(catalog).flatMap((candidate): readonly Judged[] => {
       if (among?.has(candidate.id) === false || surelyFails(world, candidate, families)) return [];
@@ -61,17 +71,43 @@ export function runningOf(answers: Answers, catalog: Catalog, among?: ReadonlySe
 function standing(
   answers: Answers,
   catalog: Catalog,
-  judge: (world: World, families: readonly Family[], owned: string) => readonly Judged[],
+  judge: (
+    world: World,
+    families: readonly Family[],
+    owned: string,
+  ) => readonly Judged[] | { readonly judged: readonly Judged[]; readonly market: Standing['market'] },
 ): Standing {
   const { shop, world, casesOf } = atHand(answers, catalog);
   const { fiveAxis, threeAxis } = familiesOf(answers.parts, shop, casesOf);
-  const judged = judge(world, fiveAxis, answers.shop.machine).toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const made = judge(world, fiveAxis, answers.shop.machine);
+  const { judged: unsorted, market } = 'judged' in made ? made : { judged: made, market: null };
+  const judged = unsorted.toSorted((a, b) => (a.id < b.id ? -1 : 1));
   const running = judged.filter(({ passes }) => passes !== 'no').map((each) => rankedOf(each, shop));
   const field = unbeaten(running);
   const ranking = rankBy(answers.matters, shop.assume.band, field);
   const outcome = running.length === 0 ? 'none' : ranking.winner === null ? 'open' : 'recommended';
-  return { shop, world, fiveAxis, threeAxis, judged, running, field, ranking, outcome };
+  const tables = market === null ? tablesIn(judged) : tablesOfAll(catalog);
+  return { shop, world, fiveAxis, threeAxis, judged, running, field, ranking, outcome, tables, market };
 }
+
+/** The same of a catalog too large to judge all of it; `among`: only these. */
+function marketStanding(answers: Answers, catalog: Catalog, among?: ReadonlySet<string>): Standing {
+  return standing(answers, catalog, (world, families, owned) => {
+    const bench = { shop: world.shop, families, owned, memo: world.memo };
+    if (among !== undefined) {
+      const judged = candidatesNamed(catalog, among).map((each) => judgedInFull(bench, each));
+      return { judged: judged.filter(({ passes }) => passes !== 'no'), market: NOBODY_ELSE };
+    }
+    const { judged, ...market } = judgeMarket(bench, world, catalog, answers);
+    return { judged, market };
+  });
+}
+
+const NOBODY_ELSE = { counts: [], looked: 0, behind: 0, unseen: 0 };
+
+const tablesIn = (judged: readonly Judged[]): readonly RotaryCase[] => [
+  ...new Map(judged.map(({ setUp: { candidate } }) => [candidate.rotary.key, candidate.rotary])).values(),
+];
 
 const candidates = new WeakMap<Catalog, readonly Candidate[]>();
 

@@ -187,6 +187,7 @@ export function fixtureDecision({
     contenders: outcome === 'open' ? ['rowan+bittern/tilt-along-y'] : [],
     arrangements: fixtureArrangements(hinge, valve),
     count: 84,
+    market: null,
     stages: [
       { stage: 'envelope', before: 84, after: 37, dropped: { swing: 41, payload: 6 } },
       { stage: 'rotary-class', before: 37, after: 30, dropped: { 'tilt-range': 7 } },

@@ -9,7 +9,9 @@ import type { InPlay } from './setting-score.ts';
  * Subsets of what the machine offers, at most one of a kind, fewest and lowest first. They move the nose away from the
  * table, which on a horizontal spindle is not where it wants room: there none is tried.
  */
-export function additionSets({ machine }: Pick<Candidate, 'machine'>): readonly (readonly ClearanceAddition[])[] {
+export function additionSets({
+  machine,
+}: Pick<Candidate, 'machine'>): readonly (readonly ClearanceAddition[])[] {
   const sets: ClearanceAddition[][] = [[]];
   if (machine.row.spindle === 'horizontal') return sets;
   for (const each of machine.row.clearance) {

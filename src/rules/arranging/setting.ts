@@ -41,7 +41,8 @@ export function plateMass({ rotary }: Pick<Candidate, 'rotary'>, thickness: numb
     sides,
     ([along = 0, across = 0]) => (along * across * thickness * STEEL) / CUBIC_MM_PER_CUBIC_M,
   );
-  return derived(mass, 'plates.mass', sides);
+  // nothing times anything is no number: a plate weighs something
+  return derived({ low: Math.max(0, mass.low), high: mass.high }, 'plates.mass', sides);
 }
 
 /** The same rotary under another gravity is another one to whatever is kept. */

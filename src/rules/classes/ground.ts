@@ -18,16 +18,14 @@ export interface ClassGround {
   readonly tables: readonly RotaryCase[];
 }
 
-/** The ground for one class; `judged` holds the arrangements of every class. */
+/** The ground for one class; `all` holds the arrangements and the tables of every class. */
 export function groundFor(
   ofClass: Class,
   answers: Answers,
   shop: ShopCase,
   families: readonly Family[],
-  judged: readonly Judged[],
+  all: { readonly judged: readonly Judged[]; readonly tables: readonly RotaryCase[] },
 ): ClassGround {
-  const own = judged.filter(({ setUp }) => setUp.candidate.rotary.class === ofClass);
-  const tables = new Map(own.map(({ setUp }) => [setUp.candidate.rotary.key, setUp.candidate.rotary]));
   return {
     class: ofClass,
     answers,
@@ -38,7 +36,7 @@ export function groundFor(
       if (part === undefined) throw new Error(`no part ${family.name}`);
       return part;
     },
-    judged: own,
-    tables: [...tables.values()],
+    judged: all.judged.filter(({ setUp }) => setUp.candidate.rotary.class === ofClass),
+    tables: all.tables.filter((each) => each.class === ofClass),
   };
 }

@@ -1,5 +1,5 @@
-import type { Check } from '../judging/check.ts';
 import type { Case } from '../judging/case.ts';
+import type { Check } from '../judging/check.ts';
 import { freshMemo, type Memo } from '../judging/memo.ts';
 import { unlessBarred } from './barred.ts';
 import { addTo, type FamilyBits } from './family-bits.ts';
@@ -14,7 +14,7 @@ export interface HalfTable {
 }
 
 /** One half in each way that it may stand. */
-interface Grounds {
+export interface Grounds {
   readonly anyWay: Case;
   readonly ways: readonly Case[];
 }
@@ -22,12 +22,13 @@ interface Grounds {
 /**
  * Judges on each half those checks that read nothing of the other half. Which these are is found by trying: the other half
  * may not be read. A check that reads it on one row is left out on all of them. About the arrangement itself: the first
- * family's bit stands for it.
+ * family's bit stands for it. `beside`: what else is worked out on each half, while all of it is at hand.
  */
 export function halfTables(
   halves: readonly Half[],
   checks: readonly Check[],
   bits: FamilyBits,
+  beside: (grounds: Grounds, row: number, isMade: (check: Check) => boolean) => void = () => {},
 ): readonly HalfTable[] {
   const made = new Map(checks.map((check) => [check, emptyTable(check, halves.length, bits)]));
   let first: Memo | null = null;
@@ -35,8 +36,8 @@ export function halfTables(
     const memo = memoBeside(first);
     first ??= memo;
     const grounds = groundsOf(half, memo);
-    for (const [check, table] of made)
-      if (!fillRow(table, row, grounds, bits)) made.delete(check);
+    for (const [check, table] of made) if (!fillRow(table, row, grounds, bits)) made.delete(check);
+    beside(grounds, row, (check) => made.has(check));
   });
   return [...made.values()];
 }

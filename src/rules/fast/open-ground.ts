@@ -100,9 +100,12 @@ function platesOn(stand: Stand, thickest: number): Value {
 const ranging = (range: Interval, path: string): Value =>
   range.low === range.high ? known(range.low, path) : derived(range, path, []);
 
-/** The same with a part on it. What may not be read of the ground may not be read of this either. */
-export const openWithPart = (ground: Case, part: PartCase): Case =>
-  Object.create(ground, {
-    part: { value: part },
-    keys: { value: { ...ground.keys, part: idOf(ground.memo, 'part', part.key) } },
-  }) as Case;
+/** The same with a part on it, made once. What may not be read of the ground may not be read of this either. */
+export function openWithPart(ground: Case, part: PartCase): Case {
+  const known = ground.withParts.get(part);
+  if (known !== undefined) return known;
+  const keys = { ...ground.keys, part: idOf(ground.memo, 'part', part.key) };
+  const made = Object.create(ground, { part: { value: part }, keys: { value: keys } }) as Case;
+  ground.withParts.set(part, made);
+  return made;
+}

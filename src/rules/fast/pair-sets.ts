@@ -21,7 +21,9 @@ export const foundIn = (words: number): Found => ({
 });
 
 /** Looks up which families of a stand fail a pair check on these haves. */
-export function pairLookup(words: number): (of: PairCheck, stand: number, haves: readonly Interval[]) => Found {
+export function pairLookup(
+  words: number,
+): (of: PairCheck, stand: number, haves: readonly Interval[]) => Found {
   const out = foundIn(words);
   const scratch: Scratch = { layer: foundIn(words), comparison: foundIn(words), eased: foundIn(words) };
   return (of, stand, haves) => {

@@ -4,6 +4,7 @@ import type { Check, Comparison, EasingRule, Sense } from '../judging/check.ts';
 import { evaluateSide, type Side } from '../judging/side.ts';
 import { barred, unlessBarred } from './barred.ts';
 import type { FamilyBits } from './family-bits.ts';
+import type { Grounds } from './half-tables.ts';
 import { openWithPart } from './open-ground.ts';
 import { type Ranked, type Ranks, ranksOf } from './ranks.ts';
 
@@ -38,46 +39,60 @@ export interface Haves {
   readonly sides: Side[];
 }
 
-interface Usable {
-  readonly comparison: Comparison;
-  readonly at: number;
+/** The ranked checks, filled stand after stand. */
+export interface PairsInWork {
+  readonly fill: (grounds: Grounds, stand: number, isMade: (check: Check) => boolean) => void;
+  readonly pairs: () => readonly PairCheck[];
 }
 
 /**
- * The comparisons of a check whose needs read nothing of the machine, and whose haves read nothing of the part or of the
- * place. Null: there is none. `grounds`: of each stand, any way round and both.
+ * The checks whose needs read nothing of the machine, and whose haves read nothing of the part or of the place; of a check the
+ * comparisons of which this is so. Which those are is known once the first stand was tried.
  */
-export function pairCheck(
-  check: Check,
-  grounds: readonly { readonly anyWay: Case; readonly ways: readonly Case[] }[],
-  bits: FamilyBits,
-  haves: Haves,
-): PairCheck | null {
-  const { comparisons } = check;
-  if (check.about !== 'part' || typeof comparisons === 'function' || check.advisory !== undefined) return null;
-  const usable = comparisons.flatMap((comparison, at): readonly Usable[] =>
-    comparison.meets === undefined && sidesOf(comparison).every(({ have }) => isLookedUp(have))
-      ? [{ comparison, at }]
-      : [],
-  );
-  const made = usable.flatMap(({ comparison }) => {
-    const layers = unlessBarred(() =>
-      grounds.map((each) => layersOn(check, comparison, each, bits, haves)),
+export function pairsInWork(checks: readonly Check[], bits: FamilyBits, haves: Haves): PairsInWork {
+  const work = new Map<Check, Map<Comparison, (readonly PairComparison[])[]>>();
+  for (const check of checks) {
+    const { comparisons } = check;
+    if (check.about !== 'part' || typeof comparisons === 'function' || check.advisory !== undefined) continue;
+    const usable = comparisons.filter(
+      (each) => each.meets === undefined && sidesOf(each).every(({ have }) => isLookedUp(have)),
     );
-    return layers === null ? [] : [layers];
-  });
-  if (made.length === 0) return null;
-  const depth = Math.max(...made.map(([stand]) => stand?.length ?? 0));
+    work.set(check, new Map(usable.map((each) => [each, []])));
+  }
+  return {
+    fill: (grounds, _, isMade) => {
+      for (const [check, ranked] of work) {
+        if (isMade(check)) continue;
+        for (const [comparison, stands] of ranked) {
+          const layers = unlessBarred(() => layersOn(check, comparison, grounds, bits, haves));
+          if (layers === null) ranked.delete(comparison);
+          else stands.push(layers);
+        }
+        if (ranked.size === 0) work.delete(check);
+      }
+    },
+    pairs: () => [...work].map(([check, ranked]) => pairOf(check, ranked)),
+  };
+}
+
+function pairOf(
+  check: Check,
+  ranked: ReadonlyMap<Comparison, readonly (readonly PairComparison[])[]>,
+): PairCheck {
+  const made = [...ranked.values()];
+  const stands = made[0]?.length ?? 0;
+  const depth = Math.max(0, ...made.map(([first]) => first?.length ?? 0));
   return {
     check,
-    whole: made.length === comparisons.length,
-    ofMachine: usable.every(({ comparison }) =>
-      sidesOf(comparison).every(({ have }) => have.of?.every((room) => room === 'machine') === true),
+    whole: typeof check.comparisons !== 'function' && made.length === check.comparisons.length,
+    ofMachine: [...ranked.keys()].every((comparison) =>
+      sidesOf(comparison).every(({ have }) => isOfMachine(have)),
     ),
-    layers: grounds.map((_, stand) =>
+    layers: Array.from({ length: stands }, (_, stand) =>
       Array.from({ length: depth }, (__, layer) =>
         made.flatMap((each) => {
           const on = each[stand] ?? [];
+          // a comparison that does not ask which way round has half as many layers: they come round again
           const found = on[layer % Math.max(1, on.length)];
           return found === undefined ? [] : [found];
         }),
@@ -85,6 +100,9 @@ export function pairCheck(
     ),
   };
 }
+
+/** Takes a have the machine alone? */
+export const isOfMachine = ({ of }: Side): boolean => of?.every((room) => room === 'machine') === true;
 
 const sidesOf = ({ need, have, easings }: Comparison): readonly { need: Side; have: Side }[] => [
   { need, have },
@@ -105,7 +123,7 @@ export const haveOn = (side: Side, ground: Case): Interval =>
 function layersOn(
   check: Check,
   comparison: Comparison,
-  { anyWay, ways }: { readonly anyWay: Case; readonly ways: readonly Case[] },
+  { anyWay, ways }: Grounds,
   bits: FamilyBits,
   haves: Haves,
 ): readonly PairComparison[] {
@@ -123,9 +141,7 @@ function layersIn(
   const kinds = Math.max(1, ...families.map(({ cases }) => cases.length));
   return ways.flatMap((ground) =>
     Array.from({ length: kinds }, (_, kind): PairComparison => {
-      const cases = families.map(({ cases }) =>
-        openWithPart(ground, (cases[kind] ?? cases[0]) as PartCase),
-      );
+      const cases = families.map(({ cases }) => openWithPart(ground, (cases[kind] ?? cases[0]) as PartCase));
       const counts = (of: Case): boolean =>
         check.applies(of) && (comparison.when === undefined || comparison.when(of));
       const counted = cases.flatMap((of, family) => (counts(of) ? [{ of, family }] : []));
@@ -155,7 +171,8 @@ function helpedBy(
 ): Uint32Array {
   const set = new Uint32Array(words);
   for (const { of, family } of counted)
-    if (when === undefined || when(of)) set[family >>> 5] = ((set[family >>> 5] ?? 0) | (1 << (family & 31))) >>> 0;
+    if (when === undefined || when(of))
+      set[family >>> 5] = ((set[family >>> 5] ?? 0) | (1 << (family & 31))) >>> 0;
   return set;
 }
 

@@ -4,7 +4,7 @@ import { STAGES } from '../stages/index.ts';
 import { costliestOf } from './costliest.ts';
 import { openGround } from './open-ground.ts';
 import { foundIn, pairLookup } from './pair-sets.ts';
-import { haveOn } from './pair-tables.ts';
+import { haveOn, isOfMachine } from './pair-tables.ts';
 import { stageAt, stageSets } from './stage-sets.ts';
 import { kindOf, machineHalf, STAND_KINDS, type Tables } from './tables.ts';
 
@@ -78,21 +78,24 @@ export function sieveOf(tables: Tables): Sieve {
   };
 }
 
-/** What each have comes to on a machine with a kind of stand; the last row is kept, since stands come in a row. */
+/** What each have comes to on a machine with a kind of stand; of the machine in hand they are kept. */
 function havesBy({ haves, machines, shop, pairs }: Tables): (row: number) => readonly Interval[] {
-  const ofMachines = new Set(pairs.filter(({ ofMachine }) => ofMachine));
-  let last = -1;
-  let found: readonly Interval[] = [];
+  const none = !pairs.some(({ ofMachine }) => ofMachine);
+  let inHand = -1;
+  let kept: (readonly Interval[] | undefined)[] = [];
   return (row) => {
-    if (row === last || ofMachines.size === 0) return found;
-    const machine = machines[Math.floor(row / STAND_KINDS.length)];
-    const kind = STAND_KINDS[row % STAND_KINDS.length];
+    if (none) return [];
+    const at = Math.floor(row / STAND_KINDS.length);
+    const ofKind = row % STAND_KINDS.length;
+    if (at !== inHand) kept = [];
+    inHand = at;
+    const known = kept[ofKind];
+    if (known !== undefined) return known;
+    const [machine, kind] = [machines[at], STAND_KINDS[ofKind]];
     if (machine === undefined || kind === undefined) throw new Error(`no row ${row}`);
     const ground = openGround(machineHalf(machine, kind, shop));
-    found = haves.sides.map((side) =>
-      side.of?.every((room) => room === 'machine') === true ? haveOn(side, ground) : UNBOUNDED,
-    );
-    last = row;
+    const found = haves.sides.map((side) => (isOfMachine(side) ? haveOn(side, ground) : UNBOUNDED));
+    kept[ofKind] = found;
     return found;
   };
 }

@@ -6,11 +6,10 @@ import { machineCase } from '../facts/machine-facts.ts';
 import { onItsBack, rotaryCase } from '../facts/rotary-facts.ts';
 import type { MachineCase, RotaryCase, ShopCase } from '../judging/case.ts';
 import type { Check } from '../judging/check.ts';
-import { freshMemo } from '../judging/memo.ts';
 import { bitsOf, type FamilyBits } from './family-bits.ts';
-import { groundsOf, type HalfTable, halfTables } from './half-tables.ts';
+import { type HalfTable, halfTables } from './half-tables.ts';
 import type { Half, Stand } from './open-ground.ts';
-import { type Haves, type PairCheck, pairCheck } from './pair-tables.ts';
+import { type Haves, type PairCheck, pairsInWork } from './pair-tables.ts';
 
 /** Kinds of stands that a machine is judged with apart: what their checks ask of a machine may differ. */
 export const STAND_KINDS = [
@@ -51,20 +50,21 @@ export function tablesOf(
     .filter(({ builtIn, kind }) => builtIn === null && kind !== 'five-axis')
     .map(machineCase);
   const stands = standsOf(catalog);
-  const halves = stands.map((stand) => standHalf(stand, shop));
-  const onStands = halfTables(halves, checks, bits);
-  const left = without(checks, onStands);
   const onMachines = halfTables(
     machines.flatMap((machine) => STAND_KINDS.map((kind) => machineHalf(machine, kind, shop))),
-    left,
+    checks,
     bits,
   );
+  const left = without(checks, onMachines);
   const haves: Haves = { sides: [] };
-  const grounds = halves.map((half) => groundsOf(half, freshMemo()));
-  const pairs = without(left, onMachines).flatMap((check) => {
-    const made = pairCheck(check, grounds, bits, haves);
-    return made === null ? [] : [made];
-  });
+  const inWork = pairsInWork(left, bits, haves);
+  const onStands = halfTables(
+    stands.map((stand) => standHalf(stand, shop)),
+    left,
+    bits,
+    inWork.fill,
+  );
+  const pairs = inWork.pairs().filter(({ check }) => !onStands.some((each) => each.check === check));
   return {
     bits,
     shop,
@@ -74,7 +74,7 @@ export function tablesOf(
     onMachines,
     pairs,
     haves,
-    rest: without(without(left, onMachines), pairs),
+    rest: without(without(left, onStands), pairs),
   };
 }
 
@@ -103,11 +103,7 @@ export const standHalf = (stand: Stand, shop: ShopCase): Half => ({
   turned: 'barred',
 });
 
-export const machineHalf = (
-  machine: MachineCase,
-  standKind: Half['standKind'],
-  shop: ShopCase,
-): Half => ({
+export const machineHalf = (machine: MachineCase, standKind: Half['standKind'], shop: ShopCase): Half => ({
   shop,
   stand: 'barred',
   standKind,

@@ -5,11 +5,16 @@ import type { Outcome } from '../judging/outcome.ts';
 import type { Judged } from '../weighing/judged.ts';
 import { STAGES, type StageId } from './index.ts';
 
+/** What of an arrangement says where it drops. */
+export type Droppable = Pick<Judged, 'passes' | 'own'> & {
+  readonly families: readonly Pick<Judged['families'][number], 'family' | 'outcomes'>[];
+};
+
 /**
  * Where an arrangement that cannot pass drops: at the first stage after which it no longer can, charged to
  * the check of that stage that costs most hours (ties: the order of the tables). Null: it still may pass.
  */
-export function dropOf(judged: Judged, leastCoverage: number): Drop | null {
+export function dropOf(judged: Droppable, leastCoverage: number): Drop | null {
   if (judged.passes !== 'no') return null;
   for (const [index, stage] of STAGES.entries()) {
     const upTo = new Set<StageId>(STAGES.slice(0, index + 1));
@@ -23,7 +28,7 @@ const failsWithin = (outcomes: readonly Outcome[], stages: ReadonlySet<StageId>)
   outcomes.some(({ check, verdict }) => verdict === 'fails' && stages.has(check.stage));
 
 function canStillPass(
-  { own, families }: Judged,
+  { own, families }: Droppable,
   stages: ReadonlySet<StageId>,
   leastCoverage: number,
 ): boolean {
@@ -38,7 +43,7 @@ function canStillPass(
 }
 
 /** Hours that each check of a stage costs; one about the arrangement, or about a must, costs all of them. */
-function costliest({ own, families }: Judged, stage: StageId): Check | null {
+function costliest({ own, families }: Droppable, stage: StageId): Check | null {
   const all = families.reduce((sum, { family }) => sum + family.hours.high, 0);
   const costs = new Map<Check, number>();
   const charge = (outcomes: readonly Outcome[], hours: number): void => {

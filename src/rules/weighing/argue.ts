@@ -5,7 +5,7 @@ import { classFindings } from '../classes/class-findings.ts';
 import { groundFor } from '../classes/ground.ts';
 import { routeFindings } from '../classes/route-findings.ts';
 import type { Decision } from '../decision.ts';
-import type { ShopCase } from '../judging/case.ts';
+import type { RotaryCase, ShopCase } from '../judging/case.ts';
 import { biggerOf } from './bigger.ts';
 import type { Judged } from './judged.ts';
 import { nearestMisses } from './nearest-misses.ts';
@@ -17,19 +17,20 @@ interface Ground {
   readonly shop: ShopCase;
   readonly families: readonly Family[];
   readonly judged: readonly Judged[];
+  readonly tables: readonly RotaryCase[];
   readonly winner: Judged | null;
 }
 
 type Argued = Pick<Decision, 'classes' | 'route' | 'bigger' | 'otherWay'>;
 
 /** Which kind of rotary and which route, why not the others, and why not a size larger. */
-export function argue({ answers, shop, families, judged, winner }: Ground): Argued {
+export function argue({ answers, shop, families, judged, tables, winner }: Ground): Argued {
   const best = bestBy(answers, shop);
   // where the winner is among them there is no question
   const bestOf: BestOf = (some) => (winner !== null && some.includes(winner) ? winner : best(some));
-  const ground = groundFor('built-in', answers, shop, families, judged);
+  const ground = groundFor('built-in', answers, shop, families, { judged, tables });
   return {
-    classes: classFindings((of) => groundFor(of, answers, shop, families, judged), bestOf),
+    classes: classFindings((of) => groundFor(of, answers, shop, families, { judged, tables }), bestOf),
     route: routeFindings({ ...ground, all: judged }, bestOf),
     bigger: biggerOf(winner, judged, families, bestOf),
     otherWay: otherWayOf(winner, judged),

@@ -155,7 +155,7 @@ const everPaysBack = ({ payback }: Worth): boolean => Number.isFinite(payback.lo
 
 const SQUARE_MM_PER_SQUARE_M = 1e6;
 
-function floorArea({ machine }: Candidate): Interval | null {
+export function floorArea({ machine }: Candidate): Interval | null {
   const [along, across] = machine.row.footprint;
   if (along === 'unknown' || across === 'unknown') return { low: 0, high: Number.POSITIVE_INFINITY };
   const area = (along * across) / SQUARE_MM_PER_SQUARE_M;

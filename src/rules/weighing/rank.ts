@@ -89,7 +89,7 @@ function narrow(inPlay: readonly Ranked[], measure: Measure, band: number): Step
 }
 
 /** Is a score level with a best that somebody else sets (or sets the best itself)? */
-function level(score: number, best: number, measure: Measure, band: number): boolean {
+export function level(score: number, best: number, measure: Measure, band: number): boolean {
   if (score >= best) return true;
   const limit = threshold(best, MORE_IS_BETTER[measure], band);
   return score >= limit - 1e-12 * Math.abs(limit);

@@ -1,0 +1,104 @@
+import type { Catalog } from '../../catalog/catalog.ts';
+import type { Answers } from '../../questions/answers.ts';
+import type { Candidate } from '../arranging/candidates.ts';
+import type { World } from '../arranging/setting.ts';
+import type { RotaryCount } from '../decision.ts';
+import { unbeaten } from '../weighing/dominance.ts';
+import type { Judged } from '../weighing/judged.ts';
+import { bestFirst, type Found, type Hopeful } from './best-first.ts';
+import { builtInTables } from './built-in-tables.ts';
+import { byHope, hopesBy } from './hopes.ts';
+import { type Bench, judgedInFull } from './judge-one.ts';
+import { candidateAt, type Survey, surveyOf } from './survey.ts';
+import { type Tables, tablesOf } from './tables.ts';
+import { countsOf, type Tally } from './tally.ts';
+
+/** A market as it was judged: those in full that somebody reads of; all of them counted. */
+export interface MarketJudged {
+  readonly judged: readonly Judged[];
+  readonly counts: readonly RotaryCount[];
+  /** judged one by one, by the plain judge */
+  readonly looked: number;
+  /** may pass, but are surely behind one that was judged */
+  readonly behind: number;
+  /** may be better: there were too many to judge them all */
+  readonly unseen: number;
+}
+
+/** How many of each kind the arguments want to see. */
+const OF_A_KIND = 2;
+
+/**
+ * Judges a catalog that is too large to judge all of it: the tables drop what fails whatever is added, and of what is left
+ * the most hopeful are judged until every other one is surely behind. Who wins, or may, is as by the plain judge on all.
+ */
+export function judgeMarket(bench: Bench, world: World, catalog: Catalog, answers: Answers): MarketJudged {
+  const tables = tablesOf(catalog, bench.families, bench.shop);
+  const tally: Tally = new Map();
+  const survey = surveyOf(tables, tally);
+  const found = bestFirst(bench, world, answers, hopefulFrom(world, catalog, tables, survey, answers), tally);
+  return {
+    judged: readingOf(found, survey, tables, answers.shop.machine)
+      .map((candidate) => judgedInFull(bench, candidate))
+      .toSorted((a, b) => (a.id < b.id ? -1 : 1)),
+    counts: countsOf(tally),
+    looked: found.looked,
+    behind: found.waiting.length - found.unseen,
+    unseen: found.unseen,
+  };
+}
+
+/** The most hopeful first. */
+function hopefulFrom(
+  world: World,
+  catalog: Catalog,
+  tables: Tables,
+  { survivors }: Survey,
+  { shop, matters }: Answers,
+): readonly Hopeful[] {
+  const hopesOf = hopesBy(world, tables.bits, shop.machine);
+  const nothingFails = new Uint32Array(tables.bits.words);
+  return [
+    ...survivors.map((each) => ({ candidate: candidateAt(tables, each), fails: each.fails })),
+    ...builtInTables(catalog).map((candidate) => ({ candidate, fails: nothingFails })),
+  ]
+    .map(({ candidate, fails }): Hopeful => ({ candidate, hopes: hopesOf(candidate, fails) }))
+    .sort((a, b) => byHope(matters, a.hopes, b.hopes) || (a.candidate.id < b.candidate.id ? -1 : 1));
+}
+
+/**
+ * Those that are read of: whom nobody beats; and since the arguments speak of every kind of rotary and of every route, of each
+ * kind the most hopeful, or where none may pass those that come nearest.
+ */
+function readingOf(
+  { running, failed, waiting }: Found,
+  { nearest }: Survey,
+  tables: Tables,
+  owned: string,
+): readonly Candidate[] {
+  const reading = new Map<string, Candidate>();
+  const read = (candidate: Candidate): void => void reading.set(candidate.id, candidate);
+  for (const { id } of unbeaten([...running.values()].map(({ ranked }) => ranked))) {
+    const known = running.get(id);
+    if (known !== undefined) read(known.candidate);
+  }
+  const kindOf = ({ machine, rotary }: Candidate): string =>
+    `${rotary.class}/${machine.row.kind}/${machine.key === owned}`;
+  const times = new Map<string, number>();
+  const ofItsKind = (candidate: Candidate): void => {
+    const kind = kindOf(candidate);
+    const before = times.get(kind) ?? 0;
+    if (before >= OF_A_KIND) return;
+    times.set(kind, before + 1);
+    read(candidate);
+  };
+  for (const { candidate } of running.values()) ofItsKind(candidate);
+  for (const { candidate } of waiting) ofItsKind(candidate);
+  for (const each of failed) running.size === 0 ? read(each) : ofItsKind(each);
+  for (const some of nearest.values())
+    for (const each of some) {
+      const candidate = candidateAt(tables, each);
+      running.size === 0 ? read(candidate) : ofItsKind(candidate);
+    }
+  return [...reading.values()];
+}

@@ -1,0 +1,76 @@
+import type { Mounting } from '../../catalog/catalog.ts';
+import type { Candidate } from '../arranging/candidates.ts';
+import type { MachineCase } from '../judging/case.ts';
+import type { Stand } from './open-ground.ts';
+import { sieveOf } from './sieve.ts';
+import { standsOn } from './stands-on.ts';
+import type { Tables } from './tables.ts';
+import { type Tally, tallyDrop } from './tally.ts';
+
+/** An arrangement that may pass, as far as the tables say. */
+export interface Survivor {
+  readonly machine: number;
+  readonly stand: number;
+  /** the families that fail in every setting */
+  readonly fails: Uint32Array;
+}
+
+/** One that cannot pass, kept since it comes nearest of many. */
+export interface Dropped extends Survivor {
+  /** hours of the families that nothing stops */
+  readonly possible: number;
+}
+
+export interface Survey {
+  readonly survivors: readonly Survivor[];
+  /** by the class of the rotary, the few that lose fewest hours */
+  readonly nearest: ReadonlyMap<string, readonly Dropped[]>;
+}
+
+/** How many of a class are kept for want of one that passes. */
+const NEAREST = 12;
+
+/** Looks at every machine with every rotary in each of its mountings; what drops is counted. */
+export function surveyOf(tables: Tables, tally: Tally): Survey {
+  const sieve = sieveOf(tables);
+  const { bits, stands, machines } = tables;
+  const all = bits.families.reduce((sum, { hours }) => sum + hours.high, 0);
+  const survivors: Survivor[] = [];
+  const nearest = new Map<string, Dropped[]>();
+  machines.forEach((on, machine) => {
+    stands.forEach((under, stand) => {
+      if (!standsOn(under, on)) return;
+      const { drop, fails } = sieve(machine, stand);
+      if (drop === null) {
+        survivors.push({ machine, stand, fails: fails.slice() });
+        return;
+      }
+      tallyDrop(tally, under.rotary.key, drop);
+      const possible = all - bits.hours(fails, 'high');
+      const known = nearest.get(under.rotary.class) ?? [];
+      nearest.set(under.rotary.class, known);
+      if (known.length >= NEAREST && possible <= (known.at(-1)?.possible ?? 0)) return;
+      known.push({ machine, stand, fails: fails.slice(), possible });
+      known.sort((a, b) => b.possible - a.possible);
+      known.length = Math.min(known.length, NEAREST);
+    });
+  });
+  return { survivors, nearest };
+}
+
+/** The arrangement of a pair, as the plain judge takes it. */
+export function candidateAt(
+  { machines, stands }: Pick<Tables, 'machines' | 'stands'>,
+  { machine, stand }: Pick<Survivor, 'machine' | 'stand'>,
+): Candidate {
+  const [on, under] = [machines[machine], stands[stand]];
+  if (on === undefined || under === undefined) throw new Error('no such pair');
+  return candidateOf(on, under);
+}
+
+const candidateOf = (machine: MachineCase, { rotary, mounting }: Stand): Candidate => ({
+  id: `${machine.key}+${rotary.key}/${mounting satisfies Mounting}`,
+  machine,
+  rotary,
+  mounting,
+});

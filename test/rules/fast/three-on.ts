@@ -1,0 +1,44 @@
+import { holdsBit } from '../../../src/rules/fast/family-bits.ts';
+import type { HalfTable } from '../../../src/rules/fast/half-tables.ts';
+import { openGround } from '../../../src/rules/fast/open-ground.ts';
+import { pairLookup } from '../../../src/rules/fast/pair-sets.ts';
+import { haveOn } from '../../../src/rules/fast/pair-tables.ts';
+import { kindOf, machineHalf, STAND_KINDS, type Tables } from '../../../src/rules/fast/tables.ts';
+import type { Three } from '../../../src/rules/fast/verdict-of.ts';
+import type { Check } from '../../../src/rules/judging/check.ts';
+
+/**
+ * What the tables say of a check on a machine with a stand, for the family of this number (0 where it is about the
+ * arrangement itself); null: they do not say, or of a ranked check that is not whole only that it does not surely fail.
+ */
+export function threeOn(
+  tables: Tables,
+  machine: number,
+  stand: number,
+  check: Check,
+  family: number,
+): Three | null {
+  const under = tables.stands[stand];
+  const on = tables.machines[machine];
+  if (under === undefined || on === undefined) throw new Error('no such pair');
+  const { words } = tables.bits;
+  const row = machine * STAND_KINDS.length + kindOf(under);
+  const half = (all: readonly HalfTable[], at: number): Three | null => {
+    const table = all.find((each) => each.check === check);
+    if (table === undefined) return null;
+    return inSets(holdsBit(table.fails, at * words, family), holdsBit(table.notSettled, at * words, family));
+  };
+  const apart = half(tables.onStands, stand) ?? half(tables.onMachines, row);
+  if (apart !== null) return apart;
+  const pair = tables.pairs.find((each) => each.check === check);
+  if (pair === undefined) return null;
+  const ground = openGround({ ...machineHalf(on, under.rotary, tables.shop), stand: under });
+  const haves = tables.haves.sides.map((side) => haveOn(side, ground));
+  const { fails, notPassing } = pairLookup(words)(pair, stand, haves);
+  const failing = holdsBit(fails, 0, family);
+  if (!pair.whole && !failing) return null;
+  return inSets(failing, !failing && holdsBit(notPassing, 0, family));
+}
+
+const inSets = (fails: boolean, notSettled: boolean): Three =>
+  fails ? 'fails' : notSettled ? 'not settled' : 'passes';
