@@ -6,6 +6,7 @@ import type { CautionId } from './cautions.ts';
 import type { Bounded, CheckResult, Verdict } from './check-result.ts';
 import type { CheckId } from './checks/ids.ts';
 import type { Bigger, ClassFinding, Route } from './decision-classes.ts';
+import type { MarketCount, RotaryCount, StageCount } from './decision-counts.ts';
 import type { FeatureNeed } from './decision-features.ts';
 import type { LiftingDecision } from './decision-lifting.ts';
 import type { Money, MoneyFormulas } from './decision-money.ts';
@@ -14,6 +15,7 @@ import type { StageId } from './stages/index.ts';
 
 export * from './check-result.ts';
 export * from './decision-classes.ts';
+export * from './decision-counts.ts';
 export * from './decision-features.ts';
 export * from './decision-money.ts';
 export * from './decision-stability.ts';
@@ -131,31 +133,6 @@ export interface Flip {
 export interface SingleLimit {
   readonly check: CheckId;
   readonly lets: number;
-}
-
-/** Of a large catalog: what fails whatever is added is dropped by tables; these are the others. */
-export interface MarketCount {
-  /** judged one by one */
-  readonly looked: number;
-  /** may pass, but are surely behind one that was judged */
-  readonly behind: number;
-  /** were too many to be judged; one of them may be better */
-  readonly unseen: number;
-}
-
-export interface StageCount {
-  readonly stage: StageId;
-  readonly before: number;
-  readonly after: number;
-  readonly dropped: Readonly<Partial<Record<CheckId, number>>>;
-}
-
-export interface RotaryCount {
-  /** id of a rotary; `yew/built-in` for a machine's own table */
-  readonly rotary: string;
-  readonly count: number;
-  readonly left: number;
-  readonly dropped: Readonly<Partial<Record<CheckId, number>>>;
 }
 
 /** One family on the coverage curve, smallest swing first. */

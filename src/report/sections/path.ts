@@ -18,7 +18,27 @@ export function path(decision: Decision): readonly Block[] {
     ),
     { kind: 'flowchart', nodes: nodes(decision), edges: edges(decision) },
     list(decision.stages.map((stage, index) => stageLine(stage, index))),
+    ...ofLargeCatalog(decision),
     ...leftOut(decision),
+  ];
+}
+
+/** Not all of a large catalog is judged one by one, and ranges are not worked out on it: better said than found out. */
+function ofLargeCatalog({ market }: Decision): readonly Block[] {
+  if (market === null) return [];
+  const at = (name: keyof typeof market) => number(['market', name], '');
+  const unseen =
+    market.unseen === 0
+      ? []
+      : say` Another ${at('unseen')} were too many to be judged in this order of what matters: one of them may be better.`;
+  return [
+    paragraph([
+      ...say`This catalog is large. What fails whatever is added and wherever it stands was dropped by the numbers of machine and
+        rotary alone. Of the others ${at('looked')} were judged one by one, and ${at('behind')} not: at their very best they are
+        behind one that was. So among those that are left some may fail after all.`,
+      ...unseen,
+      ...say` How far each answer may move was not worked out.`,
+    ]),
   ];
 }
 

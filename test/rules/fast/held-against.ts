@@ -39,8 +39,8 @@ export interface Held {
 }
 
 /**
- * Holds what the tables say of every check, pair and family against the plain judge, in three values. `every`: only each so
- * manieth pair; `turned`: the tables are made of these checks, and the plain judge of the right ones.
+ * Holds what the tables say of every check, pair and family against the plain judge, in three values. `every`: one
+ * pair of so many; `turned`: the tables are made of these checks, and the plain judge of the right ones.
  */
 export function verdictsHeld(market: Shop, held: Held, every = 1, turned: readonly Check[] = CHECKS): void {
   const { families, tables } = tablesFor(market, turned);
