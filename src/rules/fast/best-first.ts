@@ -1,24 +1,20 @@
 import type { Answers } from '../../questions/answers.ts';
 import type { Candidate } from '../arranging/candidates.ts';
-import type { World } from '../arranging/setting.ts';
 import { unbeaten } from '../weighing/dominance.ts';
 import { rankedOf } from '../weighing/ranked-of.ts';
 import type { Ranked } from '../weighing/scores.ts';
 import { type Bar, barsOf, isBehind } from './behind.ts';
-import { type Hopes, withVises } from './hopes.ts';
+import type { Hopeful } from './closer.ts';
+import type { Hopes } from './hopes.ts';
 import { type Bench, judgedOn } from './judge-one.ts';
 import { type Tally, tallyDrop, tallyLeft } from './tally.ts';
-
-/** An arrangement with the best that it may come to. */
-export interface Hopeful {
-  readonly candidate: Candidate;
-  readonly hopes: Hopes;
-}
 
 /** What came of a search. */
 export interface Found {
   /** those that pass, or may, as far as they were judged */
-  readonly running: ReadonlyMap<string, { readonly ranked: Ranked; readonly candidate: Candidate }>;
+  readonly running: ReadonlyMap<string, Candidate>;
+  /** of these the ones that no other beats */
+  readonly field: readonly Ranked[];
   /** those that were judged and cannot pass, the last of them */
   readonly failed: readonly Candidate[];
   /** those that were not judged: behind, or one too many */
@@ -28,7 +24,7 @@ export interface Found {
 }
 
 /** More than these are not judged: they take some milliseconds each. */
-const MOST_JUDGED = 4000;
+const MOST_JUDGED = 400;
 /** How many are judged before the bars are set anew. */
 const AT_ONCE = 8;
 const FAILED_KEPT = 40;
@@ -39,24 +35,33 @@ const FAILED_KEPT = 40;
  */
 export function bestFirst(
   bench: Bench,
-  world: World,
   answers: Answers,
   all: readonly Hopeful[],
+  closer: (of: Hopeful) => Hopes,
   tally: Tally,
 ): Found {
   const { matters } = answers;
   const { band } = bench.shop.assume;
-  const running = new Map<string, { ranked: Ranked; candidate: Candidate }>();
+  const running = new Map<string, Candidate>();
   const failed: Candidate[] = [];
   let looked = 0;
   let bars: readonly Bar[] = [];
-  let sinceBars = 0;
+  // whom one beats that was judged before is beaten for good: only the others are held against the next
+  let field: readonly Ranked[] = [];
+  const fresh: Ranked[] = [];
   const setBars = (): void => {
-    bars = barsOf(matters, band, unbeaten([...running.values()].map(({ ranked }) => ranked)));
-    sinceBars = 0;
+    field = unbeaten([...field, ...fresh]);
+    fresh.length = 0;
+    bars = barsOf(matters, band, field);
   };
-  const isOut = ({ candidate, hopes }: Hopeful): boolean =>
-    isBehind(hopes, bars, band) || isBehind(withVises(hopes, world, candidate), bars, band);
+  const seen = new Map<Hopeful, Hopes>();
+  const closely = (each: Hopeful): Hopes => {
+    const made = seen.get(each) ?? closer(each);
+    seen.set(each, made);
+    return made;
+  };
+  const isOut = (each: Hopeful): boolean =>
+    isBehind(each.hopes, bars, band) || isBehind(closely(each), bars, band);
   const judge = (candidate: Candidate): void => {
     looked += 1;
     const found = judgedOn(bench, candidate);
@@ -66,10 +71,11 @@ export function bestFirst(
       if (failed.length > FAILED_KEPT) failed.shift();
       return;
     }
-    running.set(candidate.id, { ranked: rankedOf(found.judged, bench.shop), candidate });
+    const ranked = rankedOf(found.judged, bench.shop);
+    fresh.push(ranked);
+    running.set(candidate.id, candidate);
     tallyLeft(tally, candidate.rotary.key);
-    sinceBars += 1;
-    if (sinceBars >= AT_ONCE || running.size < AT_ONCE) setBars();
+    if (fresh.length >= AT_ONCE || running.size < AT_ONCE) setBars();
   };
   setBars();
   let waiting = all;
@@ -88,5 +94,5 @@ export function bestFirst(
   }
   for (const { candidate } of waiting) tallyLeft(tally, candidate.rotary.key);
   const unseen = looked < MOST_JUDGED ? 0 : waiting.filter((each) => !isOut(each)).length;
-  return { running, failed, waiting, looked, unseen };
+  return { running, field, failed, waiting, looked, unseen };
 }

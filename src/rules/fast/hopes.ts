@@ -1,8 +1,7 @@
 import type { Stated } from '../../catalog/catalog.ts';
 import type { Measure } from '../../questions/answers.ts';
 import type { Candidate } from '../arranging/candidates.ts';
-import { BARE, groundOf, type World } from '../arranging/setting.ts';
-import { mostStations } from '../arranging/vise-stations.ts';
+import type { World } from '../arranging/setting.ts';
 import type { Verdict } from '../decision.ts';
 import { known } from '../judging/value.ts';
 import { paybackOf } from '../money/payback-at-corners.ts';
@@ -23,6 +22,12 @@ interface Mix {
   readonly gain: number;
 }
 
+/** What is known besides of an arrangement: nothing, or the most vises beside it and the least hours of its lifts. */
+export interface KnownOf {
+  readonly vises: number;
+  readonly swapHours: number;
+}
+
 /**
  * What an arrangement can come to at best: every family holds that does not surely fail, nothing is bought beside the machine
  * and the rotary, and it is never lifted off. What it really comes to is never better.
@@ -31,7 +36,7 @@ export function hopesBy(
   world: World,
   bits: FamilyBits,
   owned: string,
-): (of: Candidate, fails: Uint32Array) => Hopes {
+): (of: Candidate, fails: Uint32Array, known?: KnownOf) => Hopes {
   const mixes = new Map<string, Mix>();
   const { shop } = world;
   const mixOf = (axes: 1 | 2, fails: Uint32Array): Mix => {
@@ -40,26 +45,29 @@ export function hopesBy(
     mixes.set(key, made);
     return made;
   };
-  return (candidate, fails) => {
+  return (candidate, fails, of = NOTHING_KNOWN) => {
     const { machine, rotary } = candidate;
     const { coverage, gain } = mixOf(rotary.axes, fails);
     const price =
       (owned === machine.key ? 0 : leastOf(machine.row.price)) +
       (rotary.row === null || machine.row.rotaryIncluded === rotary.key ? 0 : leastOf(rotary.row.price));
     const capital = capitalOf(known(price, 'price'), shop.money).low;
-    const payback = paybackOf({ low: capital, high: capital }, { low: gain, high: gain }).low;
+    const left = gain - of.swapHours * shop.money.shopRate.low;
+    const payback = paybackOf({ low: capital, high: capital }, { low: left, high: left }).low;
     const area = floorArea(candidate);
     return {
       coverage,
-      viseStations: shop.visesWanted.high,
+      viseStations: Math.min(shop.visesWanted.high, of.vises),
       payback: shop.money.hasRate && Number.isFinite(payback) ? -payback : Number.NEGATIVE_INFINITY,
       price: -price,
       floorArea: area === null ? Number.NEGATIVE_INFINITY : -area.low,
-      swapHours: 0,
+      swapHours: -of.swapHours,
       margin: Number.POSITIVE_INFINITY,
     };
   };
 }
+
+const NOTHING_KNOWN: KnownOf = { vises: Number.POSITIVE_INFINITY, swapHours: 0 };
 
 const leastOf = (price: Stated): number => (price === 'unknown' ? 0 : price);
 
@@ -70,16 +78,6 @@ function mixWith({ shop }: World, bits: FamilyBits, axes: 1 | 2, fails: Uint32Ar
   }));
   const { gain } = worthOf({ axes, families, price: NOTHING, swaps: NOTHING, swapHours: NO_HOURS }, shop);
   return { coverage: coverageOf(families).high, gain: gain.high };
-}
-
-/** The same with the vises that find room at all; that takes a little longer. */
-export function withVises(hopes: Hopes, world: World, candidate: Candidate): Hopes {
-  const most = [false, true].map((turned) =>
-    mostStations(groundOf(world, candidate, { ...BARE, place: { ...BARE.place, turned } })),
-  );
-  if (candidate.machine.builtIn || most.some((each) => each === null)) return hopes;
-  const vises = Math.max(...most.map((each) => each ?? 0));
-  return { ...hopes, viseStations: Math.min(hopes.viseStations, vises) };
 }
 
 /** Whatever is better on a measure stands before, measure by measure; 0: level on all of them. */

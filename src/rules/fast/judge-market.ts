@@ -3,10 +3,10 @@ import type { Answers } from '../../questions/answers.ts';
 import type { Candidate } from '../arranging/candidates.ts';
 import type { World } from '../arranging/setting.ts';
 import type { RotaryCount } from '../decision.ts';
-import { unbeaten } from '../weighing/dominance.ts';
 import type { Judged } from '../weighing/judged.ts';
-import { bestFirst, type Found, type Hopeful } from './best-first.ts';
+import { bestFirst, type Found } from './best-first.ts';
 import { builtInTables } from './built-in-tables.ts';
+import { closerBy, type Hopeful } from './closer.ts';
 import { byHope, hopesBy } from './hopes.ts';
 import { type Bench, judgedInFull } from './judge-one.ts';
 import { candidateAt, type Survey, surveyOf } from './survey.ts';
@@ -36,7 +36,15 @@ export function judgeMarket(bench: Bench, world: World, catalog: Catalog, answer
   const tables = tablesOf(catalog, bench.families, bench.shop);
   const tally: Tally = new Map();
   const survey = surveyOf(tables, tally);
-  const found = bestFirst(bench, world, answers, hopefulFrom(world, catalog, tables, survey, answers), tally);
+  const hopesOf = hopesBy(world, tables.bits, answers.shop.machine);
+  const closer = closerBy(tables, world, hopesOf);
+  const found = bestFirst(
+    bench,
+    answers,
+    hopefulFrom(hopesOf, catalog, tables, survey, answers),
+    closer,
+    tally,
+  );
   return {
     judged: readingOf(found, survey, tables, answers.shop.machine)
       .map((candidate) => judgedInFull(bench, candidate))
@@ -50,20 +58,22 @@ export function judgeMarket(bench: Bench, world: World, catalog: Catalog, answer
 
 /** The most hopeful first. */
 function hopefulFrom(
-  world: World,
+  hopesOf: ReturnType<typeof hopesBy>,
   catalog: Catalog,
   tables: Tables,
   { survivors }: Survey,
-  { shop, matters }: Answers,
+  { matters }: Answers,
 ): readonly Hopeful[] {
-  const hopesOf = hopesBy(world, tables.bits, shop.machine);
   const nothingFails = new Uint32Array(tables.bits.words);
   return [
-    ...survivors.map((each) => ({ candidate: candidateAt(tables, each), fails: each.fails })),
-    ...builtInTables(catalog).map((candidate) => ({ candidate, fails: nothingFails })),
-  ]
-    .map(({ candidate, fails }): Hopeful => ({ candidate, hopes: hopesOf(candidate, fails) }))
-    .sort((a, b) => byHope(matters, a.hopes, b.hopes) || (a.candidate.id < b.candidate.id ? -1 : 1));
+    ...survivors.map((pair): Hopeful => {
+      const candidate = candidateAt(tables, pair);
+      return { candidate, pair, hopes: hopesOf(candidate, pair.fails) };
+    }),
+    ...builtInTables(catalog).map(
+      (candidate): Hopeful => ({ candidate, pair: null, hopes: hopesOf(candidate, nothingFails) }),
+    ),
+  ].sort((a, b) => byHope(matters, a.hopes, b.hopes) || (a.candidate.id < b.candidate.id ? -1 : 1));
 }
 
 /**
@@ -71,16 +81,16 @@ function hopefulFrom(
  * kind the most hopeful, or where none may pass those that come nearest.
  */
 function readingOf(
-  { running, failed, waiting }: Found,
+  { running, field, failed, waiting }: Found,
   { nearest }: Survey,
   tables: Tables,
   owned: string,
 ): readonly Candidate[] {
   const reading = new Map<string, Candidate>();
   const read = (candidate: Candidate): void => void reading.set(candidate.id, candidate);
-  for (const { id } of unbeaten([...running.values()].map(({ ranked }) => ranked))) {
+  for (const { id } of field) {
     const known = running.get(id);
-    if (known !== undefined) read(known.candidate);
+    if (known !== undefined) read(known);
   }
   const kindOf = ({ machine, rotary }: Candidate): string =>
     `${rotary.class}/${machine.row.kind}/${machine.key === owned}`;
@@ -92,7 +102,7 @@ function readingOf(
     times.set(kind, before + 1);
     read(candidate);
   };
-  for (const { candidate } of running.values()) ofItsKind(candidate);
+  for (const candidate of running.values()) ofItsKind(candidate);
   for (const { candidate } of waiting) ofItsKind(candidate);
   for (const each of failed) running.size === 0 ? read(each) : ofItsKind(each);
   for (const some of nearest.values())
