@@ -57,7 +57,7 @@ function memoBeside(first: Memo | null): Memo {
 }
 
 /** The same memo serves all ways round: which way it stands is part of its keys. */
-export function groundsOf(half: Half, memo: Memo): Grounds {
+function groundsOf(half: Half, memo: Memo): Grounds {
   if (half.stand === 'barred') {
     const only = openGround({ ...half, turned: 'barred' }, memo);
     return { anyWay: only, ways: [only] };
@@ -81,7 +81,7 @@ function fillRow(table: HalfTable, row: number, grounds: Grounds, bits: FamilyBi
 }
 
 /** Over all kinds of a part, and both ways round where the check asks for it; null: it reads what may not be read. */
-export function onGrounds(
+function onGrounds(
   check: Check,
   { anyWay, ways }: Grounds,
   parts: readonly (FamilyBits['families'][number]['cases'][number] | null)[],

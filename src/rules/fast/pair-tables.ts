@@ -16,7 +16,7 @@ export interface Against {
 }
 
 /** A comparison of one layer on one stand, with what eases it: an easing helps those families only where it applies. */
-export interface PairComparison {
+interface PairComparison {
   readonly plain: Against;
   readonly easings: readonly { readonly helps: Uint32Array; readonly all: readonly Against[] }[];
 }

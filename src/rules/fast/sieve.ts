@@ -9,7 +9,7 @@ import { stageAt, stageSets } from './stage-sets.ts';
 import { kindOf, machineHalf, STAND_KINDS, type Tables } from './tables.ts';
 
 /** What the sieve says of a machine with a stand on it. */
-export interface Sifted {
+interface Sifted {
   /** the check that it cannot pass, whatever it is set up with; null: it may pass */
   readonly drop: Check | null;
   /** the families that fail in every setting; good until the next pair is looked at */

@@ -16,7 +16,7 @@ export interface Survivor {
 }
 
 /** One that cannot pass, kept since it comes nearest of many. */
-export interface Dropped extends Survivor {
+interface Dropped extends Survivor {
   /** hours of the families that nothing stops */
   readonly possible: number;
 }

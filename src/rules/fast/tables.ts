@@ -94,7 +94,7 @@ function standsOf({ rotaries, machines }: Pick<Catalog, 'machines' | 'rotaries'>
   });
 }
 
-export const standHalf = (stand: Stand, shop: ShopCase): Half => ({
+const standHalf = (stand: Stand, shop: ShopCase): Half => ({
   shop,
   stand,
   standKind: stand.rotary,

@@ -24,21 +24,5 @@ export function tallyLeft(tally: Tally, rotary: string): void {
   known.left += 1;
 }
 
-/** Both counts together, rotary by rotary, in the order of the first and then of the second. */
-export function together(
-  first: readonly RotaryCount[],
-  second: readonly RotaryCount[],
-): readonly RotaryCount[] {
-  const sums: Tally = new Map();
-  for (const { rotary, count, left, dropped } of [...first, ...second]) {
-    const known = of(sums, rotary);
-    known.count += count;
-    known.left += left;
-    for (const [check, more] of Object.entries(dropped) as [CheckId, number][])
-      known.dropped[check] = (known.dropped[check] ?? 0) + more;
-  }
-  return countsOf(sums);
-}
-
 export const countsOf = (tally: Tally): readonly RotaryCount[] =>
   [...tally].map(([rotary, each]) => ({ rotary, ...each }));

@@ -37,7 +37,7 @@ export function plainly(
 }
 
 /** The same check without its comparisons of a place. */
-export function withoutPlace(check: Check): Check {
+function withoutPlace(check: Check): Check {
   const { comparisons } = check;
   if (typeof comparisons === 'function') return check;
   const isPlaced = ({ of }: Side): boolean => of?.includes('place') === true;
