@@ -2,14 +2,18 @@ import type { Readable, Writable } from 'node:stream';
 import { printable } from '../documents/printable.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
 import { runKey } from '../teaching/lessons/kept-runs.ts';
-import { readLesson } from '../teaching/lessons/read-lesson.ts';
-import { LESSON_START } from '../teaching/lessons/run-lesson.ts';
+import { begunAt } from '../teaching/lessons/reached.ts';
+import type { LessonRun } from '../teaching/lessons/run-lesson.ts';
 import { filePath } from './file-path.ts';
+import { interviewMode } from './interview-mode.ts';
+import { lessonsWithReached } from './lesson-list.ts';
+import type { OpenedForUse } from './lesson-on-screen.ts';
 import { keepLessonRun, lessonRunsFile, notLessonRuns, readLessonRuns } from './lesson-runs.ts';
 import { writeScores } from './lesson-scores.ts';
 import { sheetNumbers, writeSheets } from './lesson-sheets.ts';
-import { fileOfLesson, lessonNames, type Opened, openLesson } from './open-lesson.ts';
+import { openLesson } from './open-lesson.ts';
 import { UNUSABLE } from './outcome-codes.ts';
+import { classShell } from './plain/class-shell.ts';
 import { lessonShell } from './plain/lesson-shell.ts';
 import { columnsOf } from './plain/say.ts';
 import { typedLines } from './plain/typed-lines.ts';
@@ -18,6 +22,11 @@ import { openPractice, type PracticeOptions } from './practice.ts';
 export interface LessonOptions extends PracticeOptions {
   readonly ascii?: boolean;
   readonly units?: LengthUnits;
+  /** line by line, also in a terminal */
+  readonly plain?: boolean;
+  readonly color?: 'auto' | 'always' | 'never';
+  /** shown to a class, step by step */
+  readonly forClass?: boolean;
   /** under whose name points are kept */
   readonly learner?: string;
   /** a file for the points that are kept */
@@ -31,15 +40,17 @@ export interface LessonOptions extends PracticeOptions {
 /** What it reads from and writes to, so that tests can stand in for it. */
 export interface LessonAround {
   readonly stdin: Readable & { readonly isTTY?: boolean };
-  readonly stdout: Writable & { readonly columns?: number };
+  readonly stdout: Writable & { readonly isTTY?: boolean; readonly columns?: number };
   readonly stderr: Writable;
   readonly env: Readonly<Record<string, string | undefined>>;
 }
 
 /**
- * `fivesides lesson`: lists the lessons that come with the program; with a name, or a file of one's own, goes through it line
- * by line. With `--practice` an exercise is drawn instead. With `--worksheet` and `--solutions` it is written for paper, with `--scores` the points
- * that are kept as a table. Exit code 0; 2 where there is no such lesson, or it cannot be used: one line per problem.
+ * `fivesides lesson`: goes through a lesson, by its name or a file of one's own, on the whole screen of a terminal, else line by
+ * line; without a name it lists those that come with the program. With `--practice` an exercise is drawn instead. With `--class` it
+ * is shown step by step, with `--worksheet` and `--solutions` written for paper, with `--scores` the points that are kept are written
+ * as a table. Exit code 0; 2 where there is no such lesson, or it cannot be used: one line per problem; that of the signal that
+ * ended the screen.
  */
 export async function lessonCommand(
   name: string | undefined,
@@ -73,40 +84,74 @@ export async function lessonCommand(
   const onPaper = (options.worksheet ?? options.solutions) !== undefined;
   if (practice === undefined && options.level !== undefined)
     return complain(['fivesides: --level belongs to an exercise: say what it is about, with --practice.']);
-  if (practice === undefined && name === undefined)
-    return onPaper
-      ? complain(['fivesides: say which lesson is to be written for paper; fivesides lesson lists all.'])
-      : listLessons(around);
+  const onScreen = interviewMode({ options, ...around }) === 'screen';
+  const isListed = practice === undefined && name === undefined;
+  if (isListed && onPaper)
+    return complain(['fivesides: say which lesson is to be written for paper; fivesides lesson lists all.']);
+  if (isListed) return onScreen ? fillScreen(null, options, around) : listLessons(around, learner);
   const opened =
     practice === undefined ? openLesson(name ?? '', options.catalog ?? []) : openPractice(options);
   if (!opened.ok) return complain(opened.problems);
   if (onPaper) return sheets(opened, options, around);
   if (options.variants !== undefined || (practice === undefined && options.seed !== undefined))
     return complain(['fivesides: --seed and --variants are for --worksheet and --solutions.']);
-  if (opened.again !== null) around.stdout.write(`${printable(opened.again)}\n\n`);
-  const { ready } = opened;
-  const key = runKey(opened.name, learner);
-  const told = new Set<string>();
-  const tellOnce = (sentence: string): void => {
-    if (!told.has(sentence)) around.stderr.write(`${printable(`fivesides: ${sentence}`)}\n`);
-    told.add(sentence);
+  return onScreen ? fillScreen(opened, options, around) : lineByLine(opened, options, around);
+}
+
+async function fillScreen(
+  opened: OpenedForUse | null,
+  options: LessonOptions,
+  around: LessonAround,
+): Promise<number> {
+  const { lessonOnScreen } = await import('./lesson-on-screen.ts');
+  const shown = {
+    catalog: options.catalog ?? [],
+    ascii: options.ascii === true,
+    color: options.color ?? 'auto',
+    units: options.units ?? 'mm',
+    learner: options.learner,
+    isClass: options.forClass === true,
   };
-  const lines = typedLines(around.stdin);
+  // a terminal on both sides was made sure of
+  const { stdin, stdout, env } = around as LessonAround & {
+    stdin: NodeJS.ReadStream;
+    stdout: NodeJS.WriteStream;
+  };
+  return lessonOnScreen(opened, shown, { stdin, stdout, env });
+}
+
+async function lineByLine(
+  { name, ready, again }: OpenedForUse,
+  options: LessonOptions,
+  { env, stdin, stdout, stderr }: LessonAround,
+): Promise<number> {
+  if (again !== null) stdout.write(`${printable(again)}\n\n`);
+  const runs = lessonRunsFile(env);
+  const key = runKey(name, options.learner);
+  const lines = typedLines(stdin);
+  const shell = {
+    lines,
+    print: (text: string) => void stdout.write(text),
+    look: () => ({
+      width: columnsOf(stdout),
+      ascii: options.ascii === true,
+      units: options.units ?? 'mm',
+    }),
+    echo: stdin.isTTY !== true,
+  };
+  const told = new Set<string>();
+  const keep = (run: LessonRun): void => {
+    const sentence = keepLessonRun(runs, key, run);
+    if (sentence === null || told.has(sentence)) return;
+    told.add(sentence);
+    stderr.write(`${printable(`fivesides: ${sentence}`)}\n`);
+  };
   try {
-    await lessonShell(ready, readLessonRuns(runs)?.[key] ?? LESSON_START, {
-      lines,
-      print: (text) => void around.stdout.write(text),
-      look: () => ({
-        width: columnsOf(around.stdout),
-        ascii: options.ascii === true,
-        units: options.units ?? 'mm',
-      }),
-      echo: around.stdin.isTTY !== true,
-      keep: (run) => {
-        const sentence = keepLessonRun(runs, key, run);
-        if (sentence !== null) tellOnce(sentence);
-      },
-    });
+    if (options.forClass === true) await classShell(ready, shell);
+    else {
+      const start = begunAt(readLessonRuns(runs)?.[key], ready.keys.length);
+      await lessonShell(ready, start, { ...shell, keep });
+    }
   } finally {
     lines.close();
   }
@@ -115,7 +160,7 @@ export async function lessonCommand(
 
 /** Writes the lesson, or as many exercises as are asked for, for paper. */
 function sheets(
-  { paper, seed, another, inputs }: Extract<Opened, { ok: true }>,
+  { paper, seed, another, inputs }: OpenedForUse,
   options: LessonOptions,
   { stderr }: LessonAround,
 ): number {
@@ -150,11 +195,10 @@ const LONGEST_NAME = 80;
 const isName = (text: string): boolean =>
   text.trim() !== '' && text.length <= LONGEST_NAME && printable(text) === text;
 
-function listLessons({ stdout }: LessonAround): number {
-  for (const name of lessonNames()) {
-    const lesson = readLesson(fileOfLesson(name));
-    stdout.write(printable(`${name.padEnd(NAME_WIDTH)}${lesson.ok ? lesson.value.title : ''}`));
-    stdout.write('\n');
+function listLessons({ stdout, env }: LessonAround, learner: string | undefined): number {
+  for (const { name, title, reached } of lessonsWithReached(env, learner)) {
+    const state = reached === '' ? '' : ` (${reached})`;
+    stdout.write(`${printable(`${name.padEnd(NAME_WIDTH)}${title}${state}`)}\n`);
   }
   return 0;
 }

@@ -34,6 +34,7 @@ export interface Options {
   readonly all?: boolean;
   readonly map?: string;
   readonly overwrite?: boolean;
+  readonly forClass?: boolean;
   readonly learner?: string;
   readonly scores?: string;
   readonly worksheet?: string;
@@ -169,6 +170,9 @@ function explainCommand(program: Command, commands: Commands, finish: (code: num
     });
 }
 
+/** Of a lesson `--class` is no kind of rotary. */
+type LessonFlags = Omit<Options, 'class'> & { readonly class?: boolean };
+
 function lessonCommand(program: Command, commands: Commands, finish: (code: number) => void): void {
   program
     .command('lesson')
@@ -177,6 +181,8 @@ function lessonCommand(program: Command, commands: Commands, finish: (code: numb
     .allowExcessArguments(false)
     .option('--practice <subject>', 'draws an exercise about a check, a stage, or a whole case')
     .option('--level <1-3>', 'how near the line it is, 3 is nearest; usual: 1')
+    .option('--class', 'for a class: large and quiet, one key shows the next thing')
+    .option('--plain', 'line by line, for screen readers and pipes')
     .option('--learner <name>', 'whose points are kept, where several learn at one computer')
     .option('--scores <file>', 'write all points that are kept, as CSV')
     .option('--worksheet <file>', 'write it to be worked on paper, in Markdown')
@@ -186,8 +192,10 @@ function lessonCommand(program: Command, commands: Commands, finish: (code: numb
     .option('--overwrite', 'replace files that are there')
     .addOption(catalogOption())
     .addOption(asciiOption())
+    .addOption(colorOption())
     .addOption(unitsOption())
-    .action(async (name: string | undefined, options: Options) => {
-      finish(await commands.lesson(name, { ...program.opts<Options>(), ...options }));
+    .action(async (name: string | undefined, options: LessonFlags) => {
+      const { class: forClass = false, ...others } = options;
+      finish(await commands.lesson(name, { ...program.opts<Options>(), ...others, forClass }));
     });
 }

@@ -1,7 +1,8 @@
 import assert from 'node:assert/strict';
 import type { World } from '../../src/session/world.ts';
 import { plainFrame } from '../../src/ui/draw/plain-frame.ts';
-import { frame, type Size } from '../../src/ui/frame/frame.ts';
+import { frame } from '../../src/ui/frame/frame.ts';
+import type { Size } from '../../src/ui/frame/size.ts';
 import { widthOf } from '../../src/ui/look/cells.ts';
 import { textOfRow } from '../../src/ui/look/row.ts';
 import type { Ui } from '../../src/ui/state/ui.ts';

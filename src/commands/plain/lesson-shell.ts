@@ -3,6 +3,7 @@ import {
   endLines,
   feedbackLines,
   goesOnLines,
+  hintLines,
   lessonHead,
   revealedLines,
   stepLines,
@@ -17,13 +18,16 @@ import {
 import { explainLines } from './print-explain.ts';
 import type { TypedLines } from './typed-lines.ts';
 
-/** What the shell of a lesson needs from outside. */
-interface LessonSurroundings {
+/** What a shell for lessons needs from outside. */
+export interface LinesAround {
   readonly lines: TypedLines;
   readonly print: (text: string) => void;
   readonly look: () => { readonly width: number; readonly ascii: boolean; readonly units: LengthUnits };
   /** lines come from a pipe: they are shown, as a terminal would */
   readonly echo: boolean;
+}
+
+interface LessonSurroundings extends LinesAround {
   /** called after every event, so that nothing is lost where it is left */
   readonly keep: (run: LessonRun) => void;
 }
@@ -43,11 +47,12 @@ export async function lessonShell(
   const say = (lines: readonly string[]): void => {
     for (const line of lines) around.print(`${line}\n`);
   };
-  // who has come to the end, or changed the lesson meanwhile, begins anew
-  let run = start.phase === 'done' || start.index >= ready.keys.length ? LESSON_START : start;
+  let run = start;
   say(lessonHead(ready, around.look()));
   if (run !== LESSON_START) say(goesOnLines(run, around.look()));
-  if (run.phase === 'predict') say(stepLines(ready, run, around.look()));
+  if (run.phase === 'predict')
+    say([...stepLines(ready, run, around.look()), ...hintLines(ready, run, around.look())]);
+  else say(revealedLines(ready, run, around.look()));
   while (run.phase !== 'done') {
     around.print(PROMPT[run.phase]);
     const typed = await around.lines.next();
@@ -68,7 +73,7 @@ export async function lessonShell(
     if (run.index !== before.index && run.phase === 'predict') say(stepLines(ready, run, around.look()));
   }
   around.print('\n');
-  if (run.phase === 'done') say(endLines(run, around.look()));
+  if (run.phase === 'done') say(endLines(ready, run, around.look()));
   return run;
 }
 

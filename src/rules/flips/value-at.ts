@@ -56,6 +56,7 @@ export const withRange = (ground: Ground, keys: Keys, range: readonly [low: numb
 function put(into: unknown, [key, ...rest]: Keys, value: number | readonly [number, number]): unknown {
   if (key === undefined) return value;
   if (Array.isArray(into)) return into.with(Number(key), put(into[Number(key)], rest, value));
-  const map = into as Readonly<Record<string, unknown>>;
+  // a group of assumptions of which none is changed yet is not there
+  const map = (into ?? {}) as Readonly<Record<string, unknown>>;
   return { ...map, [key]: put(map[key], rest, value) };
 }

@@ -8,6 +8,7 @@ import { exampleDecision } from '../topics/base.ts';
 import { givenTable, shownFormula, wayBlocks } from '../topics/formula-blocks.ts';
 import type { LessonStep } from './lesson.ts';
 import {
+  FULL_POINTS,
   type LessonFeedback,
   type LessonRun,
   pointsNow,
@@ -16,13 +17,15 @@ import {
   stepAt,
 } from './run-lesson.ts';
 import type { StepKey } from './step-key.ts';
+import { topicOfStep } from './step-topic.ts';
 
-interface LessonLook extends TextLook {
+/** How lines are laid out, and in which units. */
+export interface LessonLook extends TextLook {
   readonly units: LengthUnits;
 }
 
-/** Blocks with what they look up, as lines. */
-function linesOf(
+/** Blocks with what they look up, as lines; an empty one behind each. */
+export function linesOf(
   blocks: readonly Block[],
   worked: unknown,
   { units, ...look }: LessonLook,
@@ -46,35 +49,51 @@ export const lessonHead = ({ lesson }: ReadyLesson, look: LessonLook): readonly 
 
 /** The question of a step, and what is given for it. */
 export function stepLines(ready: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
-  const current = stepAt(ready, run);
-  if (current === null) return [];
-  const { step, key } = current;
-  const shown = shownOf(key);
-  const open =
-    shown === null
-      ? null
-      : { ...shown, given: shown.given.filter(({ symbol }) => symbol !== askedSymbol(key, step)) };
-  const worked = {
-    ...open,
-    ask: step.ask,
-    step: run.index + 1,
-    of: ready.lesson.steps.length,
-    points: pointsNow(run),
-  };
+  const key = stepAt(ready, run)?.key;
+  if (key === undefined) return [];
+  const place = { step: run.index + 1, of: ready.lesson.steps.length };
+  return [
+    ...linesOf([heading(2, say`Step ${number(at('step'), '')} of ${number(at('of'), '')}`)], place, look),
+    ...askLines(ready, run, look),
+    ...givenLines(ready, run, look),
+    ...(key.kind === 'choice' ? linesOf([list(key.options.map((option) => [words(option)]))], {}, look) : []),
+  ];
+}
+
+/** What is asked, and what it is worth now; hints that were taken. */
+export function askLines(ready: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
+  const step = stepAt(ready, run)?.step;
+  return step === undefined
+    ? []
+    : linesOf(
+        [paragraph(say`${data(at('ask'))} (${number(at('points'), '')} points)`)],
+        { ask: step.ask, points: pointsNow(run) },
+        look,
+      );
+}
+
+/** Hints that were taken in a step. */
+export function hintLines(ready: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
+  const hints = stepAt(ready, run)?.step.hints.slice(0, run.hints) ?? [];
   return linesOf(
-    [
-      heading(2, say`Step ${number(at('step'), '')} of ${number(at('of'), '')}`),
-      paragraph(say`${data(at('ask'))} (${number(at('points'), '')} points)`),
-      ...(open === null || open.given.length === 0 ? [] : [givenTable(open, 'Given')]),
-      ...(key.kind === 'choice' ? [list(key.options.map((option) => [words(option)]))] : []),
-    ],
-    worked,
+    hints.map((_, index) => paragraph(say`Hint: ${data(at('hints', index))}`)),
+    { hints },
     look,
   );
 }
 
+/** The numbers that a step gives; nothing where it has no formula. */
+export function givenLines(ready: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
+  const current = stepAt(ready, run);
+  const shown = current === null ? null : shownOf(current.key);
+  if (current === null || shown === null) return [];
+  const asked = askedSymbol(current.key, current.step);
+  const open = { ...shown, given: shown.given.filter(({ symbol }) => symbol !== asked) };
+  return open.given.length === 0 ? [] : linesOf([givenTable(open, 'Given')], open, look);
+}
+
 /** Where the answer is itself one of the given numbers it is not given. */
-const askedSymbol = ({ worked }: StepKey, { asked }: LessonStep): string | null =>
+export const askedSymbol = ({ worked }: StepKey, { asked }: LessonStep): string | null =>
   worked === null || asked.kind !== 'number' || asked.side === 'margin' ? null : worked.formula[asked.side];
 
 const shownOf = ({ worked }: StepKey) =>
@@ -115,7 +134,7 @@ const notRight = (given: number | string, unit: string): readonly Inline[] =>
 /** What it is instead, and what would have to be otherwise so that it were right. */
 function otherwise({ is, wouldBe }: Wrong): readonly Inline[] {
   const instead = is === null ? [] : say` That is: ${data(at('is'))}.`;
-  if (wouldBe === null) return is === null ? say` Think again, or type hint.` : instead;
+  if (wouldBe === null) return is === null ? say` Think again, or take a hint.` : instead;
   return say`${instead} It would be right with this changed alone: ${data(at('wouldBe', 'words'))}
     ${number(at('wouldBe', 'to'), wouldBe.unit)} instead of ${number(at('wouldBe', 'from'), wouldBe.unit)}.`;
 }
@@ -144,17 +163,48 @@ export function revealedLines(ready: ReadyLesson, run: LessonRun, look: LessonLo
   );
 }
 
-/** How it went. */
-export const endLines = (run: LessonRun, look: LessonLook): readonly string[] =>
-  linesOf(
+/** How it went: points of each step, and what is worth reading where some are missing. */
+export function endLines(ready: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
+  const { steps } = ready.lesson;
+  const names = readNext(ready, run);
+  const worked = {
+    ...scoreOf(run),
+    full: FULL_POINTS,
+    scores: run.scores,
+    asks: steps.map(({ ask }) => ask),
+    names,
+  };
+  return linesOf(
     [
       paragraph(
         say`The lesson is at its end: ${number(at('points'), '')} of ${number(at('of'), '')} points.`,
       ),
+      list(
+        run.scores.map(
+          (_, index) =>
+            say`${number(at('scores', index), '')} of ${number(at('full'), '')} points: ${data(at('asks', index))}`,
+        ),
+      ),
+      ...(names.length === 0
+        ? []
+        : [
+            paragraph(say`Read next, where points are missing:`),
+            list(names.map((_, index) => say`fivesides explain ${data(at('names', index))}`)),
+          ]),
     ],
-    scoreOf(run),
+    worked,
     look,
   );
+}
+
+/** What explains the steps that have not all their points, each once. Example: ['check/swing'] */
+export function readNext({ lesson }: ReadyLesson, { scores }: LessonRun): readonly string[] {
+  const names = lesson.steps.flatMap((step, index) => {
+    const name = (scores[index] ?? FULL_POINTS) < FULL_POINTS ? topicOfStep(step) : null;
+    return name === null ? [] : [name];
+  });
+  return [...new Set(names)];
+}
 
 /** How far somebody has come, in a sentence: what is said where a lesson is gone on with. */
 export const goesOnLines = (run: LessonRun, look: LessonLook): readonly string[] =>

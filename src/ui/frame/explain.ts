@@ -1,3 +1,4 @@
+import type { LengthUnits } from '../../quantities/kinds.ts';
 import { unitsOf } from '../../session/world.ts';
 import type { Explained } from '../../teaching/explained.ts';
 import { explanationLines } from '../../teaching/exports.ts';
@@ -28,17 +29,21 @@ export function explainFrame(ui: Ui, context: Context): readonly Row[] {
 
 /** The explanation that was chosen. */
 export function explainedFrame(ui: Ui, name: string, context: Context): readonly Row[] {
-  return scrolledFrame(ui, 'What it means', explainedRows(ui, name, context), context);
+  const rows = explainedRows(name, { ...context, units: unitsOf(ui.session.kept) });
+  return scrolledFrame(ui, 'What it means', rows, context);
 }
 
 /** Made once for each name, and laid out once for a window: whoever scrolls asks for the same at every key. */
 const made = new Map<string, Explained>();
 const laidOut = new Map<string, readonly Row[]>();
 
-function explainedRows({ session }: Ui, name: string, { width, ascii }: Context): readonly Row[] {
+/** An explanation by its name, laid out; nothing where there is none. */
+export function explainedRows(
+  name: string,
+  { width, ascii, units }: { readonly width: number; readonly ascii: boolean; readonly units: LengthUnits },
+): readonly Row[] {
   const topic = topicNamed(name);
   if (topic === undefined) return [];
-  const units = unitsOf(session.kept);
   const key = `${name} ${width} ${ascii} ${units}`;
   const known = laidOut.get(key);
   if (known !== undefined) return known;

@@ -1,11 +1,14 @@
 import { shownKeys } from '../keys/keymap.ts';
+import type { KeyWords } from '../keys/keymap-of.ts';
 import type { Situation } from '../keys/situation.ts';
 import { cut, widthOf } from '../look/cells.ts';
 import type { Row, Span } from '../look/row.ts';
 
-/** The last line: which key does what here, as many as find room, help always. */
-export function keyLine(here: Situation, width: number): Row {
-  const keys = shownKeys(here);
+/** The last line of the interview. */
+export const keyLine = (here: Situation, width: number): Row => keyRow(shownKeys(here), width);
+
+/** The last line: which key does what, as many as find room, help always. */
+export function keyRow(keys: KeyWords, width: number): Row {
   const help = keys.filter(([, does]) => does === 'help');
   const spans: Span[] = [];
   let used = help.reduce((sum, [key, does]) => sum + widthOf(key) + widthOf(does) + 3, 0);

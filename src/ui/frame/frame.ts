@@ -1,24 +1,21 @@
 import { type Screen, screenOf } from '../../session/screen.ts';
 import type { World } from '../../session/world.ts';
-import { cut, fitRow } from '../look/cells.ts';
-import { EMPTY, type Row, row } from '../look/row.ts';
+import { fitRow } from '../look/cells.ts';
+import type { Row } from '../look/row.ts';
 import { asciiRow } from '../look/signs.ts';
 import { situationOf } from '../state/situation.ts';
 import type { Ui } from '../state/ui.ts';
-import { type Context, LEAST_COLUMNS, LEAST_ROWS } from './context.ts';
+import type { Context } from './context.ts';
 import { explainedFrame, explainFrame } from './explain.ts';
+import { leaveWords, withLast } from './leaving.ts';
 import { jumpFrame, openFrame, placeFrame, startFrame, tryFrame } from './lists.ts';
 import { questionFrame } from './question.ts';
 import { resultFrame } from './results.ts';
 import { scrolledFrame } from './scrolled.ts';
+import { isTooSmall, type Size, smallRows } from './size.ts';
 import { helpRows, lineRows, whyRows } from './texts.ts';
 import { namingFrame, trialFrame } from './trials.ts';
 import { allWritten } from './written.ts';
-
-export interface Size {
-  readonly columns: number;
-  readonly rows: number;
-}
 
 export interface Drawing {
   readonly world: World;
@@ -38,7 +35,7 @@ export function frame(ui: Ui, size: Size, drawing: Drawing): readonly Row[] {
   const width = Math.max(1, size.columns);
   const height = Math.max(1, size.rows - 1);
   const rows = isTooSmall(size)
-    ? smallRows(ui, size, drawing)
+    ? smallRows(ui.over?.kind === 'leave' ? leaveWords(drawing, width) : null, size)
     : bodyOf(ui, {
         world,
         here: situationOf(below(ui), world),
@@ -53,8 +50,6 @@ export function frame(ui: Ui, size: Size, drawing: Drawing): readonly Row[] {
     ui.over?.kind === 'leave' && !isTooSmall(size) ? withLast(rows, leaveWords(drawing, width), width) : rows;
   return ascii ? leaving.map((each) => asciiRow(fitRow(asciiRow(each), width))) : leaving;
 }
-
-export const isTooSmall = ({ columns, rows }: Size): boolean => columns < LEAST_COLUMNS || rows < LEAST_ROWS;
 
 /** What Ctrl-C was pressed over stays in sight. */
 const below = (ui: Ui): Ui => (ui.over?.kind === 'leave' ? { ...ui, over: ui.over.under } : ui);
@@ -95,27 +90,3 @@ function writtenScreen(screen: Screen, ascii: boolean): Screen {
 }
 
 const writtenScreens = new WeakMap<Screen, { readonly ascii: boolean; readonly screen: Screen }>();
-
-/** One line, whatever the room; what Ctrl-C has to say comes first. */
-function smallRows(ui: Ui, { columns, rows }: Size, drawing: Drawing): readonly Row[] {
-  const words = ui.over?.kind === 'leave' ? leaveWords(drawing, columns) : tooSmallWords(columns);
-  const height = Math.max(1, rows - 1);
-  return [row(cut(words, columns), 'strong'), ...Array.from({ length: height - 1 }, () => EMPTY)];
-}
-
-const tooSmallWords = (columns: number): string =>
-  columns < 56 ? 'Enlarge to 60×20' : 'Make the window larger: 60 columns by 20 rows at least.';
-
-/** What is kept, and how to go on; of a long name of a file the end is in sight. */
-function leaveWords({ sessionFile, unsaved }: Drawing, width: number): string {
-  if (width < LEAST_COLUMNS) return unsaved === null ? 'Saved. ^C leaves.' : 'Unsaved. ^C leaves.';
-  const tail = ' Ctrl-C again leaves; another key goes on.';
-  const room = width - tail.length;
-  if (unsaved !== null) return `${cut(unsaved, room)}${tail}`;
-  const file = sessionFile.length <= room - 10 ? sessionFile : `…${sessionFile.slice(-(room - 11))}`;
-  return `Saved to ${file}.${tail}`;
-}
-
-/** The last line says it, whatever stood there. */
-const withLast = (rows: readonly Row[], words: string, width: number): readonly Row[] =>
-  rows.with(rows.length - 1, fitRow(row(words, 'marked'), width));

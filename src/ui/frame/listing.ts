@@ -6,8 +6,11 @@ import type { Context } from './context.ts';
 import type { Block } from './stack.ts';
 import { written } from './written.ts';
 
+/** What a row of a list says; one of several that can be taken says so by what it does. */
+export type ListRow = Pick<Item, 'label' | 'about' | 'state'> & Partial<Pick<Item, 'act'>>;
+
 export interface Listing {
-  readonly items: readonly Item[];
+  readonly items: readonly ListRow[];
   readonly mark: number;
   /** of options of which several can be taken: those that are, in order; null: one is taken */
   readonly chosen: readonly number[] | null;
@@ -76,11 +79,11 @@ const STATE_TONES: Readonly<Record<string, Tone>> = {
 };
 
 /** What stands before the label: nothing but the place of the pointer, or a box where several can be taken. */
-function itemRow(listing: Listing, item: Item, index: number): Row {
+function itemRow(listing: Listing, item: ListRow, index: number): Row {
   const { chosen, ordered, mark, width } = listing;
   const marked = index === mark;
   const none = chosen === null ? '' : ' '.repeat(BOX_WIDTH);
-  const box = chosen === null || item.act.do !== 'choose' ? none : boxOf(chosen, item.act.option, ordered);
+  const box = chosen === null || item.act?.do !== 'choose' ? none : boxOf(chosen, item.act.option, ordered);
   const state = item.state === '' ? '' : `  ${cut(item.state, Math.max(8, Math.floor(width / 2)))}`;
   const room = Math.max(4, width - 2 - widthOf(box) - widthOf(state));
   const column = asideColumn(listing.items, item, width);
@@ -98,15 +101,15 @@ const BOX_WIDTH = 4;
 const ASIDE_GAP = 3;
 
 /** Where the few words on a row begin beside its label; null where they find no room, or something else stands there. */
-function asideColumn(items: readonly Item[], item: Item, width: number): number | null {
+function asideColumn(items: readonly ListRow[], item: ListRow, width: number): number | null {
   if (item.about === '' || item.state !== '') return null;
   const column = Math.max(...items.map(({ label }) => widthOf(label))) + ASIDE_GAP;
-  const room = width - 2 - (items.some(({ act }) => act.do === 'choose') ? BOX_WIDTH : 0);
+  const room = width - 2 - (items.some(({ act }) => act?.do === 'choose') ? BOX_WIDTH : 0);
   return column + widthOf(item.about) <= room ? column : null;
 }
 
 /** The few words on the highlighted row, where they find no room beside it. */
-export function aboutBelow(items: readonly Item[], mark: number, width: number): string {
+export function aboutBelow(items: readonly ListRow[], mark: number, width: number): string {
   const item = items[mark];
   return item === undefined || asideColumn(items, item, width) !== null ? '' : item.about;
 }

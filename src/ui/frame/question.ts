@@ -85,7 +85,7 @@ export const findRow = (ui: Ui, context: Context): Row => typedRow('Find ', ui, 
 /** A prompt and what is typed after it; of a long text the end is in sight. The caret is a cell turned round. */
 export function typedRow(
   prompt: string,
-  { field }: Ui,
+  { field }: Pick<Ui, 'field'>,
   { width, color }: Pick<Context, 'width' | 'color'>,
 ): Row {
   const shown = cut(prompt, Math.max(4, Math.floor(width / 2)));

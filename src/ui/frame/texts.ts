@@ -2,6 +2,7 @@ import { readerNames } from '../../report/reader-names.ts';
 import type { QuestionScreen, Screen } from '../../session/screen.ts';
 import { termLine, termsOfQuestion } from '../../teaching/terms-in.ts';
 import { helpHere } from '../keys/keymap.ts';
+import type { KeyWords } from '../keys/keymap-of.ts';
 import type { Situation } from '../keys/situation.ts';
 import { padded, wrapped } from '../look/cells.ts';
 import { type Row, row } from '../look/row.ts';
@@ -55,9 +56,13 @@ export function lineRows({ session: { note } }: Ui, { width, ascii }: Context): 
 const KEYS_WIDTH = 20;
 
 /** The keys of the screen that help was asked on. */
-export const helpRows = (here: Situation, width: number): readonly Row[] => [
+export const helpRows = (here: Situation, width: number): readonly Row[] =>
+  keyHelpRows(helpHere(here), NOT_SURE_HELP, width);
+
+/** Keys with what they do, and a word on the whole. */
+export const keyHelpRows = (keys: KeyWords, besides: string, width: number): readonly Row[] => [
   row('Keys here', 'strong'),
-  ...helpHere(here).flatMap(([keys, does]) =>
+  ...keys.flatMap(([keys, does]) =>
     wrapped(does, Math.max(10, width - KEYS_WIDTH)).map(
       (line, index): Row => ({
         spans: [
@@ -68,8 +73,8 @@ export const helpRows = (here: Situation, width: number): readonly Row[] => [
     ),
   ),
   row(''),
-  ...wrapped(
-    '“Not sure” is an answer everywhere: the result then holds for every value that is possible, or says what has to be found out. Every answer is saved as it is given; going back loses nothing.',
-    width,
-  ).map((line) => row(line, 'quiet')),
+  ...wrapped(besides, width).map((line) => row(line, 'quiet')),
 ];
+
+const NOT_SURE_HELP =
+  '“Not sure” is an answer everywhere: the result then holds for every value that is possible, or says what has to be found out. Every answer is saved as it is given; going back loses nothing.';

@@ -1,18 +1,9 @@
 import type { Place } from '../../session/session.ts';
 import type { ResultView } from '../state/ui.ts';
+import type { BindingOf } from './keymap-of.ts';
 import type { Action, Situation } from './situation.ts';
 
-/** A key, what it does, where, and how that is said. */
-export interface Binding {
-  readonly action: Action;
-  /** as they are handed over: a name, or a character; the first is the one that is shown */
-  readonly keys: readonly string[];
-  /** on the last line, in a word or two; null: only in the help */
-  readonly shown: string | null;
-  /** in the help */
-  readonly help: string;
-  readonly where: (here: Situation) => boolean;
-}
+export type Binding = BindingOf<Action, Situation>;
 
 export const free = ({ over }: Situation): boolean => over === null;
 export const letters = (here: Situation): boolean => free(here) && !here.typing;

@@ -1,18 +1,15 @@
 import type { Effect, Session } from '../../session/session.ts';
-import type { Painter } from '../draw/painter.ts';
-import { plainFrame } from '../draw/plain-frame.ts';
-import { frame, isTooSmall, type Size } from '../frame/frame.ts';
+import { frame } from '../frame/frame.ts';
+import { isTooSmall } from '../frame/size.ts';
 import type { Key } from '../keys/key.ts';
-import { type KeySource, keySource } from '../keys/key-source.ts';
 import type { Row } from '../look/row.ts';
 import { happened, linesOver, nextAsked } from '../state/happened.ts';
 import { NotYet } from '../state/not-yet.ts';
 import { press } from '../state/press.ts';
 import { beginning, type Request, type Ui } from '../state/ui.ts';
 import { decideFor } from './decide-for.ts';
-import { type Watch, watchProcess } from './process-events.ts';
 import type { ScreenEnding, ScreenLeft, Surroundings } from './run.ts';
-import { enterTerminal, leaveTerminal } from './terminal.ts';
+import { TerminalPage } from './terminal-page.ts';
 
 const WORKING = 'This is being worked out … Esc goes back.';
 
@@ -21,13 +18,9 @@ export class ScreenRun {
   readonly #around: Surroundings;
   readonly #resolve: (left: ScreenLeft) => void;
   readonly #reject: (error: unknown) => void;
-  readonly #keys: KeySource;
-  readonly #watch: Watch;
-  readonly #onResize = (): void => this.#draw(true);
+  readonly #page: TerminalPage;
   #ui: Ui;
-  #painter: Painter | null = null;
   #ended = false;
-  #stopped = false;
   /** keys that came while the first of them waits for a decision */
   #queue: Key[] = [];
   #waits = false;
@@ -43,68 +36,40 @@ export class ScreenRun {
     this.#resolve = resolve;
     this.#reject = reject;
     this.#ui = beginning(session, starts ? { kind: 'start' } : linesOver(session));
-    const { stdin, stdout } = around;
-    this.#keys = keySource(stdin, (key) => this.#onKey(key));
-    this.#watch = watchProcess({
+    const { stdin, stdout, ascii } = around;
+    this.#page = new TerminalPage({
       stdin,
       stdout,
-      onEnd: (signal) => this.#end({ how: 'signal', signal }),
-      onContinue: () => this.#goOn(),
+      ascii,
+      rows: () => this.#rows(),
+      onKey: (key) => this.#onKey(key),
+      onSignal: (signal) => this.#end({ how: 'signal', signal }),
+      onFault: (error) => this.#fail(error),
     });
   }
 
-  /** A first frame at once, as plain text; then what draws is loaded. */
   begin(): void {
-    const { stdin, stdout, onDecision, ascii } = this.#around;
-    onDecision(() => (this.#waits || this.#isBetween ? this.#work() : this.#draw()));
-    stdout.on('resize', this.#onResize);
-    enterTerminal('', stdin);
-    this.#keys.start();
-    this.#draw();
-    import('../draw/painter.ts').then(
-      ({ createPainter }) => {
-        if (this.#ended) return;
-        this.#painter = createPainter({
-          columns: this.#size().columns,
-          pointer: ascii ? '>' : '❯',
-          write: (text) => void stdout.write(text),
-          onFault: (error) => this.#fail(error),
-        });
-        this.#draw(true);
-      },
-      (error: unknown) => this.#fail(error),
-    );
-  }
-
-  #size(): Size {
-    const { columns, rows } = this.#around.stdout;
-    return { columns: columns || 80, rows: rows || 24 };
+    this.#around.onDecision(() => (this.#waits || this.#isBetween ? this.#work() : this.#page.draw()));
+    this.#page.begin();
   }
 
   #rows(): readonly Row[] {
-    const { world, ascii, color, sessionFile, unsaved } = this.#around;
-    const ui = this.#waits ? { ...this.#ui, said: WORKING } : this.#ui;
-    return frame(ui, this.#size(), { world, ascii, color, sessionFile, unsaved: unsaved(ui.session) });
-  }
-
-  #draw(anew = false): void {
-    if (this.#ended || this.#stopped) return;
-    const { judge, stdout, ascii } = this.#around;
+    const { world, ascii, color, sessionFile, unsaved, judge } = this.#around;
     // what the waiting key needs stays wanted first
     if (!this.#waits) judge?.forget();
     // which question comes next is wanted before what an answer did
-    if (this.#isBetween) this.#around.world.asking(this.#ui.session.kept);
-    const rows = this.#rows();
+    if (this.#isBetween) world.asking(this.#ui.session.kept);
+    const ui = this.#waits ? { ...this.#ui, said: WORKING } : this.#ui;
+    const drawing = { world, ascii, color, sessionFile, unsaved: unsaved(ui.session) };
+    const rows = frame(ui, this.#page.size, drawing);
     judge?.work();
-    if (this.#painter === null) stdout.write(plainFrame(rows, ascii ? '>' : '❯'));
-    else if (anew) this.#painter.anew(rows, this.#size().columns);
-    else this.#painter.show(rows);
+    return rows;
   }
 
   #onKey(key: Key): void {
     if (this.#ended) return;
     const name = key.kind === 'named' ? key.name : '';
-    if (isTooSmall(this.#size()) && name !== 'ctrl-c') return;
+    if (isTooSmall(this.#page.size) && name !== 'ctrl-c') return;
     const leaves = name === 'ctrl-c' || name === 'escape';
     if (leaves && this.#waits) {
       this.#waits = false;
@@ -121,7 +86,7 @@ export class ScreenRun {
       if (key === undefined) break;
       if (!this.#pressed(key)) break;
     }
-    this.#draw();
+    this.#page.draw();
   }
 
   /** Between an answer and the next question, which is still being worked out. */
@@ -167,10 +132,10 @@ export class ScreenRun {
           this.#open(request.file);
           break;
         case 'suspend':
-          this.#suspend();
+          this.#page.suspend();
           break;
         case 'repaint':
-          this.#draw(true);
+          this.#page.draw(true);
           break;
         case 'leave':
           this.#end(request.how === 'quit' ? { how: 'quit' } : { how: 'signal', signal: 'SIGINT' });
@@ -200,22 +165,6 @@ export class ScreenRun {
     this.#perform({ kind: 'save' });
   }
 
-  #suspend(): void {
-    this.#stopped = true;
-    this.#painter?.stop();
-    leaveTerminal(this.#around.stdin);
-    this.#watch.suspend();
-  }
-
-  /** The modes may be lost, whoever stopped us: all of them are set again. */
-  #goOn(): void {
-    if (this.#ended) return;
-    this.#stopped = false;
-    leaveTerminal(this.#around.stdin);
-    enterTerminal('', this.#around.stdin);
-    this.#draw(true);
-  }
-
   #end(ending: ScreenEnding): void {
     if (this.#ended) return;
     this.#close();
@@ -230,10 +179,6 @@ export class ScreenRun {
 
   #close(): void {
     this.#ended = true;
-    this.#keys.stop();
-    this.#watch.stop();
-    this.#around.stdout.off('resize', this.#onResize);
-    this.#painter?.stop();
-    leaveTerminal(this.#around.stdin);
+    this.#page.close();
   }
 }

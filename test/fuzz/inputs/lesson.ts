@@ -59,5 +59,5 @@ function goThrough(ready: ReadyLesson, prediction: () => string): void {
     if (run.phase !== 'done') held(feedbackLines(ready, run, LOOK));
     if (run.phase === 'revealed') held(revealedLines(ready, run, LOOK));
   }
-  held(endLines(run, LOOK));
+  held(endLines(ready, run, LOOK));
 }
