@@ -14,7 +14,7 @@ import type { StepKey } from './step-key.ts';
 import { type StepTrial, tryInStep } from './what-if.ts';
 
 /** What the room said to a step. */
-export interface Guess {
+interface Guess {
   readonly feedback: LessonFeedback;
   readonly wrong: number;
   /** 0 as long as it is not right */
@@ -42,7 +42,7 @@ export type ClassEvent =
 export const CLASS_START: ClassRun = { index: 0, page: 0, guesses: {}, trial: null, refused: null };
 
 /** The pages of the step that a class is at; before the first step the title. */
-export function pagesAt(ready: ReadyLesson, run: ClassRun): readonly ClassPage[] {
+function pagesAt(ready: ReadyLesson, run: ClassRun): readonly ClassPage[] {
   const current = stepOf(ready, run.index);
   if (current === null) return [{ kind: 'end' }];
   const pages = classPages(current.step, run.trial?.key ?? current.key);

@@ -55,7 +55,7 @@ export function tryInStep(
 }
 
 /** Whether both stand in the same place. */
-export const isSame = (one: Changeable, other: Changeable): boolean => one.keys.join() === other.keys.join();
+const isSame = (one: Changeable, other: Changeable): boolean => one.keys.join() === other.keys.join();
 
 /** The first thing that an answers file or a catalog like this would be refused for. */
 function problemOf({ answers, catalog }: Ground): Problem | null {

@@ -52,7 +52,7 @@ export interface OpenedLesson {
 }
 
 /** What is to be worked out before the next key counts. */
-export type LessonWork =
+type LessonWork =
   | { readonly kind: 'open'; readonly name: string }
   | { readonly kind: 'try'; readonly of: Changeable; readonly typed: string };
 
