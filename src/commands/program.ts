@@ -195,7 +195,8 @@ function lessonCommand(program: Command, commands: Commands, finish: (code: numb
     .addOption(colorOption())
     .addOption(unitsOption())
     .action(async (name: string | undefined, options: LessonFlags) => {
-      const { class: forClass = false, ...others } = options;
-      finish(await commands.lesson(name, { ...program.opts<Options>(), ...others, forClass }));
+      const { class: isClass = false, ...others } = options;
+      const forClass = isClass ? { forClass: true } : {};
+      finish(await commands.lesson(name, { ...program.opts<Options>(), ...others, ...forClass }));
     });
 }
