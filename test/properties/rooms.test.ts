@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Machine, Mounting, Rotary } from '../../src/catalog/catalog.ts';
 import type { Part } from '../../src/questions/answers.ts';
 import { groundOf, withPart } from '../../src/rules/arranging/setting.ts';
+import { EXAMPLE_HOIST } from '../../src/rules/checks/example-means.ts';
 import { CHECKS } from '../../src/rules/checks/index.ts';
 import { machineCase } from '../../src/rules/facts/machine-facts.ts';
 import { partCases } from '../../src/rules/facts/part-facts.ts';
@@ -31,6 +32,10 @@ interface Stood {
   readonly heightened: number;
   readonly plates: number;
   readonly turned: boolean;
+  readonly x: number;
+  readonly y: number;
+  readonly price: number;
+  readonly swaps: number;
 }
 
 const factor = fc.double({ min: 0.5, max: 2, noNaN: true });
@@ -50,11 +55,17 @@ const anyStood: fc.Arbitrary<Stood> = fc
       lookAhead: offered,
     }),
     heightened: fc.constantFrom(0, 100),
+    price: fc.integer({ min: 1, max: 300_000 }),
+    swaps: fc.constantFrom(0, 48, 144),
   })
-  .map(({ part, stand: { rotary, machine, mounting }, setting, by, features, heightened }) => ({
+  .map(({ part, stand: { rotary, machine, mounting }, setting, by, features, heightened, price, swaps }) => ({
     part,
     mounting,
     heightened,
+    price,
+    swaps,
+    x: setting.place.x,
+    y: setting.place.y,
     raised: setting.raised,
     plates: setting.plates,
     turned: setting.place.turned,
@@ -81,7 +92,24 @@ const anyStood: fc.Arbitrary<Stood> = fc
     },
   }));
 
-const shop = shopCase({ ...EXAMPLE_ANSWERS, parts: [] });
+/** The same as a bar in a collet: chance makes hardly any. */
+const anyBar: fc.Arbitrary<Stood> = fc
+  .record({ stood: anyStood, alongX: fc.boolean() })
+  .map(({ stood: { part, rotary, machine, ...others }, alongX }) => ({
+    ...others,
+    part: { ...part, shape: 'round', approaches: ['around'], holding: { ...part.holding, by: 'collet' } },
+    rotary: { ...rotary, class: 'collet-indexer', collet: Number(rotary.mass) / 10 },
+    machine: { ...machine, spindle: 'vertical', builtIn: null },
+    mounting: alongX ? 'axis-along-x' : 'axis-along-y',
+  }));
+
+/** Two hoists, so that the mass of what they lift says which of them counts. */
+const HOISTS = [EXAMPLE_HOIST, { ...EXAMPLE_HOIST, capacity: 250, hookHeight: 4000 }];
+const shop = shopCase({
+  ...EXAMPLE_ANSWERS,
+  parts: [],
+  shop: { ...EXAMPLE_ANSWERS.shop, lifting: HOISTS },
+});
 
 /** A case whose parts have names of their own wherever they differ. */
 function caseOf(
@@ -103,14 +131,23 @@ function caseOf(
     plates: stood.plates,
     place: { x: 0, y: 0, turned: stood.turned },
   };
-  const ground = groundOf({ shop, memo }, candidate, setting, known(1, 'price'), known(0, 'swaps'));
+  const ground = groundOf(
+    { shop, memo },
+    candidate,
+    setting,
+    known(stood.price, 'price'),
+    known(stood.swaps, 'swaps'),
+  );
   const [part] = partCases({ ...stood.part, name: names.part }, shop);
   if (part === undefined) throw new Error('no case');
   return withPart(ground, part);
 }
 
 const NAMES = { part: 'one', rotary: 'one', machine: 'one' };
-const ROOMS = ['part', 'rotary', 'machine', 'mounting', 'raised', 'heightened', 'plates', 'turned'] as const;
+const ROOMS = [
+  ...(['part', 'rotary', 'machine', 'mounting', 'raised', 'heightened', 'plates', 'turned'] as const),
+  ...(['x', 'y', 'price', 'swaps'] as const),
+];
 
 const endsOf = (check: Check, of: Case): readonly (readonly [number, number])[] =>
   sidesOf(check, of)
@@ -124,7 +161,10 @@ interface Pair {
   readonly afresh: Case;
 }
 
-const SHOPS = fc.sample(fc.tuple(anyStood, anyStood), { numRuns: 24, seed: 20260115 });
+const SHOPS = [
+  ...fc.sample(fc.tuple(anyStood, anyStood), { numRuns: 24, seed: 20260115 }),
+  ...fc.sample(fc.tuple(anyBar, anyBar), { numRuns: 4, seed: 20260115 }),
+];
 
 const pairsOf = (room: (typeof ROOMS)[number]): readonly Pair[] =>
   SHOPS.map(([one, other]) => {

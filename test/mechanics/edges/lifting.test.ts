@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { asymmetryMultiplier } from '../../../src/mechanics/lifting/asymmetry-multiplier.ts';
-import { couplingMultiplier } from '../../../src/mechanics/lifting/coupling-multiplier.ts';
+import { type Coupling, couplingMultiplier } from '../../../src/mechanics/lifting/coupling-multiplier.ts';
 import { distanceMultiplier } from '../../../src/mechanics/lifting/distance-multiplier.ts';
 import { frequencyMultiplier } from '../../../src/mechanics/lifting/frequency-multiplier.ts';
 import { horizontalMultiplier } from '../../../src/mechanics/lifting/horizontal-multiplier.ts';
@@ -63,21 +63,15 @@ describe('on the edge of what can be', () => {
     ['four count as three', () => teamLiftLimit(12, 4), 18],
   ])('%s', (_what, compute, value) => expect(compute()).toBeCloseTo(value, 12));
 
-  it('a fair grip is as good as a good one from 75 cm, which is 30 in', () => {
-    const lift = {
-      horizontal: 10,
-      vertical: 30,
-      origin: 30,
-      travel: 10,
-      asymmetry: 0,
-      frequency: 0.2,
-      duration: 'short',
-    } as const;
-    const share = (vertical: number): number =>
-      recommendedWeightLimit({ ...lift, vertical, coupling: 'fair' }, 'us') /
-      recommendedWeightLimit({ ...lift, vertical, coupling: 'good' }, 'us');
-    expect(share(30)).toBe(1);
-    expect(share(29.9)).toBeCloseTo(0.95, 12);
+  it.each([
+    ['metric', 75, 74.9],
+    ['us', 30, 29.9],
+  ] as const)('a fair grip is as good as a good one from 75 cm, which is 30 in (%s)', (units, at, below) => {
+    const lift = { horizontal: 10, travel: 10, asymmetry: 0, frequency: 0.2, duration: 'short' } as const;
+    const limit = (vertical: number, coupling: Coupling): number =>
+      recommendedWeightLimit({ ...lift, vertical, origin: vertical, coupling }, units);
+    expect(limit(at, 'fair') / limit(at, 'good')).toBe(1);
+    expect(limit(below, 'fair') / limit(below, 'good')).toBeCloseTo(0.95, 12);
   });
 });
 

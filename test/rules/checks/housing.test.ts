@@ -33,6 +33,41 @@ describe('the nose over a housing', () => {
     expect([met(box, 11.8), met(box, 12.2)].map((what) => what !== null)).toEqual([false, true]);
   });
 
+  test.each([
+    { along: [-140, -70], across: [-130, 130] },
+    { along: [70, 140], across: [-130, 130] },
+    { along: [-140, 140], across: [70, 130] },
+  ])('and not where it just touches %j', (box) => {
+    // a radius of 50 mm and half the cutter: 60 mm; half a nose of 20 mm ends at 70 mm
+    const at = (noseDiameter: number) => {
+      const of = over(box, noseDiameter);
+      return said('housing-clear', {
+        ...of,
+        part: { ...of.part, size: [60, 80, 60], approaches: ['top'] },
+      })[1];
+    };
+    expect([at(20), at(20.001)]).toEqual([null, 'top over housing 1']);
+  });
+
+  test('surely over it on either side, so that it fails there', () => {
+    for (const along of [
+      [-140, -70],
+      [70, 140],
+    ])
+      expect(said('housing-clear', over({ along, top: 900 }, 90))[0]).toBe('fails');
+    for (const across of [
+      [-130, -60],
+      [60, 130],
+    ])
+      expect(said('housing-clear', over({ along: [-140, 140], across, top: 900 }, 90))[0]).toBe('fails');
+  });
+
+  test('what a shop does not know of its part is not the seller’s to say', () => {
+    const of = over({ top: 340 }, 90);
+    const found = outcomeOf('housing-clear', { ...of, part: { ...of.part, depthSide: [0, 60] } });
+    expect(found).toMatchObject({ verdict: 'open', advisory: false });
+  });
+
   test('not over a corner that it passes', () => {
     expect(met({ along: [-140, -70], across: [70, 130] }, 11.8)).toBeNull();
     expect(met({ along: [-140, -66], across: [200, 300] }, 90)).toBeNull();

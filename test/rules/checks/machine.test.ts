@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { gapsOf } from '../../../src/rules/judging/outcome.ts';
 import { judgeExample } from '../example-shop.ts';
-import { checkOf, easing, numbers, said } from './said.ts';
+import { checkOf, easing, numbers, outcomeOf, said } from './said.ts';
 
 const HOLDS_NOTHING = ['holds', null] as const;
 const SINGLE = { class: 'single-axis' } as const;
@@ -16,60 +17,6 @@ describe('a table that is built in asks nothing of a machine table', () => {
   ] as const)('%s', (id) => {
     expect(said(id, { machine: { builtIn: {} } })).toEqual(HOLDS_NOTHING);
     expect(said(id, { rotary: { housing: null } })[1]).not.toBeNull();
-  });
-});
-
-describe('bolts and keys over the slots', () => {
-  const over = (
-    bolts: readonly number[] | 'unknown',
-    slots: { readonly count?: unknown; readonly pitch?: unknown; readonly width?: unknown },
-    more: object = {},
-  ) =>
-    ({
-      rotary: { hold: { 'tilt-along-x': { keyWidth: 18, pitches: bolts } } },
-      machine: { table: { slots: { count: 5, width: 18, pitch: 80, ...slots } } },
-      ...more,
-    }) as never;
-
-  test('as many spaces as there are slots, less one', () => {
-    expect(numbers('slot-match', over([160], { count: 2 }))).toEqual(['fails', 80, 0.5]);
-    expect(said('slot-match', over([160], { count: 3 }))[0]).toBe('holds');
-    expect(said('slot-match', over([80], { count: 2 }))[0]).toBe('holds');
-    expect(numbers('slot-match', over([80], { count: 1 }))).toEqual(['fails', Number.POSITIVE_INFINITY, 0.5]);
-  });
-
-  test('one pair of bolt holes that fits is enough', () => {
-    expect(said('slot-match', over([63, 100, 240], {}))[0]).toBe('holds');
-    expect(numbers('slot-match', over([63, 90], {}))).toEqual(['fails', 10, 0.5]);
-  });
-
-  test('half a millimeter does, more does not, to either side', () => {
-    const at = (bolts: number) => said('slot-match', over([bolts], {}))[0];
-    expect([159.4, 159.5, 160.5, 160.6].map(at)).toEqual(['fails', 'holds', 'holds', 'fails']);
-    const key = (width: number) => said('slot-match', over([80], { width }));
-    expect([17.4, 17.5, 18.5, 18.6].map((width) => key(width)[0])).toEqual([
-      'fails',
-      'holds',
-      'holds',
-      'fails',
-    ]);
-    expect(key(14)[1]).toBe('keys in the slots');
-    expect(said('slot-match', over([90], {}))[1]).toBe('bolts over the slots');
-  });
-
-  test('what nobody says may fit', () => {
-    expect(said('slot-match', over('unknown', {}))[0]).toBe('open');
-    expect(said('slot-match', over([160], { count: 'unknown' }))[0]).toBe('open');
-    expect(said('slot-match', over([160], { pitch: 'unknown' }))[0]).toBe('open');
-    expect(said('slot-match', over([160], { width: 'unknown' }))[0]).toBe('open');
-    expect(said('slot-match', { rotary: { hold: 'unknown' } })[0]).toBe('open');
-    expect(said('slot-match', { machine: { table: { slots: { along: 'unknown' } } } })[0]).toBe('open');
-  });
-
-  test('an adapter plate as thick as it has to be', () => {
-    expect(easing('slot-match', over([63], {}, { plates: 30 }))).toEqual(['adapter-plate', 30]);
-    expect(easing('slot-match', over([80], { width: 14 }, { plates: 30 }))).toEqual(['adapter-plate', 30]);
-    expect(said('slot-match', over([63], {}, { plates: 29 }))[0]).toBe('fails');
   });
 });
 
@@ -115,6 +62,14 @@ describe('the base on the table', () => {
     expect(said('table-footprint', { rotary, machine: { table: { size: [900, 250] } } })[1]).toBe(
       'base along Y',
     );
+  });
+
+  test('bolts of which nobody knows are the seller’s to say', () => {
+    const found = outcomeOf('table-footprint', over(5, 'unknown'));
+    expect(found).toMatchObject({ verdict: 'open', advisory: true });
+    expect(gapsOf(found).map(({ path }) => path)).toEqual([
+      'rotaries[example-rotary].hold.tilt-along-y.pitches',
+    ]);
   });
 
   test('an overhang that the shop allows makes the table longer', () => {

@@ -98,6 +98,14 @@ describe('which sides one axis reaches', () => {
     );
   });
 
+  test('a single axis has no tilt to be asked for', () => {
+    const rotary = { ...LEVEL, tilt: null } as const;
+    expect(said('tilt-range', { ...ALONG_X, rotary, part: { approaches: ['around'] } })).toEqual([
+      'holds',
+      'sides around one level axis',
+    ]);
+  });
+
   test('two axes are asked for their tilt', () => {
     expect(said('tilt-range', { part: { approaches: ['around'] } })).toEqual([
       'holds',
