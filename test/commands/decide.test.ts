@@ -173,7 +173,7 @@ describe('A file for the result', () => {
 
   it.each([
     ['a folder', () => folder, 'that is a folder'],
-    ['a link to a folder', () => linkTo(folder), 'that is a folder'],
+    ['a link to a folder', () => linkTo(folder), 'a link is there, and is not written through'],
     ['a socket', socket, 'that is no ordinary file'],
     ['a file in a folder that is missing', () => join(folder, 'no', 'report.md'), 'there is no such folder'],
     ['a file below a file', () => join(writtenFile(), 'report.md'), 'there is no such folder'],
