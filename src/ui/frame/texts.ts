@@ -62,16 +62,18 @@ export const helpRows = (here: Situation, width: number): readonly Row[] =>
 /** Keys with what they do, and a word on the whole. */
 export const keyHelpRows = (keys: KeyWords, besides: string, width: number): readonly Row[] => [
   row('Keys here', 'strong'),
-  ...keys.flatMap(([keys, does]) =>
-    wrapped(does, Math.max(10, width - KEYS_WIDTH)).map(
-      (line, index): Row => ({
+  ...keys.flatMap(([names, does]) => {
+    const [left, right] = [wrapped(names, KEYS_WIDTH - 1), wrapped(does, Math.max(10, width - KEYS_WIDTH))];
+    return Array.from(
+      { length: Math.max(left.length, right.length) },
+      (_, index): Row => ({
         spans: [
-          { text: padded(index === 0 ? keys : '', KEYS_WIDTH), tone: 'strong' },
-          { text: line, tone: 'plain' },
+          { text: padded(left[index] ?? '', KEYS_WIDTH), tone: 'strong' },
+          { text: right[index] ?? '', tone: 'plain' },
         ],
       }),
-    ),
-  ),
+    );
+  }),
   row(''),
   ...wrapped(besides, width).map((line) => row(line, 'quiet')),
 ];

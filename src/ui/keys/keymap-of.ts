@@ -88,6 +88,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'page-down': 'Page down',
   home: 'Home',
   end: 'End',
+  backspace: 'Backspace',
   ' ': 'Space',
 };
 

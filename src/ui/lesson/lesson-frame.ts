@@ -47,7 +47,7 @@ export function lessonFrame(leaving: LessonUi, size: Size, drawing: LessonDrawin
   const ui = belowLeaving(leaving);
   const [width, height] = [Math.max(1, size.columns), Math.max(1, size.rows - 1)];
   const isLeaving = leaving.over?.kind === 'leave';
-  const leave = isLeaving ? leaveWords(ui.opened?.goes.how === 'class' ? CLASS_LEFT : drawing, width) : null;
+  const leave = isLeaving ? leaveWords(isForClass(ui) ? CLASS_LEFT : drawing, width) : null;
   if (isTooSmall(size)) return finished(smallRows(leave, size), width, ascii);
   const notKept = unsaved === null ? [] : [unsaved];
   const context: LessonContext = {
@@ -73,7 +73,13 @@ function bodyOf(ui: LessonUi, context: LessonContext): readonly Row[] {
   const { width, foot } = context;
   switch (over?.kind) {
     case 'help':
-      return scrolledText('Help', keyHelpRows(helpKeys(ui), HELP, width), ui.scroll, foot, context);
+      return scrolledText(
+        'Help',
+        keyHelpRows(helpKeys(ui), isForClass(ui) ? CLASS_HELP : HELP, width),
+        ui.scroll,
+        foot,
+        context,
+      );
     case 'explained':
       return scrolledText('What it means', explainedRows(over.topic, context), ui.scroll, foot, context);
     case 'explain':
@@ -108,14 +114,19 @@ function bodyOf(ui: LessonUi, context: LessonContext): readonly Row[] {
   }
 }
 
+const isForClass = ({ opened }: LessonUi): boolean => opened?.goes.how === 'class';
+
 /** The keys of what lies under the help. */
 const helpKeys = (ui: LessonUi): KeyWords => [
   ...LESSON_KEYS.allKeys(lessonHere({ ...ui, over: null })),
-  ['Ctrl-C', 'twice: leaves; your points are kept'],
+  ['Ctrl-C', isForClass(ui) ? 'twice: leaves' : 'twice: leaves; your points are kept'],
 ];
 
 const HELP =
   'A number may have any unit of its kind: 15 in, 3 1/2 in, 38 cm. A right prediction is worth ten points; each hint and each wrong one costs three, and one is left. What is revealed is worth none.';
+
+const CLASS_HELP =
+  'A guess of the room may have any unit, and counts like that of somebody alone; where the room says nothing, nothing is counted. Nothing of a class is kept.';
 
 /** A title, a sentence, and a list; what is typed filters it. */
 function lessonListFrame(

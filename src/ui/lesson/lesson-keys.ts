@@ -152,6 +152,7 @@ const BINDINGS: readonly BindingOf<LessonAction, LessonHere>[] = [
   }),
   key('explain', ['ctrl-y'], 'explain', 'what this step is about, with an example', predicting),
   key('clear', ['ctrl-u'], null, 'takes away what is typed', (here) => here.typed),
+  key('quit', ['q'], 'leave', 'leaves', at('class')),
   key('quit', ['q'], 'leave', 'leaves; your points are kept', letters),
   key('help', ['?'], 'help', 'this', (here) => free(here) && !here.typed),
   key('suspend', ['ctrl-z'], null, 'stops the program for a while; fg goes on', () => true),
