@@ -3,8 +3,9 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // a limit against hanging, and no measure: some tests take a minute where other programs run
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
     reporters: ['default'],
   },
 });
