@@ -7,7 +7,7 @@ import { openGround } from './open-ground.ts';
 import { pairLookup } from './pair-sets.ts';
 import { haveOn } from './pair-tables.ts';
 import type { Survivor } from './survey.ts';
-import { machineHalf, type Tables } from './tables.ts';
+import { machineHalf, pairAt, type Tables } from './tables.ts';
 
 /** An arrangement with the best that it may come to. */
 export interface Hopeful {
@@ -25,17 +25,16 @@ type HopesOf = (of: Candidate, fails: Uint32Array, known?: KnownOf) => Hopes;
  */
 export function closerBy(tables: Tables, world: World, hopesOf: HopesOf): (of: Hopeful) => Hopes {
   const { words } = tables.bits;
-  const lookup = pairLookup(words);
+  const lookup = pairLookup(words, 'fails');
   const pairs = tables.pairs.filter(({ ofMachine }) => !ofMachine);
   return ({ candidate, pair, hopes }) => {
     if (pair === null) return hopes;
     const fails = pair.fails.slice();
-    const [machine, stand] = [tables.machines[pair.machine], tables.stands[pair.stand]];
-    if (machine === undefined || stand === undefined) throw new Error('no such pair');
+    const { machine, stand } = pairAt(tables, pair);
     const ground = openGround({ ...machineHalf(machine, stand.rotary, tables.shop), stand });
     const haves = tables.haves.sides.map((side) => haveOn(side, ground));
     for (const each of pairs) {
-      const found = lookup(each, pair.stand, haves).fails;
+      const found = lookup(each, pair.stand, haves);
       for (let word = 0; word < words; word += 1)
         fails[word] = (fails[word] as number) | (found[word] as number);
     }

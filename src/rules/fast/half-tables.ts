@@ -22,10 +22,11 @@ export interface Grounds {
 /**
  * Judges on each half those checks that read nothing of the other half. Which these are is found by trying: the other half
  * may not be read. A check that reads it on one row is left out on all of them. About the arrangement itself: the first
- * family's bit stands for it. `beside`: what else is worked out on each half, while all of it is at hand.
+ * family's bit stands for it. Null: a row that nobody looks
+ * at. `beside`: what else is worked out on each half, while all of it is at hand.
  */
 export function halfTables(
-  halves: readonly Half[],
+  halves: readonly (Half | null)[],
   checks: readonly Check[],
   bits: FamilyBits,
   beside: (grounds: Grounds, row: number, isMade: (check: Check) => boolean) => void = () => {},
@@ -33,6 +34,7 @@ export function halfTables(
   const made = new Map(checks.map((check) => [check, emptyTable(check, halves.length, bits)]));
   let first: Memo | null = null;
   halves.forEach((half, row) => {
+    if (half === null) return;
     const memo = memoBeside(first);
     first ??= memo;
     const grounds = groundsOf(half, memo);

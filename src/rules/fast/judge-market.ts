@@ -1,11 +1,10 @@
 import type { Catalog } from '../../catalog/catalog.ts';
 import type { Answers } from '../../questions/answers.ts';
-import type { Candidate } from '../arranging/candidates.ts';
+import { type Candidate, onBuiltIn } from '../arranging/candidates.ts';
 import type { World } from '../arranging/setting.ts';
 import type { RotaryCount } from '../decision.ts';
 import type { Judged } from '../weighing/judged.ts';
 import { bestFirst, type Found } from './best-first.ts';
-import { builtInTables } from './built-in-tables.ts';
 import { closerBy, type Hopeful } from './closer.ts';
 import { byHope, hopesBy } from './hopes.ts';
 import { type Bench, judgedInFull } from './judge-one.ts';
@@ -70,9 +69,11 @@ function hopefulFrom(
       const candidate = candidateAt(tables, pair);
       return { candidate, pair, hopes: hopesOf(candidate, pair.fails) };
     }),
-    ...builtInTables(catalog).map(
-      (candidate): Hopeful => ({ candidate, pair: null, hopes: hopesOf(candidate, nothingFails) }),
-    ),
+    ...catalog.machines.flatMap((row): readonly Hopeful[] => {
+      if (row.builtIn === null) return [];
+      const candidate = onBuiltIn(row, row.builtIn);
+      return [{ candidate, pair: null, hopes: hopesOf(candidate, nothingFails) }];
+    }),
   ].sort((a, b) => byHope(matters, a.hopes, b.hopes) || (a.candidate.id < b.candidate.id ? -1 : 1));
 }
 

@@ -29,16 +29,17 @@ export function judgedOn(
   const world = freshWorld(bench);
   const early = droppedEarly(world, bench.families, candidate);
   if (early !== null) return { drop: early };
-  const judged = judgeSetUp(world, setUpBest(world, candidate, bench.families), bench.owned);
+  const judged = inFull(world, bench, candidate);
   const late = dropOf(judged, bench.shop.assume.leastCoverage);
   return late === null ? { judged } : { drop: late };
 }
 
 /** In full, for whoever reads it. */
-export const judgedInFull = (bench: Bench, candidate: Candidate): Judged => {
-  const world = freshWorld(bench);
-  return judgeSetUp(world, setUpBest(world, candidate, bench.families), bench.owned);
-};
+export const judgedInFull = (bench: Bench, candidate: Candidate): Judged =>
+  inFull(freshWorld(bench), bench, candidate);
+
+const inFull = (world: World, { families, owned }: Bench, candidate: Candidate): Judged =>
+  judgeSetUp(world, setUpBest(world, candidate, families), owned);
 
 /** By what no setting changes. */
 function droppedEarly(world: World, families: readonly Family[], candidate: Candidate): Drop | null {

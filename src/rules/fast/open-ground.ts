@@ -1,18 +1,12 @@
-import type { Mounting } from '../../catalog/catalog.ts';
 import type { Interval } from '../../quantities/interval.ts';
 import { additionSets } from '../arranging/additions.ts';
+import type { Stand } from '../arranging/candidates.ts';
 import { THICKEST } from '../arranging/risers.ts';
 import { BARE, heightenedBy, plateMass, raisedBy } from '../arranging/setting.ts';
 import type { Case, MachineCase, PartCase, PlaceCase, RotaryCase, ShopCase } from '../judging/case.ts';
 import { freshMemo, idOf, type Keys, type Memo } from '../judging/memo.ts';
 import { derived, known, type Value } from '../judging/value.ts';
 import { barred, refuse } from './barred.ts';
-
-/** A rotary as it is mounted. */
-export interface Stand {
-  readonly rotary: RotaryCase;
-  readonly mounting: Mounting;
-}
 
 /** What a check may be asked about without the other half: `barred` halves may not be read. */
 export interface Half {

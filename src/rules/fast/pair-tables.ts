@@ -3,7 +3,7 @@ import type { Case, PartCase } from '../judging/case.ts';
 import type { Check, Comparison, EasingRule, Sense } from '../judging/check.ts';
 import { evaluateSide, type Side } from '../judging/side.ts';
 import { barred, unlessBarred } from './barred.ts';
-import type { FamilyBits } from './family-bits.ts';
+import { addTo, type FamilyBits } from './family-bits.ts';
 import type { Grounds } from './half-tables.ts';
 import { openWithPart } from './open-ground.ts';
 import { type Ranked, type Ranks, ranksOf } from './ranks.ts';
@@ -170,9 +170,7 @@ function helpedBy(
   words: number,
 ): Uint32Array {
   const set = new Uint32Array(words);
-  for (const { of, family } of counted)
-    if (when === undefined || when(of))
-      set[family >>> 5] = ((set[family >>> 5] ?? 0) | (1 << (family & 31))) >>> 0;
+  for (const { of, family } of counted) if (when === undefined || when(of)) addTo(set, 0, family);
   return set;
 }
 

@@ -3,7 +3,7 @@ import type { Check } from '../judging/check.ts';
 import { STAGES } from '../stages/index.ts';
 import { costliestOf } from './costliest.ts';
 import { openGround } from './open-ground.ts';
-import { foundIn, pairLookup } from './pair-sets.ts';
+import { pairLookup } from './pair-sets.ts';
 import { haveOn, isOfMachine } from './pair-tables.ts';
 import { stageAt, stageSets } from './stage-sets.ts';
 import { kindOf, machineHalf, STAND_KINDS, type Tables } from './tables.ts';
@@ -30,11 +30,14 @@ export function sieveOf(tables: Tables): Sieve {
   const onStands = stageSets(tables.onStands, stands.length, words);
   const onMachines = stageSets(tables.onMachines, machines.length * STAND_KINDS.length, words);
   const ranked = pairs.filter(({ ofMachine }) => ofMachine);
-  const byStage = STAGES.map((_, stage) => ranked.filter(({ check }) => stageAt(check.stage) === stage));
-  const lookup = pairLookup(words);
   const pairFails = ranked.map(() => new Uint32Array(words));
-  const sum = foundIn(words).fails;
-  const left = foundIn(words).fails;
+  const byStage = STAGES.map((_, stage) =>
+    ranked.flatMap((pair, at) =>
+      stageAt(pair.check.stage) === stage ? [{ pair, kept: pairFails[at] as Uint32Array }] : [],
+    ),
+  );
+  const lookup = pairLookup(words, 'fails');
+  const [sum, left] = [new Uint32Array(words), new Uint32Array(words)];
   const haves = havesBy(tables);
   const costliest = costliestOf(tables, ranked);
   const least = tables.shop.assume.leastCoverage;
@@ -60,13 +63,10 @@ export function sieveOf(tables: Tables): Sieve {
           (sum[word] as number) |
           (onStands.families[standCell * words + word] as number) |
           (onMachines.families[rowCell * words + word] as number);
-      for (const pair of byStage[stage] ?? []) {
-        const { fails } = lookup(pair, stand, there);
-        const kept = pairFails[ranked.indexOf(pair)] as Uint32Array;
-        for (let word = 0; word < words; word += 1) {
-          kept[word] = fails[word] as number;
-          sum[word] = (sum[word] as number) | (fails[word] as number);
-        }
+      for (const { pair, kept } of byStage[stage] ?? []) {
+        kept.set(lookup(pair, stand, there));
+        for (let word = 0; word < words; word += 1)
+          sum[word] = (sum[word] as number) | (kept[word] as number);
       }
       const ownFails = onStands.own[standCell] === 1 || onMachines.own[rowCell] === 1;
       if (ownFails || !mayPass()) {

@@ -1,10 +1,6 @@
-import type { Mounting } from '../../catalog/catalog.ts';
-import type { Candidate } from '../arranging/candidates.ts';
-import type { MachineCase } from '../judging/case.ts';
-import type { Stand } from './open-ground.ts';
+import { type Candidate, candidateOn, standsOn } from '../arranging/candidates.ts';
 import { sieveOf } from './sieve.ts';
-import { standsOn } from './stands-on.ts';
-import type { Tables } from './tables.ts';
+import { pairAt, type Tables } from './tables.ts';
 import { type Tally, tallyDrop } from './tally.ts';
 
 /** An arrangement that may pass, as far as the tables say. */
@@ -60,17 +56,9 @@ export function surveyOf(tables: Tables, tally: Tally): Survey {
 
 /** The arrangement of a pair, as the plain judge takes it. */
 export function candidateAt(
-  { machines, stands }: Pick<Tables, 'machines' | 'stands'>,
-  { machine, stand }: Pick<Survivor, 'machine' | 'stand'>,
+  tables: Pick<Tables, 'machines' | 'stands'>,
+  of: Pick<Survivor, 'machine' | 'stand'>,
 ): Candidate {
-  const [on, under] = [machines[machine], stands[stand]];
-  if (on === undefined || under === undefined) throw new Error('no such pair');
-  return candidateOf(on, under);
+  const { machine, stand } = pairAt(tables, of);
+  return candidateOn(machine, stand);
 }
-
-const candidateOf = (machine: MachineCase, { rotary, mounting }: Stand): Candidate => ({
-  id: `${machine.key}+${rotary.key}/${mounting satisfies Mounting}`,
-  machine,
-  rotary,
-  mounting,
-});

@@ -1,14 +1,13 @@
-import type { Catalog, Mounting } from '../../catalog/catalog.ts';
-import { MOUNTINGS } from '../../catalog/catalog.ts';
+import type { Catalog } from '../../catalog/catalog.ts';
+import { isUnder, type Stand, standsIn, standsOn } from '../arranging/candidates.ts';
 import type { Family } from '../arranging/family.ts';
 import { CHECKS } from '../checks/index.ts';
 import { machineCase } from '../facts/machine-facts.ts';
-import { onItsBack, rotaryCase } from '../facts/rotary-facts.ts';
 import type { MachineCase, RotaryCase, ShopCase } from '../judging/case.ts';
 import type { Check } from '../judging/check.ts';
 import { bitsOf, type FamilyBits } from './family-bits.ts';
 import { type HalfTable, halfTables } from './half-tables.ts';
-import type { Half, Stand } from './open-ground.ts';
+import type { Half } from './open-ground.ts';
 import { type Haves, type PairCheck, pairsInWork } from './pair-tables.ts';
 
 /** Kinds of stands that a machine is judged with apart: what their checks ask of a machine may differ. */
@@ -34,8 +33,6 @@ export interface Tables {
   readonly onMachines: readonly HalfTable[];
   readonly pairs: readonly PairCheck[];
   readonly haves: Haves;
-  /** checks that neither hold apart nor are ranked: judged by the plain judge alone */
-  readonly rest: readonly Check[];
 }
 
 /** What the checks say is found from their declarations; none is named here. */
@@ -49,9 +46,11 @@ export function tablesOf(
   const machines = catalog.machines
     .filter(({ builtIn, kind }) => builtIn === null && kind !== 'five-axis')
     .map(machineCase);
-  const stands = standsOf(catalog);
+  const stands = standsIn(catalog).filter((stand) => machines.some((machine) => standsOn(stand, machine)));
   const onMachines = halfTables(
-    machines.flatMap((machine) => STAND_KINDS.map((kind) => machineHalf(machine, kind, shop))),
+    machines.flatMap((machine) =>
+      STAND_KINDS.map((kind) => (isUnder(kind, machine) ? machineHalf(machine, kind, shop) : null)),
+    ),
     checks,
     bits,
   );
@@ -74,24 +73,20 @@ export function tablesOf(
     onMachines,
     pairs,
     haves,
-    rest: without(without(left, onStands), pairs),
   };
 }
 
 const without = (checks: readonly Check[], made: readonly { readonly check: Check }[]): readonly Check[] =>
   checks.filter((check) => !made.some((each) => each.check === check));
 
-/** Every rotary in each of its mountings, and on its back where it has one axis. */
-function standsOf({ rotaries, machines }: Pick<Catalog, 'machines' | 'rotaries'>): readonly Stand[] {
-  const onHorizontal = machines.some(({ spindle }) => spindle === 'horizontal');
-  return rotaries.map(rotaryCase).flatMap((rotary): readonly Stand[] => {
-    const mountings = MOUNTINGS.filter((each) => each.startsWith(rotary.axes === 2 ? 'tilt' : 'axis'));
-    const upright: Mounting = 'axis-along-y';
-    return [
-      ...mountings.map((mounting) => ({ rotary, mounting })),
-      ...(onHorizontal && rotary.axes === 1 ? [{ rotary: onItsBack(rotary), mounting: upright }] : []),
-    ];
-  });
+/** The machine and the stand of these numbers. Throws where there is none such. */
+export function pairAt(
+  { machines, stands }: Pick<Tables, 'machines' | 'stands'>,
+  of: { readonly machine: number; readonly stand: number },
+): { readonly machine: MachineCase; readonly stand: Stand } {
+  const [machine, stand] = [machines[of.machine], stands[of.stand]];
+  if (machine === undefined || stand === undefined) throw new Error('no such pair');
+  return { machine, stand };
 }
 
 const standHalf = (stand: Stand, shop: ShopCase): Half => ({

@@ -1,10 +1,10 @@
 import type { Catalog } from '../../../src/catalog/catalog.ts';
 import type { Answers } from '../../../src/questions/answers.ts';
+import { standsOn } from '../../../src/rules/arranging/candidates.ts';
 import { familiesOf } from '../../../src/rules/arranging/family.ts';
 import { CHECKS } from '../../../src/rules/checks/index.ts';
 import { judgeMarket } from '../../../src/rules/fast/judge-market.ts';
 import { sieveOf } from '../../../src/rules/fast/sieve.ts';
-import { standsOn } from '../../../src/rules/fast/stands-on.ts';
 import { type Tables, tablesOf } from '../../../src/rules/fast/tables.ts';
 import type { Check } from '../../../src/rules/judging/check.ts';
 import { atHand } from '../../../src/rules/kept-work.ts';

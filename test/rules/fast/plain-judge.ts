@@ -1,6 +1,6 @@
 import type { Family } from '../../../src/rules/arranging/family.ts';
 import { type Half, openGround, openWithPart } from '../../../src/rules/fast/open-ground.ts';
-import type { Tables } from '../../../src/rules/fast/tables.ts';
+import { pairAt, type Tables } from '../../../src/rules/fast/tables.ts';
 import { acrossAll, type Three, threeOf } from '../../../src/rules/fast/verdict-of.ts';
 import type { Check } from '../../../src/rules/judging/check.ts';
 import type { Side } from '../../../src/rules/judging/side.ts';
@@ -10,16 +10,15 @@ import type { Side } from '../../../src/rules/judging/side.ts';
  * nothing is looked up, every kind is judged both ways round.
  */
 export function plainly(
-  { machines, stands, shop }: Tables,
+  tables: Tables,
   machine: number,
   stand: number,
   check: Check,
   family: Family | null,
 ): Three {
-  const [on, under] = [machines[machine], stands[stand]];
-  if (on === undefined || under === undefined) throw new Error('no such pair');
+  const { machine: on, stand: under } = pairAt(tables, { machine, stand });
   const half: Half = {
-    shop,
+    shop: tables.shop,
     stand: under,
     standKind: under.rotary,
     machine: on,

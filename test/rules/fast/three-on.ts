@@ -1,9 +1,9 @@
 import { holdsBit } from '../../../src/rules/fast/family-bits.ts';
 import type { HalfTable } from '../../../src/rules/fast/half-tables.ts';
 import { openGround } from '../../../src/rules/fast/open-ground.ts';
-import { pairLookup } from '../../../src/rules/fast/pair-sets.ts';
+import { pairLookup, type Wanted } from '../../../src/rules/fast/pair-sets.ts';
 import { haveOn } from '../../../src/rules/fast/pair-tables.ts';
-import { kindOf, machineHalf, STAND_KINDS, type Tables } from '../../../src/rules/fast/tables.ts';
+import { kindOf, machineHalf, pairAt, STAND_KINDS, type Tables } from '../../../src/rules/fast/tables.ts';
 import type { Three } from '../../../src/rules/fast/verdict-of.ts';
 import type { Check } from '../../../src/rules/judging/check.ts';
 
@@ -18,9 +18,7 @@ export function threeOn(
   check: Check,
   family: number,
 ): Three | null {
-  const under = tables.stands[stand];
-  const on = tables.machines[machine];
-  if (under === undefined || on === undefined) throw new Error('no such pair');
+  const { machine: on, stand: under } = pairAt(tables, { machine, stand });
   const { words } = tables.bits;
   const row = machine * STAND_KINDS.length + kindOf(under);
   const half = (all: readonly HalfTable[], at: number): Three | null => {
@@ -34,10 +32,10 @@ export function threeOn(
   if (pair === undefined) return null;
   const ground = openGround({ ...machineHalf(on, under.rotary, tables.shop), stand: under });
   const haves = tables.haves.sides.map((side) => haveOn(side, ground));
-  const { fails, notPassing } = pairLookup(words)(pair, stand, haves);
-  const failing = holdsBit(fails, 0, family);
+  const has = (wanted: Wanted): boolean => holdsBit(pairLookup(words, wanted)(pair, stand, haves), 0, family);
+  const failing = has('fails');
   if (!pair.whole && !failing) return null;
-  return inSets(failing, !failing && holdsBit(notPassing, 0, family));
+  return inSets(failing, !failing && has('does not pass'));
 }
 
 const inSets = (fails: boolean, notSettled: boolean): Three =>
