@@ -9,6 +9,7 @@ import { isMarket } from './fast/is-market.ts';
 import { judgeMarket, type MarketJudged } from './fast/judge-market.ts';
 import { judgedInFull } from './fast/judge-one.ts';
 import { candidatesNamed, tablesOfAll } from './fast/named.ts';
+import { provenWith } from './fast/proven-with.ts';
 import type { RotaryCase, ShopCase } from './judging/case.ts';
 import { atHand } from './kept-work.ts';
 import { unbeaten } from './weighing/dominance.ts';
@@ -84,7 +85,7 @@ function standing(
   const judged = unsorted.toSorted((a, b) => (a.id < b.id ? -1 : 1));
   const running = judged.filter(({ passes }) => passes !== 'no').map((each) => rankedOf(each, shop));
   const field = unbeaten(running);
-  const ranking = rankBy(answers.matters, shop.assume.band, field);
+  const ranking = provenWith(market?.unseen ?? 0, rankBy(answers.matters, shop.assume.band, field));
   const outcome = running.length === 0 ? 'none' : ranking.winner === null ? 'open' : 'recommended';
   const tables = market === null ? tablesIn(judged) : tablesOfAll(catalog);
   return { shop, world, fiveAxis, threeAxis, judged, running, field, ranking, outcome, tables, market };
