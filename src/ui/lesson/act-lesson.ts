@@ -3,6 +3,7 @@ import { type ClassEvent, runClass } from '../../teaching/lessons/class-run.ts';
 import { type LessonEvent, type LessonRun, runLesson } from '../../teaching/lessons/run-lesson.ts';
 import { topicOfStep } from '../../teaching/lessons/step-topic.ts';
 import type { Key } from '../keys/key.ts';
+import { movedBy, PAGE } from '../state/list-moves.ts';
 import { changesHere, lessonHere, lessonList, shownStep } from './lesson-here.ts';
 import type { LessonAction } from './lesson-keys.ts';
 import {
@@ -13,8 +14,6 @@ import {
   type OpenedLesson,
   turned,
 } from './lesson-ui.ts';
-
-const PAGE = 10;
 
 /** Does what a key asks for. */
 export function actedInLesson(ui: LessonUi, action: LessonAction, key: Key): LessonTurn {
@@ -69,19 +68,12 @@ export function actedInLesson(ui: LessonUi, action: LessonAction, key: Key): Les
   }
 }
 
-/** Moves the highlight, one row further at an end goes round; or scrolls where there is no list. */
+/** Moves the highlight, or scrolls; a page scrolls what is given even over words to choose from. */
 function moved(ui: LessonUi, by: number): LessonUi {
   const here = lessonHere(ui);
   const pages = Math.abs(by) > 1 && here.place === 'predict' && ui.over === null;
-  if (here.rows === 0 || pages)
-    return { ...ui, scroll: Math.max(0, Math.min(ui.scroll + by, MOST_SCROLLED)) };
-  const last = here.rows - 1;
-  if (by === 1 && ui.mark >= last) return { ...ui, mark: 0 };
-  if (by === -1 && ui.mark <= 0) return { ...ui, mark: last };
-  return { ...ui, mark: Math.max(0, Math.min(last, ui.mark + by)) };
+  return { ...ui, ...movedBy(ui, by, pages ? 0 : here.rows) };
 }
-
-const MOST_SCROLLED = 10_000;
 
 /** What is seen again where something is closed; what is typed and highlighted there stays. */
 function closed(ui: LessonUi): LessonUi {
@@ -139,11 +131,10 @@ function predicted(ui: LessonUi, text: string): LessonTurn {
   const [, name] = /^explain\b\s*(.*)$/.exec(word) ?? [];
   if (name !== undefined) {
     const [topic] = findTopics(name).found;
-    const to = topic === undefined ? { kind: 'explain' as const } : null;
     return [
-      to === null && topic !== undefined
-        ? opensTopic(turned(ui, {}), qualified(topic), null)
-        : turned(ui, { over: to }),
+      topic === undefined
+        ? turned(ui, { over: { kind: 'explain' } })
+        : opensTopic(turned(ui, {}), qualified(topic), null),
       [],
     ];
   }
@@ -184,11 +175,11 @@ function later(ui: LessonUi): LessonUi {
   const { opened } = ui;
   if (opened?.goes.how !== 'alone' || opened.goes.looked === null) return ui;
   const { goes } = opened;
-  const index = goes.looked === null ? 0 : goes.looked + 1;
+  const index = opened.goes.looked + 1;
   return looking(ui, opened, goes, index >= goes.run.index ? null : index);
 }
 
-/** An event of a class. `keeps`: what was refused stays typed, to be mended. */
+/** An event of a class. `asks`: what was refused stays typed, to be mended. */
 export function inClass(ui: LessonUi, event: ClassEvent, asks = false): LessonTurn {
   const { opened } = ui;
   if (opened?.goes.how !== 'class') return [ui, []];

@@ -7,6 +7,7 @@ import { FULL_POINTS, stepAt } from '../../teaching/lessons/run-lesson.ts';
 import type { StepKey } from '../../teaching/lessons/step-key.ts';
 import { topicOfStep } from '../../teaching/lessons/step-topic.ts';
 import { TOPICS } from '../../teaching/topics/index.ts';
+import { matching } from '../state/list-moves.ts';
 import type { LessonHere } from './lesson-keys.ts';
 import type { LessonUi } from './lesson-ui.ts';
 
@@ -59,8 +60,8 @@ export interface LessonRow {
 /** The list on the screen, filtered by what is typed over it; null where there is none. */
 export function lessonList(ui: LessonUi): readonly LessonRow[] | null {
   const { over, field } = ui;
-  if (over?.kind === 'explain') return filtered(TOPIC_ROWS, field.text);
-  if (over?.kind === 'changes') return filtered(changeRows(ui), field.text);
+  if (over?.kind === 'explain') return matching(TOPIC_ROWS, field.text);
+  if (over?.kind === 'changes') return matching(changeRows(ui), field.text);
   if (over !== null) return null;
   switch (placeOf(ui)) {
     case 'list':
@@ -89,18 +90,6 @@ const TOPIC_ROWS: readonly LessonRow[] = TOPICS.map((topic) => ({
   state: topic.kind,
   value: qualified(topic),
 }));
-
-function filtered(rows: readonly LessonRow[], typed: string): readonly LessonRow[] {
-  const wanted = typed
-    .toLowerCase()
-    .split(/\s+/)
-    .filter((word) => word !== '');
-  return wanted.length === 0
-    ? rows
-    : rows.filter(({ label, state }) =>
-        wanted.every((word) => `${label} ${state}`.toLowerCase().includes(word)),
-      );
-}
 
 /** The given numbers that can be tried otherwise in the step of a class. */
 export function changesHere(ui: LessonUi): ReturnType<typeof changeableOf> {

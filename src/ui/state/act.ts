@@ -5,10 +5,9 @@ import type { Action } from '../keys/situation.ts';
 import { NOTHING_TYPED } from '../keys/text-field.ts';
 import { happened, undone } from './happened.ts';
 import { type Item, itemsOf } from './items.ts';
+import { movedBy, PAGE } from './list-moves.ts';
 import { placed } from './placed.ts';
 import { MOST_COMPARED, type Over, RESULT_VIEWS, type Turn, type Ui } from './ui.ts';
-
-const PAGE = 10;
 
 /** Does what a key asks for. */
 export function acted(ui: Ui, action: Exclude<Action, 'row' | 'place' | 'look'>, world: World): Turn {
@@ -106,20 +105,10 @@ function viewed(ui: Ui, action: Action): Turn {
   return [{ ...ui, session, view, looked: null, mark: 0, scroll: 0 }, []];
 }
 
-/** Moves the highlight, or scrolls where there is no list. The frame holds the scroll inside its text. */
-function moved(ui: Ui, by: number, world: World): Turn {
-  const rows = itemsOf(ui, world)?.length ?? 0;
-  if (rows === 0) return [{ ...ui, scroll: Math.max(0, Math.min(ui.scroll + by, 10_000)) }, []];
-  const last = rows - 1;
-  // one row further at an end goes round
-  const mark =
-    by === 1 && ui.mark >= last
-      ? 0
-      : by === -1 && ui.mark <= 0
-        ? last
-        : Math.max(0, Math.min(last, ui.mark + by));
-  return [{ ...ui, mark }, []];
-}
+const moved = (ui: Ui, by: number, world: World): Turn => [
+  { ...ui, ...movedBy(ui, by, itemsOf(ui, world)?.length ?? 0) },
+  [],
+];
 
 function taken(ui: Ui, world: World): Turn {
   const { over, field } = ui;

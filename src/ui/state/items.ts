@@ -6,6 +6,7 @@ import { screenOf } from '../../session/screen.ts';
 import type { Event, Session } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
 import { explainItems } from './explain-items.ts';
+import { matching } from './list-moves.ts';
 import { ready } from './not-yet.ts';
 import { PAPER_LIST, PAPERS } from './paper-list.ts';
 import { notAskedWords, REVIEW_STATES, reviewWords } from './review-words.ts';
@@ -66,18 +67,6 @@ export function itemsOf(ui: Ui, world: World): readonly Item[] | null {
     session.at.at === 'result' ? resultItems(ui, world) : screenList(screenOf(session, world), ui.chosen);
   return over?.kind === 'find' && items !== null ? matching(items, field.text) : items;
 }
-
-const matching = (items: readonly Item[], typed: string): readonly Item[] => {
-  const words = typed
-    .toLowerCase()
-    .split(/\s+/)
-    .filter((word) => word !== '');
-  if (words.length === 0) return items;
-  return items.filter(({ label, state }) => {
-    const text = `${label} ${state}`.toLowerCase();
-    return words.every((word) => text.includes(word));
-  });
-};
 
 function startItems({ at }: Session): readonly Item[] {
   const saved = at.at === 'resume';
