@@ -10,11 +10,19 @@ import { type Explained, rootOf } from '../explained.ts';
 import type { ReadyLesson } from '../lessons/run-lesson.ts';
 import { arrangementId, type Sheet } from './sheet.ts';
 
+const drawn = new WeakMap<Sheet, Explained | null>();
+
 /**
  * Pictures of what the steps are about, to scale, each once. Of their measures only those are left that are given: answers and
- * values of the catalog, never what a check needs or has.
+ * values of the catalog, never what a check needs or has. Drawn once for a sheet: its Markdown and its files show the same.
  */
-export function figureSection({ ready, options }: Sheet): Explained | null {
+export function figureSection(sheet: Sheet): Explained | null {
+  const section = drawn.has(sheet) ? (drawn.get(sheet) ?? null) : drawnSection(sheet);
+  drawn.set(sheet, section);
+  return section;
+}
+
+function drawnSection({ ready, options }: Sheet): Explained | null {
   const { lesson } = ready;
   const wanted = new Map<string, { readonly kind: FigureKind; readonly on: string }>();
   for (const [index, { asked }] of lesson.steps.entries()) {
@@ -22,8 +30,10 @@ export function figureSection({ ready, options }: Sheet): Explained | null {
     const on = arrangementId(ready, index);
     if (kind !== undefined) wanted.set(`${kind} ${on}`, { kind, on });
   }
+  const decisions = new Map<string, Decision>();
   const scenes = [...wanted.values()].flatMap(({ kind, on }): readonly Scene[] => {
-    const decision = decisionOn(ready, on, options.units);
+    const decision = decisions.get(on) ?? decisionOn(ready, on, options.units);
+    decisions.set(on, decision);
     const place = arrangementAt(decision, on);
     const figure = place === undefined ? null : FIGURE_KINDS[kind](decision, place);
     return figure === null ? [] : [figure.scene];
