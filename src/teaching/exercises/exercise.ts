@@ -1,27 +1,17 @@
 import type { Catalog } from '../../catalog/catalog.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
-import type { WorkedCheck } from '../examples/worked-check.ts';
+import type { GivenNumber } from '../formula/printed-formula.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import type { DrawnKey } from './drawn-answers.ts';
 import type { Level, Side } from './recipe.ts';
-
-/** A number that is given for an exercise, as its sheet prints it. */
-export interface GivenNumber {
-  /** the letter that stands for it in the printed formula */
-  readonly symbol: string;
-  /** where it stands: `parts[Hinge block].eccentricity` */
-  readonly path: string;
-  readonly value: number;
-  readonly unit: string;
-}
 
 /** A lesson that was drawn: one rule decides it. */
 export interface Exercise {
   readonly about: string;
   readonly seed: number;
   readonly level: Level;
-  /** the check that decides, where one does */
-  readonly check: CheckId | null;
+  /** the check that decides */
+  readonly check: CheckId;
   /** yes: it holds, speaks, or is needed */
   readonly side: Side;
   /** how far from the line, as a share of the larger of both numbers; null: there is no near */
@@ -39,14 +29,3 @@ export interface Exercise {
 export type MadeExercise =
   | { readonly ok: true; readonly exercise: Exercise }
   | { readonly ok: false; readonly why: string };
-
-/** The numbers that a worked check is given. */
-export const givenOf = (worked: WorkedCheck | null): readonly GivenNumber[] =>
-  worked === null
-    ? []
-    : worked.formula.symbols.map(({ symbol, input, unit }) => ({
-        symbol,
-        path: input,
-        value: worked.values[symbol] ?? Number.NaN,
-        unit,
-      }));

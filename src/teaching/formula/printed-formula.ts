@@ -1,10 +1,15 @@
 /** A letter of a formula: what it stands for, and which input of the decision it is. */
-interface FormulaSymbol {
+export interface FormulaSymbol {
   readonly symbol: string;
   readonly words: string;
   readonly unit: string;
   /** path of the answer, catalog value or derived number: `parts[Example].eccentricity` */
   readonly input: string;
+}
+
+/** A given number, by the letter that stands for it. */
+export interface GivenNumber extends FormulaSymbol {
+  readonly value: number;
 }
 
 /** A function that several steps use, written out. */

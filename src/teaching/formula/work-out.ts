@@ -1,9 +1,9 @@
 import { evaluate } from './evaluate.ts';
-import type { FormulaStep, PrintedFormula } from './printed-formula.ts';
+import type { FormulaStep, GivenNumber, PrintedFormula } from './printed-formula.ts';
 import { writeFormula } from './write-formula.ts';
 
 /** A step with its numbers put in, and what it comes to. */
-interface WorkedStep extends FormulaStep {
+export interface WorkedStep extends FormulaStep {
   readonly putIn: string;
   readonly value: number;
 }
@@ -16,6 +16,13 @@ export interface Worked {
   /** positive is always good */
   readonly margin: number;
 }
+
+/** The symbols of a formula, each with its number. */
+export const givenNumbers = (
+  { symbols }: Pick<PrintedFormula, 'symbols'>,
+  values: Readonly<Record<string, number>>,
+): readonly GivenNumber[] =>
+  symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN }));
 
 /** Works a printed formula out for given numbers, line by line. Throws where a symbol has no number. */
 export function workOut(

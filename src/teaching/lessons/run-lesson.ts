@@ -1,4 +1,5 @@
 import type { LengthUnits } from '../../quantities/kinds.ts';
+import { givenNumbers } from '../formula/work-out.ts';
 import type { LessonStep } from './lesson.ts';
 import { readPrediction } from './read-prediction.ts';
 import type { PreparedLesson, StepKey } from './step-key.ts';
@@ -136,10 +137,7 @@ function revealed(
 function whatItIs({ worked, kind }: StepKey, given: number): string | null {
   if (worked === null || kind !== 'number') return null;
   const { formula, values, worked: way } = worked;
-  const all = [
-    ...formula.symbols.map(({ symbol, words }) => ({ words, value: values[symbol] ?? Number.NaN })),
-    ...way.steps,
-  ];
+  const all = [...givenNumbers(formula, values), ...way.steps];
   return (
     all.find(({ value }) => value !== 0 && Math.abs(value - given) <= 1e-6 * Math.abs(value))?.words ?? null
   );

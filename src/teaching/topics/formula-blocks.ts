@@ -3,28 +3,15 @@ import { codeData, data, number, type Piece, say, verdictSign, words } from '../
 import type { Path } from '../../report/blocks/path.ts';
 import type { Verdict } from '../../rules/decision.ts';
 import { at } from '../explained.ts';
-import type { PrintedFormula } from '../formula/printed-formula.ts';
-import type { Worked } from '../formula/work-out.ts';
+import type { GivenNumber, PrintedFormula } from '../formula/printed-formula.ts';
+import { givenNumbers, type Worked, type WorkedStep } from '../formula/work-out.ts';
 import { hasAngles, writeFormula } from '../formula/write-formula.ts';
 
 /** A formula worked out, as an explanation looks it up. */
 export interface ShownFormula {
-  readonly given: readonly {
-    readonly symbol: string;
-    readonly words: string;
-    readonly unit: string;
-    readonly value: number;
-    readonly input: string;
-  }[];
+  readonly given: readonly GivenNumber[];
   readonly definitions: readonly { readonly formula: string; readonly words: string }[];
-  readonly steps: readonly {
-    readonly gives: string;
-    readonly words: string;
-    readonly unit: string;
-    readonly formula: string;
-    readonly putIn: string;
-    readonly value: number;
-  }[];
+  readonly steps: readonly WorkedStep[];
   readonly need: number;
   readonly have: number;
   readonly margin: number;
@@ -41,7 +28,7 @@ export function shownFormula(
 ): ShownFormula {
   const written = [...formula.steps, ...formula.definitions].map((each) => each.formula);
   return {
-    given: formula.symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN })),
+    given: givenNumbers(formula, values),
     definitions: formula.definitions.map((each) => ({
       formula: `${each.name}(${each.of.join(', ')}) = ${writeFormula(each.formula)}`,
       words: each.words,

@@ -1,17 +1,14 @@
 import { splitValuePath } from '../../report/value-words.ts';
-import type { SheetFormula, SheetSymbol } from './sheet-formula.ts';
+import type { GivenNumber } from '../formula/printed-formula.ts';
+import type { SheetFormula } from './sheet-formula.ts';
 
 /** Whose numbers a table of a sheet holds. */
 const GIVEN_KINDS = ['part', 'rotary', 'machine', 'arrangement', 'shop', 'material', 'assumption'] as const;
 type GivenKind = (typeof GIVEN_KINDS)[number];
 
 /** A given number under a label by which steps call it: `B3`. */
-interface GivenLine {
+interface GivenLine extends Omit<GivenNumber, 'symbol'> {
   readonly label: string;
-  readonly words: string;
-  readonly unit: string;
-  readonly value: number;
-  readonly input: string;
 }
 
 /** One table of given numbers. */
@@ -54,7 +51,7 @@ const OF_THE_SHOP: ReadonlySet<string> = new Set(['shop', 'tools', 'work', 'mone
  * what is said of them in words.
  */
 export function givenGroups(steps: readonly StepGiven[], also: readonly Owner[]): readonly GivenGroup[] {
-  const owners = new Map<string, Owner & { readonly symbols: SheetSymbol[] }>();
+  const owners = new Map<string, Owner & { readonly symbols: GivenNumber[] }>();
   const tableOf = (owner: Owner) => {
     const key = keyOf(owner);
     const found = owners.get(key) ?? { ...owner, symbols: [] };
@@ -84,7 +81,7 @@ export function givenGroups(steps: readonly StepGiven[], also: readonly Owner[])
 }
 
 /** The label of a number that a step needs. Throws where no table holds it: a fault of the sheet. */
-export function labelOf(groups: readonly GivenGroup[], symbol: SheetSymbol, arrangement: string): string {
+export function labelOf(groups: readonly GivenGroup[], symbol: GivenNumber, arrangement: string): string {
   const key = keyOf(ownerOf(symbol.input, arrangement));
   const line = groups.find((each) => keyOf(each) === key)?.lines.find((each) => isSame(each, symbol));
   if (line === undefined) throw new RangeError(`no table gives ${symbol.input}`);
@@ -95,8 +92,8 @@ const keyOf = ({ kind, id }: Owner): string => `${kind} ${id}`;
 
 /** The same path may be another number on another arrangement, or seen from another side. */
 const isSame = (
-  a: Pick<SheetSymbol, 'input' | 'unit' | 'value'>,
-  b: Pick<SheetSymbol, 'input' | 'unit' | 'value'>,
+  a: Pick<GivenNumber, 'input' | 'unit' | 'value'>,
+  b: Pick<GivenNumber, 'input' | 'unit' | 'value'>,
 ): boolean => a.input === b.input && a.unit === b.unit && a.value === b.value;
 
 const LETTERS = 26;

@@ -3,8 +3,8 @@ import { PRICE_WORDS } from '../../report/wording/arrangement.ts';
 import type { Arrangement, Bounded, CapitalItem, Decision, Measures } from '../../rules/decision.ts';
 import { isFiveAxis } from '../../rules/facts/part-facts.ts';
 import { step } from '../formula/formula-source.ts';
-import type { FormulaStep } from '../formula/printed-formula.ts';
-import { known, type Lines, type SheetFormula, type SheetSymbol } from './sheet-formula.ts';
+import type { FormulaStep, GivenNumber } from '../formula/printed-formula.ts';
+import { known, type Lines, type SheetFormula } from './sheet-formula.ts';
 import { visesFormula } from './vises-formula.ts';
 
 /** How a measure of an arrangement is worked out, from numbers that can be given. Null: there is no such way on paper. */
@@ -34,12 +34,12 @@ export function measureFormula(
 const whole = (lines: Lines, asked: string, unit: string): SheetFormula | null =>
   lines === null ? null : { ...lines, definitions: [], asked, unit, compared: null };
 
-const sum = (symbols: readonly SheetSymbol[]): string =>
+const sum = (symbols: readonly GivenNumber[]): string =>
   symbols.length === 0 ? '0' : symbols.map(({ symbol }) => symbol).join(' + ');
 
 const items = (
   all: readonly { readonly item: CapitalItem['item']; readonly which: string; readonly price: Bounded }[],
-): readonly SheetSymbol[] | null =>
+): readonly GivenNumber[] | null =>
   known(
     all.map(({ item, which, price }, index) => ({
       symbol: `K${index + 1}`,
@@ -77,7 +77,7 @@ const YEARLY = [
 /** Hours of the families that are held, over all hours. */
 function coverageLines({ parts }: Arrangement, { inputs }: Decision): Lines {
   const families = inputs.answers.parts.filter(isFiveAxis);
-  const symbols: SheetSymbol[] = [];
+  const symbols: GivenNumber[] = [];
   const steps: FormulaStep[] = [];
   for (const [index, family] of families.entries()) {
     const own = index + 1;

@@ -1,20 +1,10 @@
-import type { Definition, FormulaStep, PrintedFormula } from '../formula/printed-formula.ts';
+import type { Definition, FormulaStep, GivenNumber, PrintedFormula } from '../formula/printed-formula.ts';
 import { tokensOf } from '../formula/tokens.ts';
 import { type Worked, workOut } from '../formula/work-out.ts';
 
-/** A given number as a formula calls it. */
-export interface SheetSymbol {
-  readonly symbol: string;
-  readonly words: string;
-  readonly unit: string;
-  /** path of the answer, the catalog value or the assumption */
-  readonly input: string;
-  readonly value: number;
-}
-
 /** How a step of a sheet is worked out: given numbers, lines, and what they are for. */
 export interface SheetFormula {
-  readonly symbols: readonly SheetSymbol[];
+  readonly symbols: readonly GivenNumber[];
   readonly definitions: readonly Definition[];
   readonly steps: readonly FormulaStep[];
   /** what is asked for, by its name: a step or a given number */
@@ -78,8 +68,8 @@ export type Lines = Pick<SheetFormula, 'symbols' | 'steps'> | null;
 
 /** Given numbers, all of them; null where one is not known. */
 export function known(
-  given: readonly (Omit<SheetSymbol, 'value'> & { readonly value: unknown })[],
-): readonly SheetSymbol[] | null {
+  given: readonly (Omit<GivenNumber, 'value'> & { readonly value: unknown })[],
+): readonly GivenNumber[] | null {
   const plain = given.flatMap((each) =>
     typeof each.value === 'number' ? [{ ...each, value: each.value }] : [],
   );

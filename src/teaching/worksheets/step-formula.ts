@@ -2,6 +2,7 @@ import type { Part } from '../../questions/answers.ts';
 import type { Arrangement } from '../../rules/decision.ts';
 import type { WorkedCheck } from '../examples/worked-check.ts';
 import { step } from '../formula/formula-source.ts';
+import { givenNumbers } from '../formula/work-out.ts';
 import type { ReadyLesson } from '../lessons/run-lesson.ts';
 import type { StepKey } from '../lessons/step-key.ts';
 import { capitalLines, measureFormula } from './measure-formula.ts';
@@ -57,11 +58,11 @@ function checkFormula(
   { formula, values }: WorkedCheck,
   asked: 'need' | 'have' | 'margin' | 'verdict',
 ): SheetFormula {
-  const { symbols, definitions, steps, need, have, sense, unit } = formula;
+  const { definitions, steps, need, have, sense, unit } = formula;
   const left = sense === 'at-most' ? `${have} - ${need}` : `${need} - ${have}`;
   const withMargin = [...steps, step(MARGIN, unit, 'what is left', left)];
   return {
-    symbols: symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN })),
+    symbols: givenNumbers(formula, values),
     definitions,
     steps: withMargin,
     asked: asked === 'need' || asked === 'have' ? formula[asked] : MARGIN,
