@@ -8,6 +8,8 @@ import type { Probe } from './walk.ts';
 
 export interface CheckProbe extends Probe {
   readonly outcome: Outcome;
+  /** of every check of the arrangement and of its part */
+  readonly outcomes: readonly Outcome[];
 }
 
 /** Where a check stands, and whether all else holds. Null: it is not about this arrangement, or is open. */
@@ -18,6 +20,7 @@ export function probedCheck(judged: Judged, check: CheckId): CheckProbe | null {
   if (outcome === undefined || outcome.comparison === null || outcome.verdict === 'open') return null;
   return {
     outcome,
+    outcomes: all,
     side: passes(outcome.verdict) ? 'yes' : 'no',
     share: distanceToLine(outcome),
     alone:

@@ -1,12 +1,13 @@
+import type { Part } from '../../questions/answers.ts';
 import { CHECK_WORDS } from '../../report/wording/checks.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
-import type { Outcome } from '../../rules/judging/outcome.ts';
-import { judgedAlone } from '../../rules/standing.ts';
 import { workedOutcome } from '../examples/worked-check.ts';
 import type { LessonStep } from '../lessons/lesson.ts';
 import { type Drawn, foundCheck } from './check-exercise.ts';
-import { numberSteps, verdictStep } from './check-steps.ts';
-import { givenOf, type MadeExercise } from './exercise.ts';
+import { numberSteps, type Subject, verdictStep } from './check-steps.ts';
+import type { MadeExercise } from './exercise.ts';
+import { exerciseOf } from './exercise-of.ts';
+import type { CheckProbe } from './probe-check.ts';
 import type { Side } from './recipe.ts';
 import { seededBy } from './seeded.ts';
 
@@ -27,63 +28,39 @@ export function wholeCaseExercise({ seed, level, catalog }: Drawn): MadeExercise
   for (const check of draw.shuffled(DECIDING)) {
     const found = foundCheck(check, { side, level, catalog, draw });
     if (found === null) continue;
-    const { answers, catalog: rows, moved, on, probe } = found;
-    const judged = judgedAlone(answers, rows, on);
-    const [part] = answers.parts;
-    if (judged === null || part === undefined) continue;
-    const outcomes = [...judged.own, ...judged.families.flatMap((each) => each.outcomes)];
-    const subjectOf = (id: CheckId) => {
-      const outcome = outcomes.find((each: Outcome) => each.check.id === id);
-      if (outcome === undefined || outcome.comparison === null) return null;
-      const ofPart = outcome.check.about === 'part';
-      return { check: id, part: ofPart ? part.name : null, worked: workedOutcome(outcome, part) };
-    };
-    const verdictOf = (id: CheckId): readonly LessonStep[] => {
-      const subject = subjectOf(id);
-      return subject === null ? [] : [verdictStep(subject)];
-    };
-    const [machine] = rows.machines;
-    const [rotary] = rows.rotaries;
-    const worked = workedOutcome(probe.outcome, part);
-    if (worked === null) continue;
-    return {
-      ok: true,
-      exercise: {
-        about: WHOLE_CASE,
-        seed,
-        level,
-        check,
-        side,
-        share: probe.share,
-        moved,
-        catalog: rows,
-        given: givenOf(worked),
-        lesson: {
-          title: `A whole case (exercise ${seed}, level ${level})`,
-          about: `An invented shop wants to make the part ${part.name} on the machine ${machine?.name}${rotary === undefined ? ' with the table that is built into it' : ` with the rotary ${rotary.name}`}. Go through the tree: the sides, the size, the weight, the height, the table. At most one check fails.`,
-          answers,
-          machines: rows.machines.map(({ id }) => id),
-          rotaries: rows.rotaries.map(({ id }) => id),
-          on,
-          steps: [
-            ...verdictOf('tilt-range'),
-            ...ON_THE_WAY.flatMap((id) => {
-              const subject = subjectOf(id);
-              return subject === null ? [] : numberSteps(subject).slice(0, 1);
-            }),
-            ...verdictOf('table-footprint'),
-            ...verdictOf(check),
-            coverageStep(check),
-            classStep(judged.setUp.candidate.rotary.class),
-          ],
-        },
-      },
-    };
+    const exercise = exerciseOf(found, { seed, level }, (part) => ({
+      about: WHOLE_CASE,
+      title: 'A whole case',
+      task: 'Go through the tree: the sides, the size, the weight, the height, the table. At most one check fails.',
+      steps: wholeCaseSteps(check, found.probe, part),
+    }));
+    if (exercise !== null) return { ok: true, exercise };
   }
   return {
     ok: false,
     why: `no machine and rotary of the catalog was found for a whole case at level ${level}: another seed or level may find one, and a catalog with more rows does`,
   };
+}
+
+function wholeCaseSteps(
+  check: CheckId,
+  { outcome: { of }, outcomes }: CheckProbe,
+  part: Part,
+): readonly LessonStep[] {
+  const subjectOf = (id: CheckId): readonly Subject[] => {
+    const outcome = outcomes.find((each) => each.check.id === id);
+    if (outcome === undefined || outcome.comparison === null) return [];
+    const ofPart = outcome.check.about === 'part';
+    return [{ check: id, part: ofPart ? part.name : null, worked: workedOutcome(outcome, part) }];
+  };
+  return [
+    ...subjectOf('tilt-range').map(verdictStep),
+    ...ON_THE_WAY.flatMap(subjectOf).flatMap((subject) => numberSteps(subject).slice(0, 1)),
+    ...subjectOf('table-footprint').map(verdictStep),
+    ...subjectOf(check).map(verdictStep),
+    coverageStep(check),
+    classStep(of.rotary.class),
+  ];
 }
 
 const coverageStep = (check: CheckId): LessonStep => ({

@@ -21,8 +21,7 @@ export interface Worked {
 export const givenNumbers = (
   { symbols }: Pick<PrintedFormula, 'symbols'>,
   values: Readonly<Record<string, number>>,
-): readonly GivenNumber[] =>
-  symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN }));
+): readonly GivenNumber[] => symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN }));
 
 /** Works a printed formula out for given numbers, line by line. Throws where a symbol has no number. */
 export function workOut(
