@@ -1,14 +1,12 @@
 import { type Catalog, FEATURES, type List, type Machine, type Rotary } from './catalog.ts';
-
-/** A value, unknown, none, or not there at all. */
-export type DiffValue = string | number | boolean | null;
+import { type RowValue, valuesByPath } from './row-values.ts';
 
 export interface ChangedValue {
   /** within the row, e.g. `payload.tilted`, `source.date` */
   readonly path: string;
   /** in base units; null: there is none */
-  readonly before: DiffValue;
-  readonly after: DiffValue;
+  readonly before: RowValue;
+  readonly after: RowValue;
 }
 
 export interface RowDiff {
@@ -64,28 +62,17 @@ function listDiff(list: List, before: Catalog, after: Catalog): readonly RowDiff
 /** What it is called and which paper says so is no value of the thing itself. */
 const isOfNoThing = (path: string): boolean => path === 'name' || path.startsWith('source.');
 
-type Values = ReadonlyMap<string, DiffValue>;
+type Values = ReadonlyMap<string, RowValue>;
 
 const valuesById = (rows: readonly (Rotary | Machine)[]): ReadonlyMap<string, Values> =>
   new Map(rows.map((row) => [row.id, valuesOf(row)]));
 
-/** The values of a row by their paths, in the order of the row. */
-function valuesOf({ id: _id, from, ...row }: Rotary | Machine): Values {
-  const { maker, document, date } = from;
-  const values = new Map<string, DiffValue>();
-  const collect = (path: string, value: unknown): void => {
-    if (Array.isArray(value)) for (const [at, each] of value.entries()) collect(`${path}[${at}]`, each);
-    else if (typeof value === 'object' && value !== null)
-      for (const [key, each] of Object.entries(value)) collect(path === '' ? key : `${path}.${key}`, each);
-    else if (value !== undefined) values.set(path, value as DiffValue);
-  };
-  collect('', row);
-  collect('source', { maker, document, date });
-  return values;
-}
+/** Where it stands in its files is no value of a row; where it comes from is one. */
+const valuesOf = ({ id: _id, from: { maker, document, date }, ...row }: Rotary | Machine): Values =>
+  valuesByPath({ ...row, source: { maker, document, date } });
 
 /** A range or a map that is not known stands for each of its values. */
-function valueAt(values: Values, path: string): DiffValue {
+function valueAt(values: Values, path: string): RowValue {
   const own = values.get(path);
   if (own !== undefined) return own;
   for (let end = path.length; end > 0; end -= 1) {
@@ -109,7 +96,7 @@ function changedValues(before: Values, after: Values): readonly ChangedValue[] {
     .filter((each) => !isSame(each.before, each.after));
 }
 
-function isSame(one: DiffValue, other: DiffValue): boolean {
+function isSame(one: RowValue, other: RowValue): boolean {
   if (typeof one !== 'number' || typeof other !== 'number') return one === other;
   return Math.abs(one - other) <= ROUNDING * Math.max(Math.abs(one), Math.abs(other));
 }

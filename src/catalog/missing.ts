@@ -1,4 +1,5 @@
 import type { Catalog, List, Provenance } from './catalog.ts';
+import { valuesByPath } from './row-values.ts';
 
 /** A value that a row lacks, and the checks that stay open for the lack of it. */
 interface MissingValue {
@@ -165,16 +166,9 @@ const ofTilting = ({ path, checks }: MissingValue): MissingValue => {
 };
 
 function gapsOf(row: object, checks: Readonly<Record<string, readonly string[]>>): readonly MissingValue[] {
-  return unknownPaths(row, '').map((path) => ({ path, checks: checksOf(path, checks) }));
-}
-
-function unknownPaths(value: unknown, path: string): readonly string[] {
-  if (value === 'unknown') return [path];
-  if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, each]) => {
-    const step = Array.isArray(value) ? `[${key}]` : path === '' ? key : `.${key}`;
-    return unknownPaths(each, path + step);
-  });
+  return [...valuesByPath(row)].flatMap(([path, value]) =>
+    value === 'unknown' ? [{ path, checks: checksOf(path, checks) }] : [],
+  );
 }
 
 /** A `*` in the table stands for any one step. */

@@ -2,6 +2,7 @@ import type { Problem } from '../documents/problem.ts';
 import type { Machine, Rotary } from './catalog.ts';
 import type { CatalogInFiles } from './read.ts';
 import { rowPlaces } from './row-places.ts';
+import { valuesByPath } from './row-values.ts';
 
 /** With fewer values a row says too little to be the same as another one. */
 const ENOUGH_VALUES = 8;
@@ -44,13 +45,7 @@ export function twinsIn(read: CatalogInFiles): readonly Problem[] {
 const nameKey = (name: string): string => name.normalize('NFKC').trim().replace(/\s+/g, ' ').toLowerCase();
 
 /** What a row states apart from what it is called and where it comes from, path by path. */
-function knownValues({ id: _id, name: _name, from: _from, ...row }: Rotary | Machine): readonly string[] {
-  const values: string[] = [];
-  const collect = (path: string, value: unknown): void => {
-    if (typeof value === 'object' && value !== null)
-      for (const [key, each] of Object.entries(value)) collect(`${path}.${key}`, each);
-    else if (value !== 'unknown' && value !== null && value !== undefined) values.push(`${path}=${value}`);
-  };
-  collect('', row);
-  return values;
-}
+const knownValues = ({ id: _id, name: _name, from: _from, ...row }: Rotary | Machine): readonly string[] =>
+  [...valuesByPath(row)].flatMap(([path, value]) =>
+    value === 'unknown' || value === null ? [] : [`${path}=${value}`],
+  );

@@ -1,13 +1,7 @@
 import wrapAnsi from 'wrap-ansi';
-import {
-  type CatalogDiff,
-  type ChangedValue,
-  catalogDiff,
-  type DiffValue,
-  isOffer,
-  type RowDiff,
-} from '../catalog/diff.ts';
+import { type CatalogDiff, type ChangedValue, catalogDiff, isOffer, type RowDiff } from '../catalog/diff.ts';
 import { readCatalog } from '../catalog/read.ts';
+import type { RowValue } from '../catalog/row-values.ts';
 import { printable } from '../documents/printable.ts';
 import { describeProblem } from '../documents/problem.ts';
 import { formatQuantity } from '../quantities/format-quantity.ts';
@@ -80,13 +74,13 @@ function valueLines(
   units: LengthUnits,
 ): readonly string[] {
   const unit = unitOf(list, path);
-  const shown = (value: DiffValue, own: string) => said(value, path, unit, own, units);
+  const shown = (value: RowValue, own: string) => said(value, path, unit, own, units);
   const line = `${path}: ${shown(before, currency.before)} → ${shown(after, currency.after)}`;
   const [first = '', ...others] = wrapAnsi(line, WIDTH - 6).split('\n');
   return [`  ${first}`, ...others.map((each) => `      ${each}`)];
 }
 
-function said(value: DiffValue, path: string, unit: string, currency: string, units: LengthUnits): string {
+function said(value: RowValue, path: string, unit: string, currency: string, units: LengthUnits): string {
   if (value === null) return isOffer(path) ? 'not offered' : 'none';
   if (typeof value !== 'number') return String(value);
   return formatQuantity(value, unit, {
