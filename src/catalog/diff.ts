@@ -47,9 +47,7 @@ function listDiff(list: List, before: Catalog, after: Catalog): readonly RowDiff
   const others = [...now].flatMap(([id, values]): readonly RowDiff[] => {
     const known = old.get(id);
     if (known === undefined) {
-      const same = gone.find(([, each]) =>
-        changedValues(each, values).every(({ path }) => isOfNoThing(path)),
-      );
+      const same = gone.find(([, each]) => isSameThing(each, values));
       const renamed = same === undefined ? {} : { renamedFrom: same[0] };
       return [{ list, id, change: 'added', values: [], ...renamed }];
     }
@@ -60,41 +58,54 @@ function listDiff(list: List, before: Catalog, after: Catalog): readonly RowDiff
 }
 
 /** What it is called and which paper says so is no value of the thing itself. */
-const isOfNoThing = (path: string): boolean => path === 'name' || path.startsWith('source.');
+const isOfNoThing = (path: string): boolean => path === 'name' || isSource(path);
+const isSource = (path: string): boolean => path.startsWith('source.');
 
-type Values = ReadonlyMap<string, RowValue>;
+interface Values {
+  readonly at: ReadonlyMap<string, RowValue>;
+  readonly paths: readonly string[];
+  /** paths of what these values are in, such as `payload` and `tilt` */
+  readonly wholes: ReadonlySet<string>;
+}
 
 const valuesById = (rows: readonly (Rotary | Machine)[]): ReadonlyMap<string, Values> =>
   new Map(rows.map((row) => [row.id, valuesOf(row)]));
 
 /** Where it stands in its files is no value of a row; where it comes from is one. */
-const valuesOf = ({ id: _id, from: { maker, document, date }, ...row }: Rotary | Machine): Values =>
-  valuesByPath({ ...row, source: { maker, document, date } });
+function valuesOf({ id: _id, from: { maker, document, date }, ...row }: Rotary | Machine): Values {
+  const at = valuesByPath({ ...row, source: { maker, document, date } });
+  const paths = [...at.keys()];
+  return { at, paths, wholes: new Set(paths.flatMap(wholesOf)) };
+}
+
+/** What a value is in, the nearest first. Example: 'clearance[0].adds' → ['clearance[0]', 'clearance']. */
+const wholesOf = (path: string): readonly string[] =>
+  [...path.matchAll(/[.[]/g)].map(({ index }) => path.slice(0, index)).reverse();
 
 /** A range or a map that is not known stands for each of its values. */
-function valueAt(values: Values, path: string): RowValue {
-  const own = values.get(path);
+function valueAt({ at }: Values, path: string): RowValue {
+  const own = at.get(path);
   if (own !== undefined) return own;
-  for (let end = path.length; end > 0; end -= 1) {
-    if (path[end] !== '.' && path[end] !== '[') continue;
-    const around = values.get(path.slice(0, end));
-    if (around !== undefined) return around;
-  }
-  return null;
+  const whole = wholesOf(path).find((each) => at.has(each));
+  return whole === undefined ? null : (at.get(whole) ?? null);
 }
 
 function changedValues(before: Values, after: Values): readonly ChangedValue[] {
-  const all = [...new Set([...after.keys(), ...before.keys()])];
-  const isSource = (path: string): boolean => path.startsWith('source.');
-  const paths = [...all.filter((path) => !isSource(path)), ...all.filter(isSource)];
-  // a whole that is not known on one side is told by its parts
-  const isWhole = (path: string) =>
-    paths.some((each) => each !== path && (each.startsWith(`${path}.`) || each.startsWith(`${path}[`)));
-  return paths
-    .filter((path) => !isWhole(path))
-    .map((path) => ({ path, before: valueAt(before, path), after: valueAt(after, path) }))
-    .filter((each) => !isSame(each.before, each.after));
+  const all = [...new Set([...after.paths, ...before.paths])].filter((path) => differAt(path, before, after));
+  return [...all.filter((path) => !isSource(path)), ...all.filter(isSource)].map((path) => ({
+    path,
+    before: valueAt(before, path),
+    after: valueAt(after, path),
+  }));
 }
+
+/** Every row that is gone is held against each that is new: the first value that is otherwise ends it. */
+const isSameThing = (one: Values, other: Values): boolean =>
+  ![one, other].some(({ paths }) => paths.some((path) => !isOfNoThing(path) && differAt(path, one, other)));
+
+/** A whole that is not known on one side is told by its parts. */
+const differAt = (path: string, one: Values, other: Values): boolean =>
+  !one.wholes.has(path) && !other.wholes.has(path) && !isSame(valueAt(one, path), valueAt(other, path));
 
 function isSame(one: RowValue, other: RowValue): boolean {
   if (typeof one !== 'number' || typeof other !== 'number') return one === other;
