@@ -85,11 +85,15 @@ function standing(
   const judged = unsorted.toSorted((a, b) => (a.id < b.id ? -1 : 1));
   const running = judged.filter(({ passes }) => passes !== 'no').map((each) => rankedOf(each, shop));
   const field = unbeaten(running);
-  const ranking = provenWith(market?.unseen ?? 0, rankBy(answers.matters, shop.assume.band, field));
-  const outcome = running.length === 0 ? 'none' : ranking.winner === null ? 'open' : 'recommended';
+  const unseen = market?.unseen ?? 0;
+  const ranking = provenWith(unseen, rankBy(answers.matters, shop.assume.band, field));
+  const outcome = outcomeOf(ranking, running.length + unseen > 0);
   const tables = market === null ? tablesIn(judged) : tablesOfAll(catalog);
   return { shop, world, fiveAxis, threeAxis, judged, running, field, ranking, outcome, tables, market };
 }
+
+const outcomeOf = ({ winner }: Ranking, mayAnyPass: boolean): Standing['outcome'] =>
+  winner !== null ? 'recommended' : mayAnyPass ? 'open' : 'none';
 
 /** The same of a catalog too large to judge all of it; `among`: only these. */
 function marketStanding(answers: Answers, catalog: Catalog, among?: ReadonlySet<string>): Standing {

@@ -1,6 +1,6 @@
 import type { Decision } from '../../rules/decision.ts';
 import { type Block, list, paragraph } from '../blocks/block.ts';
-import { enumerate, type Inline, say, words } from '../blocks/inline.ts';
+import { enumerate, type Inline, number, say, words } from '../blocks/inline.ts';
 import type { Path } from '../blocks/path.ts';
 import { type ArrangementAt, arrangementAt } from '../checks-at.ts';
 import { firstNames } from '../first-names.ts';
@@ -14,7 +14,8 @@ const MOST_ROTARIES = 4;
 
 /** What may still win, a line a machine. */
 export function contenders(decision: Decision): readonly Block[] {
-  if (decision.contenders.length === 0) return [];
+  const unseen = decision.market?.unseen ?? 0;
+  if (decision.contenders.length + unseen === 0) return [];
   const lines = new Map<
     string,
     { readonly name: readonly Inline[]; readonly with: Map<string, readonly Inline[]> }
@@ -36,7 +37,9 @@ export function contenders(decision: Decision): readonly Block[] {
       : say`${name} with ${enumerate(firstNames([...rotaries.values()], most), 'or')}`,
   );
   const shown = items.length > MOST_MACHINES ? [...items.slice(0, MOST_MACHINES), say`and others`] : items;
-  return [paragraph(say`These may still win:`), list(shown)];
+  const orAnother =
+    unseen === 0 ? [] : [say`one of ${number(['market', 'unseen'], '')} that were too many to be judged`];
+  return [paragraph(say`These may still win:`), list([...shown, ...orAnother])];
 }
 
 function rotaryOf(

@@ -121,9 +121,17 @@ function noNeed(decision: Decision): Line {
 function sentenceOf(decision: Decision): Line {
   const count = number(['count'], '');
   if (decision.outcome === 'none') {
-    return say`All ${count} arrangements were judged; the nearest misses say what stopped each, and by how much.`;
+    const none =
+      decision.market === null
+        ? say`All ${count} arrangements were judged`
+        : say`None of ${count} arrangements passes`;
+    return say`${none}; the nearest misses say what stopped each, and by how much.`;
   }
   const worth = worthFindingSentence(decision);
-  const judged = say`${count} arrangements were judged.`;
+  const judged =
+    decision.market === null
+      ? say`${count} arrangements were judged.`
+      : say`Of ${count} arrangements ${number(['market', 'looked'], '')} were judged one by one; “How it was decided” says
+          what became of the others.`;
   return worth.length === 0 ? judged : say`${judged} ${worth}`;
 }
