@@ -1,13 +1,11 @@
 import type { LessonRun } from '../../teaching/lessons/run-lesson.ts';
-import { isTooSmall } from '../frame/size.ts';
 import type { Key } from '../keys/key.ts';
 import { lessonFrame } from '../lesson/lesson-frame.ts';
 import type { LessonRequest, LessonUi, ListedLesson, OpenedLesson } from '../lesson/lesson-ui.ts';
 import { pressInLesson } from '../lesson/press-lesson.ts';
 import { workedOn } from '../lesson/work.ts';
 import type { Row } from '../look/row.ts';
-import type { ScreenEnding } from './run.ts';
-import { TerminalPage } from './terminal-page.ts';
+import { type ScreenEnding, TerminalPage } from './terminal-page.ts';
 
 /** What the screen of lessons needs from outside. */
 export interface LessonSurroundings {
@@ -32,27 +30,17 @@ export interface LessonLeft {
 
 /** Lessons on the whole screen, until they are left; the terminal is then as it was. */
 export const runLessonScreen = (ui: LessonUi, around: LessonSurroundings): Promise<LessonLeft> =>
-  new Promise((resolve, reject) => new LessonScreen(ui, around, resolve, reject).begin());
+  new LessonScreen(ui, around).run();
 
 class LessonScreen {
   readonly #around: LessonSurroundings;
-  readonly #resolve: (left: LessonLeft) => void;
-  readonly #reject: (error: unknown) => void;
   readonly #page: TerminalPage;
   #ui: LessonUi;
   #unsaved: string | null = null;
-  #ended = false;
 
-  constructor(
-    ui: LessonUi,
-    around: LessonSurroundings,
-    resolve: (left: LessonLeft) => void,
-    reject: (error: unknown) => void,
-  ) {
+  constructor(ui: LessonUi, around: LessonSurroundings) {
     this.#ui = ui;
     this.#around = around;
-    this.#resolve = resolve;
-    this.#reject = reject;
     const { stdin, stdout, ascii } = around;
     this.#page = new TerminalPage({
       stdin,
@@ -60,13 +48,12 @@ class LessonScreen {
       ascii,
       rows: () => this.#rows(),
       onKey: (key) => this.#onKey(key),
-      onSignal: (signal) => this.#end({ how: 'signal', signal }),
-      onFault: (error) => this.#fail(error),
     });
   }
 
-  begin(): void {
-    this.#page.begin();
+  async run(): Promise<LessonLeft> {
+    const ending = await this.#page.run();
+    return { ui: this.#ui, ending };
   }
 
   #rows(): readonly Row[] {
@@ -75,8 +62,6 @@ class LessonScreen {
   }
 
   #onKey(key: Key): void {
-    const name = key.kind === 'named' ? key.name : '';
-    if (this.#ended || (isTooSmall(this.#page.size) && name !== 'ctrl-c')) return;
     // keys that came meanwhile are meant for what comes out
     this.#work();
     const [next, requests] = pressInLesson(this.#ui, key);
@@ -88,12 +73,12 @@ class LessonScreen {
   }
 
   #worked(): void {
-    if (this.#ended || this.#ui.work === null) return;
+    if (this.#page.closed || this.#ui.work === null) return;
     try {
       this.#work();
       this.#page.draw();
     } catch (error) {
-      this.#fail(error);
+      this.#page.fail(error);
     }
   }
 
@@ -116,21 +101,7 @@ class LessonScreen {
         this.#page.draw(true);
         break;
       case 'leave':
-        this.#end(request.how === 'quit' ? { how: 'quit' } : { how: 'signal', signal: 'SIGINT' });
+        this.#page.end(request.how === 'quit' ? { how: 'quit' } : { how: 'signal', signal: 'SIGINT' });
     }
-  }
-
-  #end(ending: ScreenEnding): void {
-    if (this.#ended) return;
-    this.#ended = true;
-    this.#page.close();
-    this.#resolve({ ui: this.#ui, ending });
-  }
-
-  #fail(error: unknown): void {
-    if (this.#ended) return;
-    this.#ended = true;
-    this.#page.close();
-    this.#reject(error);
   }
 }

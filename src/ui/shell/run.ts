@@ -1,11 +1,7 @@
 import type { Effect, Event, Session } from '../../session/session.ts';
 import type { World } from '../../session/world.ts';
-import type { EndingSignal } from './process-events.ts';
 import { ScreenRun } from './screen-run.ts';
-
-export type ScreenEnding =
-  | { readonly how: 'finished' | 'quit' }
-  | { readonly how: 'signal'; readonly signal: EndingSignal };
+import type { ScreenEnding } from './terminal-page.ts';
 
 export interface ScreenLeft {
   readonly session: Session;
@@ -35,4 +31,4 @@ export interface Surroundings {
  * `starts`: it is asked first how to begin.
  */
 export const runScreen = (session: Session, starts: boolean, around: Surroundings): Promise<ScreenLeft> =>
-  new Promise((resolve, reject) => new ScreenRun(session, starts, around, resolve, reject).begin());
+  new ScreenRun(session, starts, around).run();

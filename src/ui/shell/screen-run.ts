@@ -1,6 +1,5 @@
 import type { Effect, Session } from '../../session/session.ts';
 import { frame } from '../frame/frame.ts';
-import { isTooSmall } from '../frame/size.ts';
 import type { Key } from '../keys/key.ts';
 import type { Row } from '../look/row.ts';
 import { happened, linesOver, nextAsked } from '../state/happened.ts';
@@ -8,7 +7,7 @@ import { NotYet } from '../state/not-yet.ts';
 import { press } from '../state/press.ts';
 import { beginning, type Request, type Ui } from '../state/ui.ts';
 import { decideFor } from './decide-for.ts';
-import type { ScreenEnding, ScreenLeft, Surroundings } from './run.ts';
+import type { ScreenLeft, Surroundings } from './run.ts';
 import { TerminalPage } from './terminal-page.ts';
 
 const WORKING = 'This is being worked out … Esc goes back.';
@@ -16,25 +15,14 @@ const WORKING = 'This is being worked out … Esc goes back.';
 /** One run of the screen: keys in, rows out, and what has to be done besides. */
 export class ScreenRun {
   readonly #around: Surroundings;
-  readonly #resolve: (left: ScreenLeft) => void;
-  readonly #reject: (error: unknown) => void;
   readonly #page: TerminalPage;
   #ui: Ui;
-  #ended = false;
   /** keys that came while the first of them waits for a decision */
   #queue: Key[] = [];
   #waits = false;
 
-  constructor(
-    session: Session,
-    starts: boolean,
-    around: Surroundings,
-    resolve: (left: ScreenLeft) => void,
-    reject: (error: unknown) => void,
-  ) {
+  constructor(session: Session, starts: boolean, around: Surroundings) {
     this.#around = around;
-    this.#resolve = resolve;
-    this.#reject = reject;
     this.#ui = beginning(session, starts ? { kind: 'start' } : linesOver(session));
     const { stdin, stdout, ascii } = around;
     this.#page = new TerminalPage({
@@ -43,14 +31,13 @@ export class ScreenRun {
       ascii,
       rows: () => this.#rows(),
       onKey: (key) => this.#onKey(key),
-      onSignal: (signal) => this.#end({ how: 'signal', signal }),
-      onFault: (error) => this.#fail(error),
     });
   }
 
-  begin(): void {
+  async run(): Promise<ScreenLeft> {
     this.#around.onDecision(() => (this.#waits || this.#isBetween ? this.#work() : this.#page.draw()));
-    this.#page.begin();
+    const ending = await this.#page.run();
+    return { session: this.#ui.session, ending };
   }
 
   #rows(): readonly Row[] {
@@ -67,9 +54,7 @@ export class ScreenRun {
   }
 
   #onKey(key: Key): void {
-    if (this.#ended) return;
     const name = key.kind === 'named' ? key.name : '';
-    if (isTooSmall(this.#page.size) && name !== 'ctrl-c') return;
     const leaves = name === 'ctrl-c' || name === 'escape';
     if (leaves && this.#waits) {
       this.#waits = false;
@@ -81,7 +66,7 @@ export class ScreenRun {
 
   /** Every key in its order; one that hangs on a decision holds up those after it until that is there. */
   #work(): void {
-    while (!this.#ended && this.#asksNext()) {
+    while (!this.#page.closed && this.#asksNext()) {
       const [key] = this.#queue;
       if (key === undefined) break;
       if (!this.#pressed(key)) break;
@@ -123,7 +108,7 @@ export class ScreenRun {
 
   #doAll(requests: readonly Request[]): void {
     for (const request of requests) {
-      if (this.#ended) return;
+      if (this.#page.closed) return;
       switch (request.kind) {
         case 'effect':
           this.#perform(request.effect);
@@ -138,14 +123,14 @@ export class ScreenRun {
           this.#page.draw(true);
           break;
         case 'leave':
-          this.#end(request.how === 'quit' ? { how: 'quit' } : { how: 'signal', signal: 'SIGINT' });
+          this.#page.end(request.how === 'quit' ? { how: 'quit' } : { how: 'signal', signal: 'SIGINT' });
       }
     }
   }
 
   #perform(effect: Effect): void {
     if (effect.kind === 'finish') {
-      this.#end({ how: 'finished' });
+      this.#page.end({ how: 'finished' });
       return;
     }
     for (const event of this.#around.perform(effect, this.#ui.session)) {
@@ -163,22 +148,5 @@ export class ScreenRun {
     }
     this.#ui = beginning(found, null);
     this.#perform({ kind: 'save' });
-  }
-
-  #end(ending: ScreenEnding): void {
-    if (this.#ended) return;
-    this.#close();
-    this.#resolve({ session: this.#ui.session, ending });
-  }
-
-  #fail(error: unknown): void {
-    if (this.#ended) return;
-    this.#close();
-    this.#reject(error);
-  }
-
-  #close(): void {
-    this.#ended = true;
-    this.#page.close();
   }
 }
