@@ -2,6 +2,7 @@ import { CHECK_WORDS } from '../../report/wording/checks.ts';
 import { sentenceCase } from '../../report/wording/sentence-case.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
 import type { WorkedCheck } from '../examples/worked-check.ts';
+import { usedFor } from '../formula/used-for.ts';
 import type { LessonStep } from '../lessons/lesson.ts';
 import { CHECK_LESSONS } from '../words/check-lessons.ts';
 
@@ -83,29 +84,14 @@ function hintsFor({ formula }: WorkedCheck, side: 'need' | 'have' | 'margin'): r
         ? 'Take what is needed away from what there is.'
         : 'Take what there is away from what is needed.',
     ];
-  const last = formula.steps.findIndex(({ gives }) => gives === formula[side]);
-  const steps = usedFor(formula.steps.slice(0, last + 1), formula[side]);
+  const used = usedFor(formula, [formula[side]]);
+  const steps = formula.steps.filter(({ gives }) => used.has(gives));
   if (steps.length === 0) return [];
   const [inWords, asFormulas] = [
     steps.map(({ words }) => words),
     steps.map(({ gives, formula: how }) => `${gives} = ${how}`),
   ].map((lines) => lastThatFit(lines));
   return [`Work out, one after the other: ${inWords?.join('; ')}.`, `${asFormulas?.join('; ')}.`];
-}
-
-/** The steps that a result is made of, in their order. */
-function usedFor<Step extends { readonly gives: string; readonly formula: string }>(
-  steps: readonly Step[],
-  result: string,
-): readonly Step[] {
-  const wanted = new Set([result]);
-  const used: Step[] = [];
-  for (const step of steps.toReversed()) {
-    if (!wanted.has(step.gives)) continue;
-    used.unshift(step);
-    for (const name of step.formula.match(/[A-Za-z_][A-Za-z_0-9]*/g) ?? []) wanted.add(name);
-  }
-  return used;
 }
 
 function lastThatFit(lines: readonly string[]): readonly string[] {

@@ -1,5 +1,5 @@
 import type { Definition, FormulaStep, GivenNumber, PrintedFormula } from '../formula/printed-formula.ts';
-import { tokensOf } from '../formula/tokens.ts';
+import { usedFor } from '../formula/used-for.ts';
 import { type Worked, workOut } from '../formula/work-out.ts';
 
 /** How a step of a sheet is worked out: given numbers, lines, and what they are for. */
@@ -16,17 +16,7 @@ export interface SheetFormula {
 
 /** The lines that lead to some names, and nothing else of a formula. Names that stand for nothing are left out. */
 export function leadingTo(formula: SheetFormula, names: readonly string[]): SheetFormula {
-  const lines = new Map(formula.steps.map(({ gives, formula: line }) => [gives, namesIn(line)] as const));
-  const defined = new Map(
-    formula.definitions.map(({ name, of, formula: line }) => [name, namesIn(line, of)] as const),
-  );
-  const used = new Set<string>();
-  const visit = (name: string): void => {
-    if (used.has(name)) return;
-    used.add(name);
-    for (const other of lines.get(name) ?? defined.get(name) ?? []) visit(other);
-  };
-  for (const name of names) visit(name);
+  const used = usedFor(formula, names);
   return {
     ...formula,
     symbols: formula.symbols.filter(({ symbol }) => used.has(symbol)),
@@ -34,10 +24,6 @@ export function leadingTo(formula: SheetFormula, names: readonly string[]): Shee
     steps: formula.steps.filter(({ gives }) => used.has(gives)),
   };
 }
-
-/** Without the names that a definition is given. */
-const namesIn = (formula: string, own: readonly string[] = []): readonly string[] =>
-  tokensOf(formula).flatMap(({ kind, text }) => (kind === 'name' && !own.includes(text) ? [text] : []));
 
 /** Puts lines in place of a given number, before all others. */
 export const withLinesFor = (
