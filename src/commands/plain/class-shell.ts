@@ -1,7 +1,7 @@
 import { formatQuantity } from '../../quantities/format-quantity.ts';
 import type { LengthUnits } from '../../quantities/kinds.ts';
 import { type Changeable, changeableOf } from '../../teaching/lessons/changeable.ts';
-import { CLASS_START, type ClassEvent, runClass, stepOf } from '../../teaching/lessons/class-run.ts';
+import { CLASS_START, type ClassEvent, runClass } from '../../teaching/lessons/class-run.ts';
 import { classLines, trialLines } from '../../teaching/lessons/class-words.ts';
 import type { ReadyLesson } from '../../teaching/lessons/run-lesson.ts';
 import type { LinesAround } from './lesson-shell.ts';
@@ -46,7 +46,7 @@ export async function classShell(ready: ReadyLesson, around: LinesAround): Promi
 }
 
 const changesOf = (ready: ReadyLesson, run: typeof CLASS_START): readonly Changeable[] => {
-  const key = stepOf(ready, run.index)?.key;
+  const key = stepAt(ready, run)?.key;
   return key === undefined ? [] : changeableOf(key, ready);
 };
 

@@ -1,7 +1,7 @@
 import type { LessonStep } from './lesson.ts';
 import type { StepKey } from './step-key.ts';
 
-/** One thing to be shown to a class. `line`: one of the way, by its index. */
+/** One thing to be shown to a class. `index`: which of the hints, or which line of the way. */
 export type ClassPage =
   | { readonly kind: 'title' | 'question' | 'given' | 'defined' | 'result' | 'why' | 'end' }
   | { readonly kind: 'hint' | 'formula' | 'numbers'; readonly index: number };

@@ -1,7 +1,6 @@
 import type { LengthUnits } from '../../quantities/kinds.ts';
 import type { Changeable } from './changeable.ts';
 import { type ClassPage, classPages, isBefore } from './class-pages.ts';
-import type { LessonStep } from './lesson.ts';
 import {
   FULL_POINTS,
   LESSON_START,
@@ -10,7 +9,6 @@ import {
   runLesson,
   stepAt,
 } from './run-lesson.ts';
-import type { StepKey } from './step-key.ts';
 import { type StepTrial, tryInStep } from './what-if.ts';
 
 /** What the room said to a step. */
@@ -43,7 +41,7 @@ export const CLASS_START: ClassRun = { index: 0, page: 0, guesses: {}, trial: nu
 
 /** The pages of the step that a class is at; before the first step the title. */
 function pagesAt(ready: ReadyLesson, run: ClassRun): readonly ClassPage[] {
-  const current = stepOf(ready, run.index);
+  const current = stepAt(ready, run);
   if (current === null) return [{ kind: 'end' }];
   const pages = classPages(current.step, run.trial?.key ?? current.key);
   return run.index === 0 ? [{ kind: 'title' }, ...pages] : pages;
@@ -54,12 +52,6 @@ export function pageAt(ready: ReadyLesson, run: ClassRun): ClassPage {
   const pages = pagesAt(ready, run);
   return pages[Math.min(run.page, pages.length - 1)] ?? { kind: 'end' };
 }
-
-/** A step and its key as it is given, without what is tried; null behind the last. */
-export const stepOf = (
-  ready: ReadyLesson,
-  index: number,
-): { readonly step: LessonStep; readonly key: StepKey } | null => stepAt(ready, { ...LESSON_START, index });
 
 /** The class after an event. Pure; what is tried is decided anew on the rows of the catalog that the lesson names. */
 export function runClass(ready: ReadyLesson, run: ClassRun, event: ClassEvent): ClassRun {

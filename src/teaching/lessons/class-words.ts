@@ -1,11 +1,11 @@
 import { type Block, heading, list, paragraph, table } from '../../report/blocks/block.ts';
 import { codeData, data, type Inline, number, say, verdictSign, words } from '../../report/blocks/inline.ts';
 import { at } from '../explained.ts';
-import { givenTable, shownFormula } from '../topics/formula-blocks.ts';
+import { givenTable, type ShownFormula } from '../topics/formula-blocks.ts';
 import { type ClassPage, isBefore } from './class-pages.ts';
-import { type ClassRun, classScore, pageAt, stepOf } from './class-run.ts';
-import { askedSymbol, feedbackLines, type LessonLook, linesOf } from './lesson-words.ts';
-import { LESSON_START, type ReadyLesson } from './run-lesson.ts';
+import { type ClassRun, classScore, pageAt } from './class-run.ts';
+import { feedbackLines, givenOf, type LessonLook, linesOf, resultBlock, shownOf } from './lesson-words.ts';
+import { type ReadyLesson, stepAt } from './run-lesson.ts';
 import type { StepKey } from './step-key.ts';
 import type { Change } from './what-if.ts';
 
@@ -18,18 +18,14 @@ const paragraphsOf = (blocks: readonly Block[], worked: unknown, look: LessonLoo
 /** The page that a class is at. */
 export function classLines(ready: ReadyLesson, run: ClassRun, look: LessonLook): Paragraphs {
   const { lesson } = ready;
-  const current = stepOf(ready, run.index);
+  const current = stepAt(ready, run);
   if (current === null) return endOf(ready, run, look);
   const page = pageAt(ready, run);
   const key = run.trial?.key ?? current.key;
-  const { worked } = key;
-  const shown = worked === null ? null : shownFormula(worked.formula, worked.values, worked.worked);
-  const asked = askedSymbol(key, current.step);
-  const given =
-    shown === null ? null : { ...shown, given: shown.given.filter(({ symbol }) => symbol !== asked) };
+  const given = givenOf(key, current.step);
   const guess = run.guesses[run.index];
   const root = {
-    ...(page.kind === 'given' ? given : shown),
+    ...(page.kind === 'given' ? given : shownOf(key)),
     title: lesson.title,
     about: lesson.about,
     ask: current.step.ask,
@@ -43,10 +39,7 @@ export function classLines(ready: ReadyLesson, run: ClassRun, look: LessonLook):
     guess === undefined || !(isBefore(page) || page.kind === 'result')
       ? []
       : [
-          feedbackLines(ready, { ...LESSON_START, index: run.index, feedback: guess.feedback }, look).slice(
-            0,
-            -1,
-          ),
+          feedbackLines(ready, { index: run.index, feedback: guess.feedback }, look).slice(0, -1),
         ];
   return [...paragraphsOf(pageBlocks(page, key, given), root, look), ...told];
 }
@@ -54,7 +47,7 @@ export function classLines(ready: ReadyLesson, run: ClassRun, look: LessonLook):
 function pageBlocks(
   page: ClassPage,
   key: StepKey,
-  given: ReturnType<typeof shownFormula> | null,
+  given: ShownFormula | null,
 ): readonly Block[] {
   switch (page.kind) {
     case 'title':
@@ -105,13 +98,10 @@ function numberBlocks(index: number, { worked }: StepKey): readonly Block[] {
 
 function resultBlocks(key: StepKey): readonly Block[] {
   const { worked } = key;
-  const result: Block = paragraph(
-    key.kind === 'number' ? say`It is ${number(at('value'), key.unit)}.` : say`It is: ${data(at('value'))}.`,
-  );
-  if (worked === null) return [result];
+  if (worked === null) return [resultBlock(key)];
   const { unit } = worked.formula;
   return [
-    result,
+    resultBlock(key),
     paragraph(say`Needed ${number(at('need'), unit)}, there is ${number(at('have'), unit)}.`),
     paragraph(say`Margin ${number(at('margin'), unit)}: ${verdictSign(worked.verdict)}.`),
   ];
@@ -139,7 +129,7 @@ function endOf({ lesson }: ReadyLesson, run: ClassRun, look: LessonLook): Paragr
 /** What is tried, and what it comes to: before and with it. Nothing where nothing is tried. */
 export function trialLines(ready: ReadyLesson, run: ClassRun, look: LessonLook): Paragraphs {
   const { trial } = run;
-  const current = stepOf(ready, run.index);
+  const current = stepAt(ready, run);
   if (trial === null || current === null) return [];
   const root = { changes: trial.changes, before: sidesOf(current.key), now: sidesOf(trial.key) };
   return paragraphsOf([...changeBlocks(trial.changes), besideTable(current.key, trial.key)], root, look);

@@ -5,7 +5,7 @@ import type { TextLook } from '../../report/exports/text-blocks.ts';
 import { at, rootOf } from '../explained.ts';
 import { explanationLines } from '../exports.ts';
 import { exampleDecision } from '../topics/base.ts';
-import { givenTable, shownFormula, wayBlocks } from '../topics/formula-blocks.ts';
+import { givenTable, type ShownFormula, shownFormula, wayBlocks } from '../topics/formula-blocks.ts';
 import type { LessonStep } from './lesson.ts';
 import {
   FULL_POINTS,
@@ -85,24 +85,32 @@ export function hintLines(ready: ReadyLesson, run: LessonRun, look: LessonLook):
 /** The numbers that a step gives; nothing where it has no formula. */
 export function givenLines(ready: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
   const current = stepAt(ready, run);
-  const shown = current === null ? null : shownOf(current.key);
-  if (current === null || shown === null) return [];
-  const asked = askedSymbol(current.key, current.step);
-  const open = { ...shown, given: shown.given.filter(({ symbol }) => symbol !== asked) };
-  return open.given.length === 0 ? [] : linesOf([givenTable(open, 'Given')], open, look);
+  const given = current === null ? null : givenOf(current.key, current.step);
+  return given === null || given.given.length === 0
+    ? []
+    : linesOf([givenTable(given, 'Given')], given, look);
 }
 
-/** Where the answer is itself one of the given numbers it is not given. */
-export const askedSymbol = ({ worked }: StepKey, { asked }: LessonStep): string | null =>
-  worked === null || asked.kind !== 'number' || asked.side === 'margin' ? null : worked.formula[asked.side];
-
-const shownOf = ({ worked }: StepKey) =>
+/** What is printed of the formula of a step; null where it has none. */
+export const shownOf = ({ worked }: StepKey): ShownFormula | null =>
   worked === null ? null : shownFormula(worked.formula, worked.values, worked.worked);
+
+/** The same before anything is said: where the answer is itself one of the given numbers it is not given. */
+export function givenOf(key: StepKey, { asked }: LessonStep): ShownFormula | null {
+  const shown = shownOf(key);
+  if (shown === null || asked.kind !== 'number' || asked.side === 'margin') return shown;
+  const own = key.worked?.formula[asked.side];
+  return { ...shown, given: shown.given.filter(({ symbol }) => symbol !== own) };
+}
 
 const unitOf = (key: StepKey | undefined): string => (key?.kind === 'number' ? key.unit : '');
 
 /** What the last event brought about. */
-export function feedbackLines({ keys }: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
+export function feedbackLines(
+  { keys }: ReadyLesson,
+  run: Pick<LessonRun, 'index' | 'feedback'>,
+  look: LessonLook,
+): readonly string[] {
   const { feedback } = run;
   const unit = unitOf(keys[run.index]);
   if (feedback === null) return [];
@@ -145,8 +153,6 @@ export function revealedLines(ready: ReadyLesson, run: LessonRun, look: LessonLo
   if (current === null) return [];
   const { step, key } = current;
   const shown = shownOf(key);
-  const result =
-    key.kind === 'number' ? say`It is ${number(at('value'), key.unit)}.` : say`It is: ${data(at('value'))}.`;
   const compared =
     shown === null
       ? []
@@ -157,11 +163,17 @@ export function revealedLines(ready: ReadyLesson, run: LessonRun, look: LessonLo
           ),
         ];
   return linesOf(
-    [...compared, paragraph(result), paragraph([data(at('why'))])],
+    [...compared, resultBlock(key), paragraph([data(at('why'))])],
     { ...shown, value: key.value, why: step.why },
     look,
   );
 }
+
+/** What comes out of a step. */
+export const resultBlock = (key: StepKey): Block =>
+  paragraph(
+    key.kind === 'number' ? say`It is ${number(at('value'), key.unit)}.` : say`It is: ${data(at('value'))}.`,
+  );
 
 /** How it went: points of each step, and what is worth reading where some are missing. */
 export function endLines(ready: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {

@@ -84,7 +84,7 @@ export function runLesson(ready: ReadyLesson, run: LessonRun, event: LessonEvent
 /** The step that a run stands at, with its key; null behind the last. */
 export function stepAt(
   { lesson, keys }: ReadyLesson,
-  { index }: LessonRun,
+  { index }: Pick<LessonRun, 'index'>,
 ): { readonly step: LessonStep; readonly key: StepKey } | null {
   const [step, key] = [lesson.steps[index], keys[index]];
   return step === undefined || key === undefined ? null : { step, key };

@@ -1,7 +1,6 @@
 import { formatQuantity } from '../../quantities/format-quantity.ts';
 import { qualified } from '../../teaching/find-topic.ts';
 import { changeableOf } from '../../teaching/lessons/changeable.ts';
-import { stepOf } from '../../teaching/lessons/class-run.ts';
 import type { LessonStep } from '../../teaching/lessons/lesson.ts';
 import { FULL_POINTS, stepAt } from '../../teaching/lessons/run-lesson.ts';
 import type { StepKey } from '../../teaching/lessons/step-key.ts';
@@ -18,7 +17,7 @@ export function shownStep({
   if (opened === null) return null;
   const { ready, goes } = opened;
   const index = goes.how === 'class' ? goes.run.index : (goes.looked ?? goes.run.index);
-  const found = goes.how === 'class' ? stepOf(ready, index) : stepAt(ready, { ...goes.run, index });
+  const found = stepAt(ready, { index });
   return found === null ? null : { ...found, index };
 }
 
