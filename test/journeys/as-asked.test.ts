@@ -9,7 +9,7 @@ import { after, KEY } from '../ui/pressing.ts';
 import { type AskedShop, askedShop } from './as-asked.ts';
 import { lineByLine } from './line-shell.ts';
 
-const LONGEST = 300_000;
+const LONGEST = 600_000;
 const SHOP = askedShop('shop-hand-lifting', 1);
 
 /** What came of it: the same recommendation from fewer questions, and nothing left that could change it. */

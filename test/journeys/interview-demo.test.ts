@@ -5,7 +5,7 @@ import { blockReplies, SHOP_REPLIES } from '../session/talk.ts';
 import { emptyFolder, REAL_PROGRAM, run } from './interview-program.ts';
 
 const DEMO = ['--catalog', resolve('catalog-demo')];
-const LONGEST = 150_000;
+const LONGEST = 480_000;
 
 let program = '';
 beforeAll(async () => {

@@ -37,7 +37,7 @@ export interface RunOptions {
   readonly kill?: { readonly signal: NodeJS.Signals; readonly after: number | string };
 }
 
-const LONGEST_MS = 20_000;
+const LONGEST_MS = 60_000;
 
 const isReached = (text: string, after: number | string): boolean =>
   typeof after === 'number' ? text.length >= after : text.includes(after);

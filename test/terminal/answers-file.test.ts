@@ -5,9 +5,9 @@ import { expect, test } from 'vitest';
 import { DEMO, KEY, PROGRAM, start, type Terminal } from './harness.ts';
 import { settled } from './interview.ts';
 
-const LONGEST = 120_000;
+const LONGEST = 480_000;
 /** How long the whole demo shop may take to be decided. */
-const DECIDED_MS = 60_000;
+const DECIDED_MS = 180_000;
 
 /** What `decide` says of the same file, and its exit code. */
 function decided(file: string) {
@@ -50,7 +50,7 @@ test.each([
     terminal.send('p2\r');
     await terminal.waitFor('Where to?');
     terminal.send('decision.json\r');
-    await terminal.waitFor('in decision.json.');
+    await terminal.waitFor('in decision.json.', DECIDED_MS);
     terminal.send('q');
     expect(await terminal.ended()).toEqual({ code, signal: 0 });
     expect(terminal.modes).toEqual({ alternate: false, cursor: true, paste: false });
@@ -110,7 +110,7 @@ test('every view of the result has its letter and stands in the list, and each p
     await terminal.press(digit, KEY.enter);
     await terminal.waitFor('Where to?');
     terminal.send(`${file}\r`);
-    await terminal.waitFor(`in ${file}.`);
+    await terminal.waitFor(`in ${file}.`, DECIDED_MS);
     expect(readFileSync(join(terminal.cwd, file), 'utf8')).toContain(words);
   }
 });

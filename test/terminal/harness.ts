@@ -34,7 +34,7 @@ const REPOSITORY = join(import.meta.dirname, '..', '..');
 export const PROGRAM = join(REPOSITORY, 'dist', 'main.js');
 export const DEMO = join(REPOSITORY, 'catalog-demo');
 
-const LONGEST_MS = 20_000;
+const LONGEST_MS = 60_000;
 const QUIET_MS = 60;
 const ANSWER_MS = 500;
 const ERASED = '\u001b[2J';

@@ -7,7 +7,7 @@ import { answered, begun, HINGE, settled, smallCatalog, turnsOf, undecided } fro
 
 const catalog = smallCatalog();
 const TURNS = turnsOf(HINGE, undecided(catalog));
-const LONGEST = 120_000;
+const LONGEST = 480_000;
 
 function once<Result>(work: () => Result): () => Result {
   let done: { readonly result: Result } | undefined;

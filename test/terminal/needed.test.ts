@@ -10,7 +10,7 @@ import { createWorld } from '../../src/session/world.ts';
 import { KEY, start, type Terminal, typedAhead } from './harness.ts';
 import { savedBy, smallCatalog } from './interview.ts';
 
-const LONGEST = 120_000;
+const LONGEST = 480_000;
 const catalog = smallCatalog();
 
 /** Basic facts: what is typed line by line, and the keys. */

@@ -8,7 +8,7 @@ import { question, smallCatalog } from './interview.ts';
 const catalog = smallCatalog();
 const RUN = `'${process.execPath}' '${PROGRAM}' --catalog '${catalog}' --session kept.json`;
 /** Far more than it takes, and far less than for ever. */
-const HANGS_MS = 15_000;
+const HANGS_MS = 60_000;
 
 /** A command of the shell that is in a real terminal; its standard output and its standard error go to files unless they are piped. */
 async function shell(cwd: string, line: string, env: Readonly<Record<string, string>> = {}) {

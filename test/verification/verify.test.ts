@@ -75,7 +75,7 @@ test('any one number of a decision, outside its inputs, that is off by one in it
   }
   expect(missed).toEqual([]);
   expect(tried).toBeGreaterThan(1000);
-}, 120_000);
+}, 480_000);
 
 test('so is any one number of a paper', () => {
   const paper = markdownReport(SMALL);
@@ -91,7 +91,7 @@ test('so is any one number of a paper', () => {
   }
   expect(missed).toEqual([]);
   expect(tried).toBeGreaterThan(500);
-}, 120_000);
+}, 480_000);
 
 describe('what was changed is named', () => {
   test('a number of a check, by the arrangement and its place', () => {

@@ -3,7 +3,7 @@ import type { LengthUnits } from '../../quantities/kinds.ts';
 import { type Changeable, changeableOf } from '../../teaching/lessons/changeable.ts';
 import { CLASS_START, type ClassEvent, runClass } from '../../teaching/lessons/class-run.ts';
 import { classLines, trialLines } from '../../teaching/lessons/class-words.ts';
-import type { ReadyLesson } from '../../teaching/lessons/run-lesson.ts';
+import { type ReadyLesson, stepAt } from '../../teaching/lessons/run-lesson.ts';
 import type { LinesAround } from './lesson-shell.ts';
 import { paragraph } from './paragraph.ts';
 import { explainLines } from './print-explain.ts';

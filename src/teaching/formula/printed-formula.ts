@@ -1,5 +1,5 @@
 /** A letter of a formula: what it stands for, and which input of the decision it is. */
-export interface FormulaSymbol {
+interface FormulaSymbol {
   readonly symbol: string;
   readonly words: string;
   readonly unit: string;

@@ -38,17 +38,11 @@ export function classLines(ready: ReadyLesson, run: ClassRun, look: LessonLook):
   const told =
     guess === undefined || !(isBefore(page) || page.kind === 'result')
       ? []
-      : [
-          feedbackLines(ready, { index: run.index, feedback: guess.feedback }, look).slice(0, -1),
-        ];
+      : [feedbackLines(ready, { index: run.index, feedback: guess.feedback }, look).slice(0, -1)];
   return [...paragraphsOf(pageBlocks(page, key, given), root, look), ...told];
 }
 
-function pageBlocks(
-  page: ClassPage,
-  key: StepKey,
-  given: ShownFormula | null,
-): readonly Block[] {
+function pageBlocks(page: ClassPage, key: StepKey, given: ShownFormula | null): readonly Block[] {
   switch (page.kind) {
     case 'title':
       return [heading(1, [data(at('title'))]), paragraph([data(at('about'))])];

@@ -86,9 +86,7 @@ export function hintLines(ready: ReadyLesson, run: LessonRun, look: LessonLook):
 export function givenLines(ready: ReadyLesson, run: LessonRun, look: LessonLook): readonly string[] {
   const current = stepAt(ready, run);
   const given = current === null ? null : givenOf(current.key, current.step);
-  return given === null || given.given.length === 0
-    ? []
-    : linesOf([givenTable(given, 'Given')], given, look);
+  return given === null || given.given.length === 0 ? [] : linesOf([givenTable(given, 'Given')], given, look);
 }
 
 /** What is printed of the formula of a step; null where it has none. */

@@ -32,7 +32,7 @@ describe('what the tables say of a market is what the plain judge says', () => {
 
   test.each(['payload', 'table-load', 'reach-low', 'spindle-torque'] as const)(
     'a wrong direction, planted in %s, is found',
-    { timeout: 120_000 },
+    { timeout: 480_000 },
     (id) => {
       const turned = CHECKS.map(
         (check): Check =>
