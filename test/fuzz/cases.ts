@@ -17,7 +17,7 @@ const CASES = Number(process.env.FIVESIDES_CASES ?? 5000);
 export const countOf = ({ share }: FuzzedInput): number => Math.ceil((CASES * share) / 1000);
 
 /** A case takes some milliseconds; this is work of the processor, whatever else runs. */
-const LONGEST_S = 5;
+export const LONGEST_S = 5;
 
 /** One case, the same for the same seed and number: bytes, and the chance that what is done with them is drawn from. */
 export async function runCase(

@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest';
-import { countOf, INPUTS, runCase } from './cases.ts';
+import { countOf, INPUTS, LONGEST_S, runCase } from './cases.ts';
+import { watched } from './watched.ts';
 
 /** Far more than a case takes: what hangs is found, whatever else runs. */
 const LONGEST_A_CASE_MS = 500;
+/** In all that runs the cases, the runner of tests included. */
+const MOST_MEMORY_KB = 1024 * 1024;
 
 test('the shares of the inputs are the whole', () => {
   expect(INPUTS.reduce((sum, { share }) => sum + share, 0)).toBe(1000);
@@ -15,10 +18,16 @@ for (const input of INPUTS) {
   }, async () => {
     const seeds = input.seeds();
     const came = { taken: 0, refused: 0 };
-    for (let number = 0; number < count; number += 1) came[await runCase(input, seeds, number)] += 1;
+    const watch = await watched(input.name, 2 * LONGEST_S);
+    for (let number = 0; number < count; number += 1) {
+      watch.begin(number);
+      came[await runCase(input, seeds, number)] += 1;
+    }
+    await watch.end();
+    expect(process.resourceUsage().maxRSS).toBeLessThan(MOST_MEMORY_KB);
     // neither is all noise, nor all good
     expect(came.taken, JSON.stringify(came)).toBeGreaterThan(count / 50);
     if (input.name !== 'terminal') expect(came.refused, JSON.stringify(came)).toBeGreaterThan(count / 10);
-    console.info(input.name, JSON.stringify(came));
+    console.info(input.name, JSON.stringify(came), `${process.resourceUsage().maxRSS} KB at most`);
   });
 }
