@@ -176,6 +176,38 @@ describe('a map', () => {
     expect(open).toBe(false);
   });
 
+  test('says which keys share a cell, in order; one number is of all of them', () => {
+    const columns = [
+      { column: 'B', heading: 'Load (kg)', keys: ['payload.level', 'payload.tilted'], unit: 'kg' },
+      { column: 'C', heading: 'Base', keys: ['base.along', 'base.across'], unit: 'mm' },
+      { column: 'D', heading: 'Key', keys: ['base.centerAlong', 'base.centerAcross'], unit: 'in' },
+    ] as const;
+    const map = sheetMap({ rows: 'rotaries', fixed: { class: 'trunnion' }, columns });
+    const { rows, told } = imported(
+      'Model | Load (kg) | Base | Key\nWren | 60/40 | 620x410 | 5/8\nRobin | 75 | 24.5 x 16 in | \nSiskin | ca. 80 | 600 | ',
+      map,
+    );
+    expect(rows).toMatchObject([
+      { payload: { level: 60, tilted: 40 }, base: { along: 620, across: 410, centerAlong: 15.875 } },
+      { payload: { level: 75, tilted: 75 }, base: { along: 622.3, across: 406.4 } },
+      { base: { along: 600, across: 600 } },
+    ]);
+    expect(told).toEqual(['B4 "ca. 80" is no number']);
+  });
+
+  test('says which keys share a cell with a number without a unit', () => {
+    const keys = ['table.slots.count', 'table.slots.width', 'table.slots.pitch'];
+    const columns = [{ column: 'C', heading: 'T-slots', keys, unit: null }] as const;
+    const map = sheetMap({ rows: 'machines', columns });
+    const { rows, told } = imported(
+      'Model | Kind | T-slots\nRowan | mill | 3 x 18 x 100 mm\nAlder | mill | 3\nLarch | mill | n/a',
+      map,
+    );
+    expect(rows).toMatchObject([{ table: { slots: { count: 3, width: 18, pitch: 100 } } }, {}, {}]);
+    expect(rows[1]).not.toHaveProperty('table');
+    expect(told).toEqual(['C3 "3" is not so many numbers']);
+  });
+
   test('that names a column which is not there is told', () => {
     const map = sheetMap({
       rows: 'rotaries',

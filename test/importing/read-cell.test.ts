@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fieldAt } from '../../src/importing/fields/index.ts';
-import { type CellContext, readCell } from '../../src/importing/rows/read-cell.ts';
+import type { CellContext } from '../../src/importing/rows/cell-reading.ts';
+import { readCell } from '../../src/importing/rows/read-cell.ts';
 
 const NOTHING_SAID: CellContext = { unit: null, units: 'unknown', decimals: 'unknown' };
 
@@ -33,6 +34,24 @@ describe('nothing is invented', () => {
     expect(read('mass', 'none', { unit: 'kg' })).toMatch(/is no number/);
   });
 
+  test.each([
+    ['payload.level', '60/40', 'kg'],
+    ['power.volts', '220/440', 'V'],
+    ['power.volts', '480 3/60', 'V'],
+    ['mass', '1/2', 't'],
+    ['swing', '200/250', 'mm'],
+    ['swing', '10/16', 'in'],
+    ['price', '28500/31000', null],
+  ])('%s: two numbers with a slash, %j, are no fraction', (path, text, unit) => {
+    expect(read(path, text, { unit })).toBe(
+      `"${text}" is two numbers with a slash between them, expected one${path === 'swing' ? ', or a fraction of an inch such as 3/8' : ''}`,
+    );
+  });
+
+  test('what is quoted stands in the cell', () => {
+    expect(read('mass', 'approx. 100', { unit: 'kg' })).toMatch(/^"approx\. 100" is no number/);
+  });
+
   test('a formula and its error', () => {
     expect(read('swing', '=B2*2', { unit: 'mm' })).toMatch(/is a formula/);
     expect(read('swing', '#REF!', { unit: 'mm' })).toMatch(/error of a formula/);
@@ -43,6 +62,11 @@ describe('units', () => {
   test('of the column', () => expect(read('swing', '7', { unit: 'in' })).toBe(177.8));
   test('of the cell, which wins', () => expect(read('swing', '180 mm', { unit: 'in' })).toBe(180));
   test('an inch mark and a fraction', () => expect(read('swing', '3 1/2"', { unit: 'mm' })).toBe(88.9));
+  test('a fraction of an inch, and one behind a whole number', () => {
+    expect(read('swing', '5/8', { unit: 'in' })).toBe(15.875);
+    expect(read('spindleDrive.power', '7 1/2', { unit: 'hp' })).toBeCloseTo(5.59275, 4);
+    expect(read('speed.rotary', '80 1/min')).toBe(80);
+  });
   test('of the map, for lengths and masses', () => {
     expect(read('swing', '10', { units: 'inch' })).toBe(254);
     expect(read('mass', '100', { units: 'inch' })).toBe(45.359237);

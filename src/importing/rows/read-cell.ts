@@ -1,37 +1,11 @@
 import { nearest } from '../../documents/nearest.ts';
 import { quoted } from '../../documents/printable.ts';
-import { describeFault } from '../../quantities/describe-fault.ts';
-import type { QuantityFault } from '../../quantities/faults.ts';
-import type { QuantityKind } from '../../quantities/kinds.ts';
 import { plainCharacters } from '../../quantities/parse-number.ts';
-import { parseQuantity } from '../../quantities/parse-quantity.ts';
-import { looksLikeRange, parseRange } from '../../quantities/parse-range.ts';
-import type { CellForm, ImportField } from '../fields/import-field.ts';
+import type { ImportField } from '../fields/import-field.ts';
 import { headingWords } from '../mapping/heading-words.ts';
+import { type CellContext, type CellReading, fault, given } from './cell-reading.ts';
 import { readList } from './read-lists.ts';
-
-/** A value as a catalog in mm holds it. */
-export type CellValue =
-  | number
-  | string
-  | boolean
-  | null
-  | readonly number[]
-  | readonly Readonly<Record<string, unknown>>[];
-
-export type CellReading =
-  | { readonly ok: true; readonly value: CellValue | 'unknown' }
-  /** a number without a unit, of a kind that needs one */
-  | { readonly ok: false; readonly why: 'no-unit' }
-  | { readonly ok: false; readonly why: 'fault'; readonly found: string; readonly expected: string };
-
-export interface CellContext {
-  /** of the column */
-  readonly unit: string | null;
-  /** of the file: for lengths and masses */
-  readonly units: 'mm' | 'inch' | 'unknown';
-  readonly decimals: 'point' | 'comma' | 'unknown';
-}
+import { inParts, readNumber, readRange, readSeveral } from './read-numbers.ts';
 
 const NOTHING = new Set([
   '',
@@ -57,21 +31,11 @@ const NOTHING = new Set([
 ]);
 
 /** Whether a cell says that nothing is known. Example: isNothing('n/a') → true. */
-const isNothing = (text: string): boolean =>
+export const isNothing = (text: string): boolean =>
   NOTHING.has(plainCharacters(text).replace(/[–—−]/g, '-').toLowerCase());
 
 const NONE = new Set(['none', 'no', 'not available', 'not offered', 'without']);
 const isNone = (text: string): boolean => NONE.has(text.trim().toLowerCase());
-
-/** Kinds that the trade writes in one unit only, so that none has to be written. */
-const WITHOUT_UNIT: readonly QuantityKind[] = [
-  'rotation',
-  'apparentPower',
-  'voltage',
-  'angle',
-  'money',
-  'count',
-];
 
 /**
  * What a cell says for a field, as a catalog in mm and kg holds it; 'unknown' where it says nothing. A unit in the cell
@@ -106,95 +70,6 @@ export function readCell(text: string, { cell }: ImportField, context: CellConte
     case 'mounting':
       return isNone(text) ? given(null) : readFlag(text);
   }
-}
-
-const given = (value: CellValue): CellReading => ({ ok: true, value });
-const fault = (found: string, expected: string): CellReading => ({
-  ok: false,
-  why: 'fault',
-  found,
-  expected,
-});
-
-/** The number with a unit behind it; null: it has none, and needs one. */
-function withUnit(text: string, of: QuantityKind, { unit, units, decimals }: CellContext): string | null {
-  const plain = withPoint(plainCharacters(text), of, decimals);
-  if (!/[\d.]$/.test(plain)) return plain;
-  if (unit !== null) return `${plain} ${unit}`;
-  if (WITHOUT_UNIT.includes(of)) return plain;
-  if (units === 'unknown') return null;
-  if (of === 'length') return `${plain} ${units === 'mm' ? 'mm' : 'in'}`;
-  if (of === 'mass') return `${plain} ${units === 'mm' ? 'kg' : 'lb'}`;
-  return units === 'mm' ? plain : null;
-}
-
-/** What `1,500` is, where that is known: nobody writes a price in thousandths. */
-function withPoint(text: string, of: QuantityKind, decimals: CellContext['decimals']): string {
-  const money = of === 'money' ? text.replace(/^(?:[$€£¥]|[A-Z]{3})\s*|\s*(?:[$€£¥]|[A-Z]{3})$/g, '') : text;
-  const grouped = of === 'money' ? money.replace(/^(\d{1,3})[,.](\d{3})$/, '$1$2') : money;
-  if (decimals === 'point') return grouped.replace(/(\d),(?=\d{3}(?:\D|$))/g, '$1');
-  if (decimals === 'comma')
-    return grouped.replace(/(\d)\.(?=\d{3}(?:\D|$))/g, '$1').replace(/(\d),(\d)/, '$1.$2');
-  return grouped;
-}
-
-const UNLIMITED = { units: 'mm' } as const;
-
-function readNumber(text: string, of: QuantityKind, context: CellContext): CellReading {
-  const whole = withUnit(text.replace(/^±\s*/, ''), of, context);
-  if (whole === null && plainNumber(text)) return { ok: false, why: 'no-unit' };
-  const reading = parseQuantity(whole ?? text, { kind: of, ...UNLIMITED });
-  return reading.ok ? given(reading.value) : unreadable(reading.fault);
-}
-
-const plainNumber = (text: string): boolean => parseQuantity(text, { kind: 'count', ...UNLIMITED }).ok;
-
-function unreadable(problem: QuantityFault): CellReading {
-  const { found, expected } = describeFault(problem);
-  return fault(found, expected);
-}
-
-function readRange(text: string, of: QuantityKind, context: CellContext): CellReading {
-  // `-20/+110` and `±30` are ranges of the trade
-  const plain = plainCharacters(text);
-  const [, half] = /^(?:±|\+\/-)\s*(.+)$/.exec(plain) ?? [];
-  const spread = half === undefined ? plain : `-${half}..${half}`;
-  const dotted = spread.replace(/^([^/]*\d[^/]*?)\s*\/\s*(?=[+-])/, '$1..').replace(/\+/g, '');
-  if (!looksLikeRange(dotted)) {
-    return fault(`${quoted(text)} is no range`, 'expected both ends, such as -20 … 110');
-  }
-  const whole = withUnit(dotted, of, context);
-  if (whole === null) return { ok: false, why: 'no-unit' };
-  const reading = parseRange(whole, { kind: of, ...UNLIMITED });
-  return reading.ok ? given([reading.low.value, reading.high.value]) : unreadable(reading.fault);
-}
-
-/** Between sizes stands an x; where it does not, a slash or a semicolon. */
-const inParts = (text: string, count: number): readonly string[] => {
-  const ways = [/\s*[x×*]\s*/i, /\s*[/;]\s*/].map((between) => text.split(between));
-  return ways.find((parts) => parts.length === count) ?? [text];
-};
-
-function readSeveral(
-  texts: readonly string[],
-  cell: Extract<CellForm, { form: 'several' | 'quantities' }>,
-  context: CellContext,
-): CellReading {
-  if (cell.form === 'several' && texts.length !== cell.count)
-    return fault(
-      `${quoted(texts.join(' x '))} is not so many numbers`,
-      `expected ${cell.count}, with x between them`,
-    );
-  // a unit behind the last counts for all
-  const [, last = null] = /\d\s*([^\d\s.,]\S*)$/.exec(texts.at(-1) ?? '') ?? [];
-  const inside = last === null ? context : { ...context, unit: last };
-  const values: number[] = [];
-  for (const text of texts) {
-    const reading = readNumber(text, cell.of, inside);
-    if (!reading.ok) return reading;
-    if (typeof reading.value === 'number') values.push(reading.value);
-  }
-  return given(values);
 }
 
 function readChoice(text: string, meanings: Readonly<Record<string, readonly string[]>>): CellReading {

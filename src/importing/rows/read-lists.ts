@@ -1,6 +1,6 @@
 import { quoted } from '../../documents/printable.ts';
 import type { ImportField } from '../fields/import-field.ts';
-import type { CellContext, CellReading } from './read-cell.ts';
+import type { CellContext, CellReading } from './cell-reading.ts';
 
 type Read = (text: string, field: ImportField, context: CellContext) => CellReading;
 /** What stands in one place of a pattern, and how it is read. */

@@ -1,5 +1,5 @@
 import { FIELDS } from '../fields/index.ts';
-import type { CellValue } from './read-cell.ts';
+import type { CellValue } from './cell-reading.ts';
 import type { TakenRow } from './taken-row.ts';
 
 /** A value of a catalog row, and the cells that it comes from. */

@@ -1,11 +1,14 @@
 import { FEATURES, type List, MOUNTINGS } from '../../catalog/catalog.ts';
 import { isTilting } from '../../catalog/tilting.ts';
+import { quoted } from '../../documents/printable.ts';
 import type { SheetRow } from '../../documents/sheet-row.ts';
 import type { ImportField } from '../fields/import-field.ts';
 import { FIELDS, fieldAt } from '../fields/index.ts';
 import type { ImportMap } from '../mapping/import-map.ts';
 import type { PlannedColumn, SheetPlan } from '../mapping/sheet-plan.ts';
-import { type CellValue, readCell } from './read-cell.ts';
+import type { CellValue } from './cell-reading.ts';
+import { isNothing, readCell } from './read-cell.ts';
+import { sharedParts } from './read-numbers.ts';
 import { rowId } from './row-id.ts';
 import { schemaFaults } from './schema-faults.ts';
 import type { CellFault, TakenRow, TakenValue } from './taken-row.ts';
@@ -25,8 +28,14 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
   const faults: CellFault[] = [];
   const withoutUnit: PlannedColumn[] = [];
   const values = new Map<string, TakenValue>();
-  const take = (field: ImportField, text: string, unit: string | null, column: PlannedColumn | null) => {
-    const reading = readCell(text, field, { unit, units: map.units, decimals: map.decimals });
+  const take = (
+    field: ImportField,
+    text: string,
+    unit: string | null,
+    column: PlannedColumn | null,
+    own = text,
+  ) => {
+    const reading = readCell(own, field, { unit, units: map.units, decimals: map.decimals });
     const written = unit !== null && /\d$/.test(text) ? `${text} ${unit}` : text;
     if (reading.ok) {
       if (reading.value === 'unknown') return;
@@ -35,6 +44,9 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
       if (column !== null) withoutUnit.push(column);
     } else {
       const { found, expected } = reading;
+      // a cell that several keys have is told once
+      const last = faults.at(-1);
+      if (column !== null && last?.column === column.column && last.found === found) return;
       faults.push({
         ...at,
         column: column?.column ?? null,
@@ -49,7 +61,17 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
     if (field !== undefined) take(field, text, null, null);
   }
   for (const column of plan.columns) {
-    for (const field of column.fields) take(field, cells[column.at] ?? '', column.unit, column);
+    const text = cells[column.at] ?? '';
+    const parts = partsFor(column.fields, text);
+    if (parts?.length === 0 && !isNothing(text)) {
+      const { column: letters, heading } = column;
+      const expected = `expected ${column.fields.length}, with x or / between them`;
+      const found = `${quoted(text)} is not so many numbers`;
+      faults.push({ ...at, column: letters, heading, found, expected });
+      continue;
+    }
+    for (const [index, field] of column.fields.entries())
+      take(field, text, column.unit, column, parts?.[index]);
   }
   const whole = (found: string, expected: string): RowReading => {
     const fault = { ...at, column: null, heading: null, found, expected };
@@ -81,6 +103,17 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
   faults.push(...wrong.faults);
   if (wrong.fatal) return { row: null, faults, withoutUnit };
   return { row: { ...taken, values: wrong.values }, faults, withoutUnit };
+}
+
+/**
+ * What of a cell each of several keys gets, where it holds a number for each; null: each gets all of it. Empty: it
+ * has not so many, and they are of different kinds.
+ */
+function partsFor(fields: readonly ImportField[], text: string): readonly string[] | null {
+  const kinds = fields.flatMap(({ cell }) => (cell.form === 'quantity' ? [cell.of] : []));
+  if (kinds.length < 2 || kinds.length < fields.length) return null;
+  const parts = sharedParts(text, kinds);
+  return parts === null && new Set(kinds).size > 1 ? [] : parts;
 }
 
 type Fault = Omit<CellFault, 'sheet' | 'row'>;

@@ -1,6 +1,6 @@
 import type { List } from '../../catalog/catalog.ts';
 
-import type { CellValue } from './read-cell.ts';
+import type { CellValue } from './cell-reading.ts';
 
 /** A value that was taken, and the cell that it comes from. */
 export interface TakenValue {
