@@ -4,6 +4,7 @@ import { assume, setting } from '../../rules/inputs/setting.ts';
 import { isUpright } from '../../rules/sides/base.ts';
 import { step } from '../formula/formula-source.ts';
 import { called, given, lines, source } from '../pieces/piece.ts';
+import { TILT } from '../pieces/tilt-asked.ts';
 import { planRadius, sweptRadius } from '../pieces/work.ts';
 import type { CheckFormula } from './check-formula.ts';
 
@@ -46,8 +47,8 @@ const payload: CheckFormula = ({ of }) => {
         m_f: called('mass of the fixture', part.fixtureMass),
         Q_l: rotary.payloadLevel,
         Q_t: rotary.payloadTilted,
-        tilt: called('greatest tilt that is asked for', part.tilt),
       }),
+      TILT,
       lines(step('W', 'kg', 'part and fixture', 'm + m_f'), step('Q', 'kg', 'payload at this tilt', carries)),
     ],
     'W',

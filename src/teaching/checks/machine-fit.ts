@@ -12,6 +12,7 @@ import { pointsBack } from '../../rules/sides/points-back.ts';
 import { step } from '../formula/formula-source.ts';
 import { cuttingPower, cuttingSpeed } from '../pieces/cut.ts';
 import { called, given, lines, overAll, type Piece, source } from '../pieces/piece.ts';
+import { TILT } from '../pieces/tilt-asked.ts';
 import { tipEndsAlong } from '../pieces/tip-ends.ts';
 import { faceWordsOf, tipsOf } from '../pieces/tips.ts';
 import { planRadius, sweptRadius, turning, wholeOutline } from '../pieces/work.ts';
@@ -126,7 +127,8 @@ const column: CheckFormula = ({ of }) => {
       ...tipsOf(of).pieces,
       ...work.pieces,
       ...table.pieces,
-      given({ tilt: called('greatest tilt that is asked for', part.tilt), C: machine.throat }),
+      TILT,
+      given({ C: machine.throat }),
       lines(
         step(
           'y_r',

@@ -1,5 +1,4 @@
 import { machine } from '../../rules/inputs/machine.ts';
-import { part } from '../../rules/inputs/part.ts';
 import { rotary } from '../../rules/inputs/rotary.ts';
 import { assume, setting, tools } from '../../rules/inputs/setting.ts';
 import type { Case } from '../../rules/judging/case.ts';
@@ -7,6 +6,7 @@ import { isUpright, onHorizontal } from '../../rules/sides/base.ts';
 import { step } from '../formula/formula-source.ts';
 import { noseAt } from '../pieces/nose.ts';
 import { called, given, lines, overAll, type Piece, source } from '../pieces/piece.ts';
+import { TILT } from '../pieces/tilt-asked.ts';
 import { opposite, tipEndsAlong } from '../pieces/tip-ends.ts';
 import { tipsOf } from '../pieces/tips.ts';
 import { turning, wholeOutline } from '../pieces/work.ts';
@@ -58,8 +58,6 @@ const reachLow: CheckFormula = ({ of }) => {
     'z',
   );
 };
-
-const TILT = given({ tilt: called('greatest tilt that is asked for', part.tilt) });
 
 const indexClear: CheckFormula = ({ of }) => {
   const level = of.rotary.axes === 1;

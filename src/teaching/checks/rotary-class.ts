@@ -5,11 +5,10 @@ import { assume } from '../../rules/inputs/setting.ts';
 import { isStandard } from '../../rules/sides/feature.ts';
 import { step } from '../formula/formula-source.ts';
 import { called, given, lines, overAll, source } from '../pieces/piece.ts';
+import { TILT } from '../pieces/tilt-asked.ts';
 import { aboutRotaryAxis, aboutTiltAxis, gravityMoment, tiltedRadius } from '../pieces/torque.ts';
 import { sweptRadius } from '../pieces/work.ts';
 import type { CheckFormula } from './check-formula.ts';
-
-const TILT = given({ tilt: called('greatest tilt that is asked for', part.tilt) });
 
 const tiltRange: CheckFormula = ({ of, comparison }) => {
   if (of.rotary.axes === 2) return source([TILT, given({ T_g: rotary.tiltGreatest })], 'tilt', 'T_g');

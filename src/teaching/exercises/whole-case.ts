@@ -1,4 +1,5 @@
 import type { Part } from '../../questions/answers.ts';
+import { CLASS_WORDS } from '../../report/wording/arrangement.ts';
 import { CHECK_WORDS } from '../../report/wording/checks.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
 import { workedOutcome } from '../examples/worked-check.ts';
@@ -59,7 +60,7 @@ function wholeCaseSteps(
     ...subjectOf('table-footprint').map(verdictStep),
     ...subjectOf(check).map(verdictStep),
     coverageStep(check),
-    classStep(of.rotary.class),
+    classStep(of.rotary.class, of.rotary.row?.name ?? null),
   ];
 }
 
@@ -72,13 +73,16 @@ const coverageStep = (check: CheckId): LessonStep => ({
   why: `Everything hangs on one check here: ${CHECK_WORDS[check].title}. One that fails is enough to lose the part.`,
 });
 
-const classStep = (ofClass: Extract<LessonStep['asked'], { kind: 'class' }>['class']): LessonStep => ({
-  ask: `What is found of this kind of rotary (${ofClass}) for this work?`,
+const classStep = (
+  ofClass: Extract<LessonStep['asked'], { kind: 'class' }>['class'],
+  name: string | null,
+): LessonStep => ({
+  ask: `Of this kind (${CLASS_WORDS[ofClass].title}) the catalog has ${name === null ? 'the table of this machine' : `the ${name}`} alone. What is found of the kind for this work?`,
   asked: { kind: 'class', class: ofClass },
   on: null,
   tolerance: 1,
   hints: [
     'A kind is ruled out where its sides, its tilt, its size, its payload or its price can never do. It suits where an arrangement of it passes and nothing weighty speaks against it; else it is possible.',
   ],
-  why: 'The kind is judged on all that the catalog has of it, and on every reason that speaks for it or against it.',
+  why: 'The kind is judged on all that the catalog has of it; what speaks against it weighs, and what speaks for it does not make up for that.',
 });

@@ -31,6 +31,20 @@ export const FUNCTIONS: Readonly<Record<string, NumberFunction>> = {
   if: (so = 0, then = Number.NaN, otherwise = Number.NaN) => (so !== 0 ? then : otherwise),
 };
 
+/** What each does, for whoever has it on a calculator or not. The others are written with signs. */
+export const FUNCTION_WORDS: Readonly<Record<string, string>> = {
+  max: 'the largest of them',
+  min: 'the smallest of them',
+  abs: 'the number without its sign',
+  round: 'the nearest whole number',
+  floor: 'the next whole number below',
+  ceil: 'the next whole number above',
+  acos: 'the angle that has this cosine (the inverse of cos on a calculator)',
+  atan2:
+    'the angle whose tangent is the first over the second (the inverse of tan on a calculator); where the second is nothing, a right angle with the sign of the first; where the second is below nothing, half a turn more, or less if the first is below nothing too',
+  if: 'the second where the first is so, else the third',
+};
+
 const ANGLES: ReadonlySet<string> = new Set(['sin', 'cos', 'tan', 'acos', 'atan2']);
 
 /** Whether a function takes or gives an angle. Example: isAboutAngles('sin') → true. */

@@ -1,4 +1,4 @@
-import { isAboutAngles } from './functions.ts';
+import { FUNCTION_WORDS, isAboutAngles } from './functions.ts';
 import { type Token, tokensOf } from './tokens.ts';
 
 /** Between these a space makes a formula easier to read. */
@@ -59,3 +59,15 @@ const expanded = (value: number): string =>
 /** Whether angles occur in a formula. */
 export const hasAngles = (formula: string): boolean =>
   tokensOf(formula).some(({ kind, text }) => kind === 'name' && isAboutAngles(text));
+
+/** The functions that occur in some formulas, with what each does. Example: usedFunctions(['max(a, b)']) → one, `max(…)`. */
+export function usedFunctions(
+  formulas: readonly string[],
+): readonly { readonly formula: string; readonly words: string }[] {
+  const names = new Set(
+    formulas.flatMap(tokensOf).flatMap(({ kind, text }) => (kind === 'name' ? [text] : [])),
+  );
+  return Object.entries(FUNCTION_WORDS).flatMap(([name, words]) =>
+    names.has(name) ? [{ formula: `${name}(…)`, words }] : [],
+  );
+}

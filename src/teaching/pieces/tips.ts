@@ -5,6 +5,7 @@ import type { ApproachCase, Case } from '../../rules/judging/case.ts';
 import type { Value } from '../../rules/judging/value.ts';
 import { step } from '../formula/formula-source.ts';
 import { called, type Piece } from './piece.ts';
+import { TILT } from './tilt-asked.ts';
 import { planRadius, STACK, sweptRadius } from './work.ts';
 
 /**
@@ -37,7 +38,6 @@ const DEPTH_SIDE: Piece = {
   given: { ds: called('depth from the sides', part.depthSide) },
   steps: [],
 };
-const TILT: Piece = { given: { tilt: called('greatest tilt that is asked for', part.tilt) }, steps: [] };
 
 const AROUND_AXIS = { uLow: ['-(R + t)'], uHigh: ['R + t'] } as const;
 

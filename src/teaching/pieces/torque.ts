@@ -6,6 +6,7 @@ import { known } from '../../rules/judging/value.ts';
 import { step } from '../formula/formula-source.ts';
 import { cuttingForce, type WhichCut } from './cut.ts';
 import { called, given, lines, overAll, type Piece } from './piece.ts';
+import { TILT } from './tilt-asked.ts';
 import { STACK, sweptRadius, workOutline } from './work.ts';
 
 const GRAVITY = '9.80665';
@@ -24,7 +25,6 @@ const MASSES = given({
   m: called('mass of the part', part.mass),
   m_f: called('mass of the fixture', part.fixtureMass),
 });
-const TILT = given({ tilt: called('greatest tilt that is asked for', part.tilt) });
 
 /** Gravity about the tilt axis at its worst: gives M_g. */
 export function gravityMoment(of: Case): readonly Piece[] {

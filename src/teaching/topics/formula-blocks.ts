@@ -5,7 +5,7 @@ import type { Verdict } from '../../rules/decision.ts';
 import { at } from '../explained.ts';
 import type { GivenNumber, PrintedFormula } from '../formula/printed-formula.ts';
 import { givenNumbers, type Worked, type WorkedStep } from '../formula/work-out.ts';
-import { hasAngles, writeFormula } from '../formula/write-formula.ts';
+import { hasAngles, usedFunctions, writeFormula } from '../formula/write-formula.ts';
 
 /** A formula worked out, as an explanation looks it up. */
 export interface ShownFormula {
@@ -18,6 +18,7 @@ export interface ShownFormula {
   readonly rule: string;
   readonly unit: string;
   readonly angles: boolean;
+  readonly functions: ReturnType<typeof usedFunctions>;
 }
 
 /** What is printed of a formula and its numbers. */
@@ -40,6 +41,7 @@ export function shownFormula(
     rule: `${formula.need} ${formula.sense === 'at-most' ? '≤' : '≥'} ${formula.have}`,
     unit: formula.unit,
     angles: written.some(hasAngles),
+    functions: usedFunctions(written),
   };
 }
 
@@ -60,17 +62,6 @@ export const givenTable = (shown: ShownFormula, heading = 'In the example'): Blo
 
 /** The way: each line as a formula, with its numbers put in, and what it comes to. */
 export function wayBlocks(shown: ShownFormula): readonly Block[] {
-  const defined =
-    shown.definitions.length === 0
-      ? []
-      : [
-          list(
-            shown.definitions.map((_, index) => {
-              const own = at('definitions', index);
-              return say`${codeData([...own, 'formula'])}: ${data([...own, 'words'])}`;
-            }),
-          ),
-        ];
   const steps =
     shown.steps.length === 0
       ? []
@@ -93,8 +84,28 @@ export function wayBlocks(shown: ShownFormula): readonly Block[] {
             }),
           ),
         ];
-  return [...(shown.angles ? [paragraph(say`Angles are in degrees.`)] : []), ...defined, ...steps];
+  return [...namedBlocks(shown), ...steps];
 }
+
+/** What has to be known to read formulas: angles, and names of functions. They stand under `functions` and `definitions`. */
+export const namedBlocks = ({
+  angles,
+  functions,
+  definitions,
+}: Pick<ShownFormula, 'angles' | 'functions'> & {
+  readonly definitions: readonly unknown[];
+}): readonly Block[] => {
+  const items = [
+    ...functions.map((_, index) => at('functions', index)),
+    ...definitions.map((_, index) => at('definitions', index)),
+  ];
+  return [
+    ...(angles ? [paragraph(say`Angles are in degrees.`)] : []),
+    ...(items.length === 0
+      ? []
+      : [list(items.map((own) => say`${codeData([...own, 'formula'])}: ${data([...own, 'words'])}`))]),
+  ];
+};
 
 /** What it comes to: need against have, margin, verdict. */
 export const resultLine = (

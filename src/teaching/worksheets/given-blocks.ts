@@ -1,3 +1,4 @@
+import type { Class } from '../../catalog/catalog.ts';
 import type { MaterialId } from '../../mechanics/forces/materials.ts';
 import type { Approach, Part } from '../../questions/answers.ts';
 import { type Block, heading, list, paragraph, table } from '../../report/blocks/block.ts';
@@ -65,6 +66,8 @@ function titleOf({ ready: { decision } }: Sheet, { kind, id }: GivenGroup): read
       return say`The part: ${partName(decision, id, own)}`;
     case 'rotary':
       return say`The rotary: ${rotaryName(decision, id, own)}`;
+    case 'kind':
+      return say`The kind of rotary: ${words(CLASS_WORDS[id as Class].title)}`;
     case 'machine':
       return say`The machine: ${machineName(decision, id, own)}`;
     case 'arrangement':

@@ -3,7 +3,16 @@ import type { GivenNumber } from '../formula/printed-formula.ts';
 import type { SheetFormula } from './sheet-formula.ts';
 
 /** Whose numbers a table of a sheet holds. */
-const GIVEN_KINDS = ['part', 'rotary', 'machine', 'arrangement', 'shop', 'material', 'assumption'] as const;
+const GIVEN_KINDS = [
+  'part',
+  'rotary',
+  'kind',
+  'machine',
+  'arrangement',
+  'shop',
+  'material',
+  'assumption',
+] as const;
 type GivenKind = (typeof GIVEN_KINDS)[number];
 
 /** A given number under a label by which steps call it: `B3`. */
@@ -37,6 +46,8 @@ function ownerOf(input: string, arrangement: string): Owner {
   if (list === 'parts') return { kind: 'part', id: name };
   if (list === 'rotaries') return { kind: 'rotary', id: name };
   if (list === 'machines') return { kind: 'machine', id: name };
+  const [, kind] = /^kinds\[([\w-]+)\]/.exec(input) ?? [];
+  if (kind !== undefined) return { kind: 'kind', id: kind };
   const [first = '', second = ''] = input.split('.');
   if (first === 'assume') return { kind: 'assumption', id: '' };
   if (first === 'materials') return { kind: 'material', id: second };
@@ -61,6 +72,7 @@ export function givenGroups(steps: readonly StepGiven[], also: readonly Owner[])
   for (const owner of also) tableOf(owner);
   for (const { formula, arrangement } of steps)
     for (const symbol of formula.symbols) {
+      if (formula.from?.[symbol.symbol] !== undefined) continue;
       const { symbols } = tableOf(ownerOf(symbol.input, arrangement));
       if (!symbols.some((each) => isSame(each, symbol))) symbols.push(symbol);
     }

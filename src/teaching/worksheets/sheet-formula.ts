@@ -2,16 +2,27 @@ import type { Definition, FormulaStep, GivenNumber, PrintedFormula } from '../fo
 import { usedFor } from '../formula/used-for.ts';
 import { type Worked, workOut } from '../formula/work-out.ts';
 
+/** What is found of a kind where a rule is so. Example: N2 > L2 → 'ruled out'. */
+export interface Finding {
+  readonly rule: string;
+  readonly words: string;
+  readonly comesTo: 'ruled out' | 'possible';
+}
+
 /** How a step of a sheet is worked out: given numbers, lines, and what they are for. */
 export interface SheetFormula {
   readonly symbols: readonly GivenNumber[];
   readonly definitions: readonly Definition[];
   readonly steps: readonly FormulaStep[];
-  /** what is asked for, by its name: a step or a given number */
+  /** what is asked for, by its name: a step or a given number; empty where a finding is asked for */
   readonly asked: string;
   readonly unit: string;
   /** what is held against each other, where a verdict is asked for */
   readonly compared: Pick<PrintedFormula, 'need' | 'have' | 'sense'> | null;
+  /** symbols that are not given but come from other steps, numbered from 1 */
+  readonly from?: Readonly<Record<string, readonly number[]>>;
+  /** what is found of a kind, the first that is so; else it suits */
+  readonly findings?: readonly Finding[];
 }
 
 /** The lines that lead to some names, and nothing else of a formula. Names that stand for nothing are left out. */

@@ -1,12 +1,14 @@
-import { type Block, heading, paragraph } from '../../report/blocks/block.ts';
-import { data, number, say, strong, verdictSign, words } from '../../report/blocks/inline.ts';
+import { type Block, heading, paragraph, table } from '../../report/blocks/block.ts';
+import { codeData, data, number, say, strong, verdictSign, words } from '../../report/blocks/inline.ts';
 import { MEASURE_TO_TAKE_WORDS } from '../../report/wording/measures-to-take.ts';
 import { at, type Explained, rootOf } from '../explained.ts';
+import { evaluate } from '../formula/evaluate.ts';
+import { writeFormula } from '../formula/write-formula.ts';
 import { FULL_POINTS } from '../lessons/run-lesson.ts';
 import type { StepKey } from '../lessons/step-key.ts';
 import { givenTable, type ShownFormula, shownFormula, wayBlocks } from '../topics/formula-blocks.ts';
 import type { Sheet } from './sheet.ts';
-import { type SheetFormula, valuesIn, workedSheet } from './sheet-formula.ts';
+import { type Finding, type SheetFormula, valuesIn, workedSheet } from './sheet-formula.ts';
 
 /** Every step with its numbers put in, line by line, what comes out, and why. */
 export const solutionSections = (sheet: Sheet): readonly Explained[] =>
@@ -18,10 +20,12 @@ export const solutionSections = (sheet: Sheet): readonly Explained[] =>
 function solutionSection({ ready, formulas }: Sheet, index: number, key: StepKey): Explained {
   const step = ready.lesson.steps[index];
   const formula = formulas[index] ?? null;
-  const shown = formula === null ? null : shownSheet(formula);
+  const findings = formula?.findings;
+  const shown = formula === null || findings !== undefined ? null : shownSheet(formula);
   const compared = key.worked === null ? null : key.worked.worked;
   const worked = {
     ...shown,
+    ...(formula === null || findings === undefined ? {} : heardFindings(formula, findings)),
     ...(compared === null ? {} : { need: compared.need, have: compared.have, margin: compared.margin }),
     step: index + 1,
     ask: step?.ask ?? '',
@@ -34,6 +38,7 @@ function solutionSection({ ready, formulas }: Sheet, index: number, key: StepKey
     heading(2, say`Step ${number(at('step'), '')}`),
     paragraph([data(at('ask'))]),
     ...(shown === null ? [] : [givenTable(shown, 'Given'), ...wayBlocks(shown)]),
+    ...(findings === undefined ? [] : [findingTable(findings.length)]),
     ...(formula?.compared == null || key.worked === null ? [] : [verdictLine(key.worked)]),
     paragraph(
       key.kind === 'number'
@@ -52,6 +57,32 @@ function verdictLine({ outcome, verdict, formula: { unit } }: NonNullable<StepKe
     say`Needed ${number(at('need'), unit)}, there is ${number(at('have'), unit)}, margin ${number(at('margin'), unit)}: ${verdictSign(verdict)}.${done}`,
   );
 }
+
+/** The rules of a kind with their numbers put in. */
+const heardFindings = (formula: SheetFormula, findings: readonly Finding[]) => ({
+  findings: findings.map(({ rule, words: what, comesTo }) => ({
+    rule: writeFormula(rule),
+    what,
+    putIn: writeFormula(rule, valuesIn(formula)),
+    comesTo: evaluate(rule, { values: valuesIn(formula), definitions: [] }) === 0 ? 'no' : comesTo,
+  })),
+});
+
+const findingTable = (count: number): Block =>
+  table(
+    [
+      [say`Rule`, 'left'],
+      [say`What it says`, 'left'],
+      [say`With the numbers`, 'left'],
+      [say`So?`, 'left'],
+    ],
+    Array.from({ length: count }, (_, index) => [
+      [codeData(at('findings', index, 'rule'))],
+      [data(at('findings', index, 'what'))],
+      [codeData(at('findings', index, 'putIn'))],
+      [data(at('findings', index, 'comesTo'))],
+    ]),
+  );
 
 /** A sheet's formula as an explanation prints one. */
 function shownSheet(formula: SheetFormula): ShownFormula {

@@ -3,18 +3,20 @@ import { codeData, data, enumerate, number, say, words } from '../../report/bloc
 import { MEASURE_TO_TAKE_WORDS } from '../../report/wording/measures-to-take.ts';
 import { CLASS_RULES } from '../../rules/classes/index.ts';
 import { at, type Explained, rootOf } from '../explained.ts';
-import { hasAngles, writeFormula } from '../formula/write-formula.ts';
+import { hasAngles, usedFunctions, writeFormula } from '../formula/write-formula.ts';
 import type { Asked } from '../lessons/lesson.ts';
 import { FULL_POINTS } from '../lessons/run-lesson.ts';
 import type { StepKey } from '../lessons/step-key.ts';
 import { FEATURE_DECIDES } from '../topics/feature-topic.ts';
+import { namedBlocks } from '../topics/formula-blocks.ts';
 import { SPEAKS_SIGNS } from '../topics/rule-topic.ts';
 import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
 import { FEATURE_LESSONS } from '../words/features.ts';
 import { enoughIn } from './eased.ts';
+import { stepsText } from './from-steps.ts';
 import { labelOf } from './given-lines.ts';
 import { arrangementId, type Sheet } from './sheet.ts';
-import type { SheetFormula } from './sheet-formula.ts';
+import type { Finding, SheetFormula } from './sheet-formula.ts';
 import { unitText } from './value-text.ts';
 
 /** The steps of a sheet: question, formula, and room for the answer. Nothing that comes out stands in them. */
@@ -64,7 +66,7 @@ function writtenFormula({ ready, groups, currency }: Sheet, index: number, formu
     symbols: symbols.map((each) => ({
       symbol: each.symbol,
       what: each.words,
-      label: labelOf(groups, each, arrangement),
+      label: underOf(groups, each, formula, arrangement),
     })),
     definitions: definitions.map(({ name, of, formula: line, words: what }) => ({
       formula: `${name}(${of.join(', ')}) = ${writeFormula(line)}`,
@@ -75,6 +77,8 @@ function writtenFormula({ ready, groups, currency }: Sheet, index: number, formu
       formula: `${gives} = ${writeFormula(line)}`,
       unit: unitText(unit, currency),
     })),
+    functions: functionsIn(formula),
+    findings: (formula.findings ?? []).map((each) => ({ ...each, rule: writeFormula(each.rule) })),
     asked: formula.asked,
     rule:
       compared === null
@@ -83,27 +87,60 @@ function writtenFormula({ ready, groups, currency }: Sheet, index: number, formu
   };
 }
 
-function formulaBlocks({ symbols, definitions, steps, compared }: SheetFormula): readonly Block[] {
-  const angles = [...steps, ...definitions].some(({ formula }) => hasAngles(formula));
+const written = ({ steps, definitions }: SheetFormula): readonly string[] =>
+  [...steps, ...definitions].map(({ formula }) => formula);
+const functionsIn = (formula: SheetFormula) => usedFunctions(written(formula));
+
+/** The label of a number, or the steps that it comes from. */
+function underOf(
+  groups: Sheet['groups'],
+  each: SheetFormula['symbols'][number],
+  { from }: SheetFormula,
+  arrangement: string,
+): string {
+  const steps = from?.[each.symbol];
+  return steps === undefined ? labelOf(groups, each, arrangement) : stepsText(steps);
+}
+
+function formulaBlocks(formula: SheetFormula): readonly Block[] {
+  const { symbols, definitions, steps, compared, from, findings } = formula;
+  const angles = written(formula).some(hasAngles);
   return [
     ...(symbols.length === 0 ? [] : [symbolTable(symbols.length)]),
-    ...(angles ? [paragraph(say`Angles are in degrees.`)] : []),
-    ...(definitions.length === 0
-      ? []
-      : [
-          list(
-            definitions.map((_, index) => {
-              const own = at('definitions', index);
-              return say`${codeData([...own, 'formula'])}: ${data([...own, 'words'])}`;
-            }),
-          ),
-        ]),
+    ...namedBlocks({ angles, functions: functionsIn(formula), definitions }),
     ...(steps.length === 0 ? [] : [wayTable(steps)]),
-    paragraph(
-      compared === null
-        ? say`Asked for: ${codeData(at('asked'))}.`
-        : say`It holds where ${codeData(at('rule'))}; what is left is then not less than nothing.`,
-    ),
+    ...(Object.keys(from ?? {}).length === 0 ? [] : [paragraph([words(FROM_STEPS)])]),
+    ...(findings === undefined ? [askedBlock(compared)] : findingBlocks(findings)),
+  ];
+}
+
+const FROM_STEPS =
+  'Where a step is named instead of a label, take what came out there. A verdict counts as 1 where it holds, also with a measure, and as 0 where it fails; of several verdicts the least.';
+
+const askedBlock = (compared: SheetFormula['compared']): Block =>
+  paragraph(
+    compared === null
+      ? say`Asked for: ${codeData(at('asked'))}.`
+      : say`It holds where ${codeData(at('rule'))}; what is left is then not less than nothing.`,
+  );
+
+/** The rules of a kind, by what it comes to where one of them is so. */
+function findingBlocks(findings: readonly Finding[]): readonly Block[] {
+  const those = (comesTo: Finding['comesTo']): Block =>
+    list(
+      findings.flatMap((each, index) => {
+        const own = at('findings', index);
+        return each.comesTo === comesTo
+          ? [say`${codeData([...own, 'rule'])}: ${data([...own, 'words'])}`]
+          : [];
+      }),
+    );
+  return [
+    paragraph(say`It is ruled out where one of these is so:`),
+    those('ruled out'),
+    paragraph(say`Else it is possible, and no more, where one of these is so:`),
+    those('possible'),
+    paragraph(say`Else it suits.`),
   ];
 }
 

@@ -5,6 +5,8 @@ import { step } from '../formula/formula-source.ts';
 import { givenNumbers } from '../formula/work-out.ts';
 import type { ReadyLesson } from '../lessons/run-lesson.ts';
 import type { StepKey } from '../lessons/step-key.ts';
+import { stepsThatHold } from './from-steps.ts';
+import { kindFormula } from './kind-formula.ts';
 import { capitalLines, measureFormula } from './measure-formula.ts';
 import { type Lines, leadingTo, type SheetFormula, withLinesFor } from './sheet-formula.ts';
 
@@ -32,7 +34,8 @@ export function stepFormulas(ready: ReadyLesson): readonly (SheetFormula | null)
   );
   return whole.map((formula, index) => {
     if (formula === null) return null;
-    const { compared, asked } = formula;
+    const { compared, asked, findings } = formula;
+    if (findings !== undefined) return formula;
     const opened = formula.symbols
       .filter(({ input }) => askedPaths.has(input))
       .reduce((before, symbol) => {
@@ -47,11 +50,24 @@ function wholeFormula(ready: ReadyLesson, key: StepKey, index: number): SheetFor
   const asked = ready.lesson.steps[index]?.asked;
   if (asked?.kind === 'measure') {
     const arrangement = arrangementOf(ready, index);
-    return arrangement === undefined ? null : measureFormula(asked.measure, arrangement, ready.decision);
+    const formula =
+      arrangement === undefined ? null : measureFormula(asked.measure, arrangement, ready.decision);
+    return formula === null ? null : withHeldFrom(formula, ready, arrangement?.id ?? '');
   }
+  if (asked?.kind === 'class') return kindFormula(asked.class, ready);
   if (key.worked === null || asked === undefined) return null;
   if (asked.kind === 'number') return checkFormula(key.worked, asked.side);
   return asked.kind === 'verdict' ? checkFormula(key.worked, 'verdict') : null;
+}
+
+/** Whether a part is held is not given where steps ask for its verdicts: it comes from them. */
+function withHeldFrom(formula: SheetFormula, ready: ReadyLesson, on: string): SheetFormula {
+  const from = formula.symbols.flatMap(({ symbol, input, value }) => {
+    const [, part] = /^parts\[(.*)\]\.held$/s.exec(input) ?? [];
+    const steps = part === undefined ? [] : stepsThatHold(ready, part, on, value);
+    return steps.length === 0 ? [] : [[symbol, steps] as const];
+  });
+  return { ...formula, from: Object.fromEntries(from) };
 }
 
 function checkFormula(

@@ -6,12 +6,29 @@ import type { Sheet } from '../../../src/teaching/worksheets/sheet.ts';
 /** Numbers that the rules work out and a sheet may give, as long as nobody asks for them. */
 const WORKED_OUT = /\.tilt$|^capital$|^price$/;
 
+/** How a report says that something does not do. */
+const VERDICT = /does not pass|\bneeded, .* there\b| – .* fails/g;
+
+/** What stands at the bar of the scale. */
+const SCALE = /^.*\(1 : [\d.]+ in print.*$/gm;
+
 /** Every text on a sheet, or in its pictures, that tells what a step comes to and is not among what is given. */
 export function leaksOf(sheet: Sheet, markdown: string): readonly string[] {
   const lines = sheet.groups.flatMap((group) => group.lines);
-  const pictures = worksheetFigures(sheet).map(({ text }) => text.replace(/<[^>]*>/g, '\n'));
+  const pictures = worksheetFigures(sheet).map(({ text }) =>
+    text.replace(/<[^>]*>/g, '\n').replace(SCALE, ''),
+  );
+  const told = [
+    ...markdown.matchAll(VERDICT),
+    ...pictures.flatMap((text) => [...text.matchAll(VERDICT)]),
+  ].map(([text]) => `it tells what comes out: ${text}`);
   const places = [plain(markdown), ...pictures.map(plain)];
-  return sheet.ready.keys.flatMap((key, index): readonly string[] => {
+  const held = lines.filter(({ input }) => {
+    const [, part] = /^parts\[(.*)\]\.held$/s.exec(input) ?? [];
+    return sheet.ready.lesson.steps.some(({ asked }) => asked.kind === 'verdict' && asked.part === part);
+  });
+  const verdicts = held.map(({ input }) => `${input} is given, and its verdicts are asked for`);
+  const values = sheet.ready.keys.flatMap((key, index): readonly string[] => {
     // a count without a unit is written everywhere: the number of a step, of points
     if (key.kind !== 'number' || key.unit === '') return [];
     const given = lines.filter(({ value }) => Math.abs(value - key.value) <= 1e-9 * Math.abs(key.value));
@@ -22,6 +39,7 @@ export function leaksOf(sheet: Sheet, markdown: string): readonly string[] {
       places.some((place) => holds(place, text)) ? [`step ${index + 1}: ${text} stands in it`] : [],
     );
   });
+  return [...told, ...verdicts, ...values];
 }
 
 /** As it would be written, in all ways. */

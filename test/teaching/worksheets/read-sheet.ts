@@ -13,6 +13,8 @@ export interface ReadStep {
   readonly asked: string | null;
   /** `z_n ≤ z` */
   readonly rule: string | null;
+  /** what is found of a kind: the first of which one rule is so (`N1 > L1`), else the last word */
+  readonly findings: readonly { readonly comesTo: string; readonly rules: readonly string[] }[];
   readonly text: string;
   readonly options: readonly string[];
 }
@@ -86,10 +88,25 @@ function readStep(nodes: readonly RootContent[]): ReadStep {
     ),
     asked: firstOf(said, /^Asked for: (\w+)\.$/),
     rule: firstOf(said, /^It holds where (.*?);/),
+    findings: readFindings(nodes, said),
     text: said.join('\n'),
     options: items.flatMap((item) => (item.checked === false ? [textIn(item)] : [])),
   };
 }
+
+/** `It is ruled out where one of these is so:` and the list below it; `Else it suits.` */
+const readFindings = (nodes: readonly RootContent[], said: readonly string[]): ReadStep['findings'] =>
+  said.flatMap((line, index) => {
+    const [, first, other, last] =
+      /^(?:It is ([\w ]+) where one of these is so:|Else it is (\w+), and no more, where one of these is so:|Else it (\w+)\.)$/.exec(
+        line,
+      ) ?? [];
+    const comesTo = first ?? other ?? last;
+    if (comesTo === undefined) return [];
+    const list = nodes[index + 1];
+    const items = last === undefined && list?.type === 'list' ? list.children : [];
+    return [{ comesTo, rules: items.map((item) => typed(textIn(item).replace(/:.*$/s, ''))) }];
+  });
 
 const firstOf = (lines: readonly string[], pattern: RegExp): string | null =>
   lines.flatMap((line) => pattern.exec(line)?.[1] ?? [])[0] ?? null;

@@ -17,14 +17,15 @@ const OWN: Calculator = (formula, given) => workOut({ ...formula, sense: 'at-mos
 const SAME = 1e-6;
 
 /** What somebody comes to who has the sheet and a calculator; null: nothing is worked out in this step. */
-export function solved(step: ReadStep, { given }: ReadSheet, calculator: Calculator = OWN): string | null {
+export function solved(step: ReadStep, sheet: ReadSheet, calculator: Calculator = OWN): string | null {
   const values = Object.fromEntries(
     Object.entries(step.symbols).map(([symbol, label]) => {
-      const value = given[label];
+      const value = valueUnder(label, sheet, calculator);
       if (value === undefined) throw new Error(`${symbol}: nothing is given under ${label}`);
       return [symbol, value];
     }),
   );
+  if (step.findings.length > 0) return findingOf(step, values, calculator);
   if (step.asked !== null) {
     const { need } = calculator({ ...step, need: step.asked, have: step.asked }, values);
     return String(Number(need.toPrecision(6)));
@@ -35,6 +36,33 @@ export function solved(step: ReadStep, { given }: ReadSheet, calculator: Calcula
   const left = sign === '≤' ? found.have - found.need : found.need - found.have;
   if (left >= -SAME * Math.max(1, Math.abs(found.need))) return 'holds';
   return step.text.includes('it holds if it is done') ? 'holds if' : 'fails';
+}
+
+/** What is given under a label; what came out of the steps that are named instead, a verdict as 1 or 0, the least of several. */
+function valueUnder(label: string, sheet: ReadSheet, calculator: Calculator): number | undefined {
+  const [, steps] = /^steps? ([\d, ]+)$/.exec(label) ?? [];
+  if (steps === undefined) return sheet.given[label];
+  const all = steps.split(', ').map((number) => {
+    const step = sheet.steps.find((each) => each.number === Number(number));
+    const text = step === undefined ? null : solved(step, sheet, calculator);
+    return text === 'fails' ? 0 : text === 'holds' || text === 'holds if' ? 1 : Number(text);
+  });
+  return Math.min(...all);
+}
+
+/** The first finding of which one rule is so; the last has none. */
+function findingOf(
+  { findings }: ReadStep,
+  values: Readonly<Record<string, number>>,
+  calculator: Calculator,
+): string | null {
+  const isSo = (rule: string): boolean => {
+    const line = { gives: 'so', words: '', unit: '', formula: `if(${rule}, 1, 0)` };
+    return calculator({ definitions: [], steps: [line], need: 'so', have: 'so' }, values).need === 1;
+  };
+  return (
+    findings.find(({ rules }, index) => index === findings.length - 1 || rules.some(isSo))?.comesTo ?? null
+  );
 }
 
 /** Whether what somebody comes to is right, by the rules of the lesson itself. */

@@ -1,0 +1,117 @@
+import type { Class } from '../../catalog/catalog.ts';
+import type { Interval } from '../../quantities/interval.ts';
+import { type ClassGround, groundFor } from '../../rules/classes/ground.ts';
+import { CLASS_RULES } from '../../rules/classes/index.ts';
+import type { ClassRule, Speaks } from '../../rules/classes/rule.ts';
+import { standingOf } from '../../rules/standing.ts';
+import type { GivenNumber } from '../formula/printed-formula.ts';
+import type { ReadyLesson } from '../lessons/run-lesson.ts';
+import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
+import { stepsThatHold } from './from-steps.ts';
+import type { Finding, SheetFormula } from './sheet-formula.ts';
+
+/**
+ * What is found of a kind of rotary, from numbers that can be given: of each rule that can turn the finding its number and its
+ * line. Null: the mix has several parts, so that each number is a matter of all of them, or one is not known.
+ */
+export function kindFormula(kind: Class, ready: ReadyLesson): SheetFormula | null {
+  const { lesson, decision } = ready;
+  const { answers } = lesson;
+  if (answers.parts.length !== 1) return null;
+  const { shop, fiveAxis, judged, tables } = standingOf(answers, decision.inputs.catalog);
+  const ground = groundFor(kind, answers, shop, fiveAxis, { judged, tables });
+  if (ground.judged.length === 0) return null;
+  const compared = CLASS_RULES.filter(({ about }) => about.includes(kind))
+    .filter(canTurn)
+    .flatMap((rule) => comparedBy(rule, ground));
+  if (compared.some(({ number, limit }) => !isKnown(number) || !isKnown(limit))) return null;
+  const kept = compared.filter((each) => !compared.some((other) => saysNoMoreThan(each, other)));
+  const all = kept.map(({ rule, number, limit }, index) => {
+    const { number: n, limit: l } = CLASS_RULE_LESSONS[rule.id];
+    // the same under the same words is given once
+    const given = (letter: string, words: string, { low }: Interval): GivenNumber => ({
+      symbol: `${letter}${index + 1}`,
+      words,
+      unit: rule.unit,
+      input: `kinds[${kind}].${words}`,
+      value: low,
+    });
+    return { rule, number: given('N', n, number), limit: given('L', l, limit) };
+  });
+  return {
+    symbols: all.flatMap(({ number, limit }) => [number, limit]),
+    definitions: [],
+    steps: [],
+    asked: '',
+    unit: '',
+    compared: null,
+    from: Object.fromEntries(
+      all.flatMap(({ rule, number, limit }) => [
+        ...fromSteps(number, [
+          ...stepsAsking(number, ready),
+          ...(HELD.has(rule.id) ? held(number, ready) : []),
+        ]),
+        ...fromSteps(limit, stepsAsking(limit, ready)),
+      ]),
+    ),
+    findings: all.map(
+      ({ rule: { id, when, side }, number, limit }): Finding => ({
+        rule: `${number.symbol} ${SIGNS[when]} ${limit.symbol}`,
+        words: CLASS_RULE_LESSONS[id].title,
+        comesTo: side === 'rules out' ? 'ruled out' : 'possible',
+      }),
+    ),
+  };
+}
+
+/** That there is one at all is said by the question. */
+const canTurn = ({ id, side, weighty }: ClassRule): boolean =>
+  (side === 'rules out' || weighty === true) && id !== 'catalog-none';
+
+const SIGNS: Readonly<Record<Speaks, string>> = {
+  below: '<',
+  'at least': '>=',
+  above: '>',
+  'at most': '<=',
+};
+
+interface Compared {
+  readonly rule: ClassRule;
+  readonly number: Interval;
+  readonly limit: Interval;
+}
+
+function comparedBy(rule: ClassRule, ground: ClassGround): readonly Compared[] {
+  const weighed = rule.number(ground);
+  return weighed === null ? [] : [{ rule, number: weighed.value, limit: rule.limit(ground) }];
+}
+
+const isKnown = ({ low, high }: Interval): boolean => low === high && Number.isFinite(low);
+
+/** Where the same numbers rule it out already. */
+const saysNoMoreThan = (one: Compared, other: Compared): boolean =>
+  one.rule.unless?.includes(other.rule.id) === true &&
+  other.rule.side === 'rules out' &&
+  one.number.low === other.number.low &&
+  one.limit.low === other.limit.low;
+
+/** Rules whose number is whether the part is held: so many arrangements that pass, such a share of the hours. */
+const HELD: ReadonlySet<string> = new Set(['none-passes', 'strength-beyond', 'strength-short']);
+
+const held = ({ value }: GivenNumber, ready: ReadyLesson): readonly number[] =>
+  ready.lesson.answers.parts.flatMap(({ name }) => stepsThatHold(ready, name, ready.lesson.on, value));
+
+/** The step that asks for a number, numbered from 1: there it is not given. */
+function stepsAsking({ unit, value }: GivenNumber, { lesson, keys }: ReadyLesson): readonly number[] {
+  const asked = keys.findIndex(
+    (key, index) =>
+      lesson.steps[index]?.asked.kind === 'number' &&
+      key.kind === 'number' &&
+      key.unit === unit &&
+      Math.abs(key.value - value) <= 1e-9 * Math.abs(value),
+  );
+  return asked < 0 ? [] : [asked + 1];
+}
+
+const fromSteps = ({ symbol }: GivenNumber, steps: readonly number[]) =>
+  steps.length === 0 ? [] : [[symbol, steps] as const];
