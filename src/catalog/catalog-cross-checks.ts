@@ -45,6 +45,11 @@ function rotaryFaults(row: Row): readonly RowFault[] {
     if (isGiven(row, key))
       faults.push(notHere([key], `is given for a ${row.class}`, 'expected a class that tilts'));
   }
+  for (const key of tilts ? [] : ['brakeTorque', 'driveTorque', 'speed', 'accuracy']) {
+    const of = row[key];
+    if (isMap(of) && isGiven(of, 'tilt'))
+      faults.push(notHere([key, 'tilt'], `is given for a ${row.class}`, 'expected a class that tilts'));
+  }
   const wrong = tilts ? 'axis-' : 'tilt-';
   for (const mounting of isMap(row.hold) ? Object.keys(row.hold) : []) {
     if (!mounting.startsWith(`${wrong}along-`)) continue;

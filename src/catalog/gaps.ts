@@ -31,4 +31,14 @@ export function gapsOf(catalog: Catalog): readonly Gap[] {
   return [...gaps.values()].toSorted((one, other) => weight(other) - weight(one));
 }
 
-const weight = ({ checks, rows }: Gap): number => checks.length * rows;
+const weight = ({ path, checks, rows }: Gap): number =>
+  path === SPINDLE ? Number.MAX_VALUE : checks.length * rows;
+
+/** Without it the wrong rotaries are put on the machine, in the wrong way. */
+const SPINDLE = 'spindle';
+
+/** What the lack of a value leads to. Example: openWithout({ path: 'mass', checks: ['lift'] }) → 'lift'. */
+export function openWithout({ path, checks }: Pick<Gap, 'path' | 'checks'>): string {
+  if (path === SPINDLE) return 'judged as vertical meanwhile, whatever it is';
+  return checks.length === 0 ? 'no check' : checks.join(', ');
+}

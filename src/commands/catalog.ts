@@ -1,6 +1,6 @@
 import wrapAnsi from 'wrap-ansi';
 import type { List } from '../catalog/catalog.ts';
-import { type Gap, gapsOf } from '../catalog/gaps.ts';
+import { type Gap, gapsOf, openWithout } from '../catalog/gaps.ts';
 import { missingValues, type RowWithGaps } from '../catalog/missing.ts';
 import { doubtsIn } from '../catalog/plausible/doubts-in.ts';
 import { type CatalogInFiles, readCatalogFiles } from '../catalog/read.ts';
@@ -65,16 +65,13 @@ function missing({ catalog }: CatalogInFiles): readonly string[] {
   ].flatMap(wrapped);
 }
 
-const gapLine = ({ list, path, rows, of, checks }: Gap): string =>
-  `  ${path}, in ${rows} of ${countedRows(of, list)}: ${openChecks(checks)}`;
+const gapLine = (gap: Gap): string =>
+  `  ${gap.path}, in ${gap.rows} of ${countedRows(gap.of, gap.list)}: ${openWithout(gap)}`;
 
 const rowLines = ({ row, from, missing: values }: RowWithGaps): readonly string[] => [
   `${from.file}:${from.line}: ${row}`,
-  ...values.map(({ path, checks }) => `  ${path}: ${openChecks(checks)}`),
+  ...values.map((value) => `  ${value.path}: ${openWithout(value)}`),
 ];
-
-const openChecks = (checks: readonly string[]): string =>
-  checks.length === 0 ? 'no check' : checks.join(', ');
 
 /** Lines of a list, broken between words, the rest of each set in. */
 const wrapped = (line: string): readonly string[] => {

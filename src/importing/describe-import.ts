@@ -1,5 +1,5 @@
 import type { List } from '../catalog/catalog.ts';
-import type { Gap } from '../catalog/gaps.ts';
+import { type Gap, openWithout } from '../catalog/gaps.ts';
 import { quoted } from '../documents/printable.ts';
 import { describeProblem } from '../documents/problem.ts';
 
@@ -90,7 +90,7 @@ function leftLine(column: PlannedColumn): readonly string[] {
   return [`  ${columnName(column)}: not understood${perhaps}: say in the map what it is, or skip.`];
 }
 
-const gapLine = ({ list, path, rows, of, checks }: Gap): string =>
-  `  ${list}: ${path} in ${rows} of ${of}: ${checks.length === 0 ? 'no check' : checks.join(', ')}`;
+const gapLine = (gap: Gap): string =>
+  `  ${gap.list}: ${gap.path} in ${gap.rows} of ${gap.of}: ${openWithout(gap)}`;
 
 const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;

@@ -57,6 +57,14 @@ describe('one thing wrong with a rotary is one problem', () => {
       'rotaries[wren].tilt is given for a single-axis, expected a class that tilts',
     ],
     [
+      'class: single-axis, brakeTorque: { rotary: 300, tilt: 1200 }',
+      'rotaries[wren].brakeTorque.tilt is given for a single-axis, expected a class that tilts',
+    ],
+    [
+      'class: collet-indexer, accuracy: { rotary: 15, tilt: 20 }',
+      'rotaries[wren].accuracy.tilt is given for a collet-indexer, expected a class that tilts',
+    ],
+    [
       'class: trunnion, housing: [{ along: [0, 5], across: [0, 5] }]',
       'rotaries[wren].housing[0].top is missing, expected a length',
     ],

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { openWithout } from '../../src/catalog/gaps.ts';
 import { imported, sheetMap, sheetOf } from './sheet-of.ts';
 
 describe('headings', () => {
@@ -84,6 +85,14 @@ describe('what cannot be is told with its place, and left unknown', () => {
     expect(told).toEqual(['E2 tilt is given for a single-axis']);
   });
 
+  test('a brake of a tilt axis that is not there', () => {
+    const { rows, told } = imported(
+      'Model | Type | Brake torque rotary (N·m) | Brake torque tilt (N·m)\nDipper | 4th axis | 300 | 1200',
+    );
+    expect(rows[0]?.brakeTorque).toEqual({ rotary: 300 });
+    expect(told).toEqual(['D2 brakeTorque.tilt is given for a single-axis']);
+  });
+
   test('a row without a name, a row without a class, a row that is there twice', () => {
     const { rows, told } = imported(
       `${HEADINGS}\n | trunnion | 125\nWren | | 125\nRobin | trunnion | 125\nRobin | trunnion | 125\nRobin | trunnion | 160`,
@@ -129,6 +138,23 @@ describe('what a catalog takes for none is not invented', () => {
       toolSetter: 'unknown',
       lookAhead: 'unknown',
     });
+  });
+
+  test('a kind that says which way the spindle points says both, and a column for it counts before', () => {
+    const { rows, gaps } = imported(
+      'Model | Style | X travel (mm) | Spindle\nRowan | HMC | 760 | \nAlder | VMC | 760 | \nLarch | VMC | 760 | h\nElder | mill | 760 | ',
+    );
+    expect(rows.map(({ kind, spindle }) => [kind, spindle])).toEqual([
+      ['mill', 'horizontal'],
+      ['mill', 'vertical'],
+      ['mill', 'horizontal'],
+      ['mill', undefined],
+    ]);
+    const [first] = gaps;
+    expect(first).toMatchObject({ path: 'spindle', rows: 1, of: 4 });
+    expect(first === undefined ? '' : openWithout(first)).toBe(
+      'judged as vertical meanwhile, whatever it is',
+    );
   });
 
   test('how it is held is known only where each way is said', () => {

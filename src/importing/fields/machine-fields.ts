@@ -10,6 +10,12 @@ const KINDS = {
     'hmc',
     'machining center',
     'machining centre',
+    'vertical machining center',
+    'vertical machining centre',
+    'horizontal machining center',
+    'horizontal machining centre',
+    'vertical mill',
+    'horizontal mill',
     '3 axis',
     'three axis',
   ],
@@ -18,8 +24,22 @@ const KINDS = {
 } as const;
 
 const SPINDLES = {
-  vertical: ['vertical', 'v', 'vmc'],
-  horizontal: ['horizontal', 'h', 'hmc'],
+  vertical: [
+    'vertical',
+    'v',
+    'vmc',
+    'vertical mill',
+    'vertical machining center',
+    'vertical machining centre',
+  ],
+  horizontal: [
+    'horizontal',
+    'h',
+    'hmc',
+    'horizontal mill',
+    'horizontal machining center',
+    'horizontal machining centre',
+  ],
 } as const;
 
 const FEATURE_WORDS: Readonly<Record<Feature, readonly string[]>> = {
@@ -45,7 +65,7 @@ export const MACHINE_FIELDS: readonly ImportField[] = [
   {
     path: 'kind',
     cell: { form: 'choice', meanings: KINDS },
-    words: ['kind', 'type', 'class', 'category', 'machine type', 'machine kind'],
+    words: ['kind', 'type', 'class', 'category', 'style', 'machine type', 'machine kind'],
   },
   {
     path: 'spindle',

@@ -91,6 +91,7 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
     const why = `nothing says the ${kind} of the row`;
     return whole(why, `expected a column for it, or ${kind} under fixed in the map: the row is left out`);
   }
+  if (list === 'machines') addSpindle(values);
   const own = values.get('id')?.value;
   const id = typeof own === 'string' ? own : (rowId(name) ?? `row-${row}`);
   if (own === undefined) values.set('id', { value: id, column: null, written: '' });
@@ -153,6 +154,15 @@ function setAll(values: Map<string, TakenValue>, mounting: string, value: CellVa
   const before = values.get(`hold.${mounting}`);
   for (const path of [...values.keys()]) if (path.startsWith(`hold.${mounting}.`)) values.delete(path);
   if (before !== undefined) values.set(`hold.${mounting}`, { ...before, value });
+}
+
+/** Words for a kind of machine that say which way its spindle points say both, such as `HMC`. */
+function addSpindle(values: Map<string, TakenValue>): void {
+  const kind = values.get('kind');
+  const field = fieldAt('machines', 'spindle');
+  if (kind === undefined || field === undefined || values.has('spindle')) return;
+  const reading = readCell(kind.written, field, { unit: null, units: 'unknown', decimals: 'unknown' });
+  if (reading.ok && reading.value !== 'unknown') values.set('spindle', { ...kind, value: reading.value });
 }
 
 /** In a catalog a feature that is left out is not offered, so one of which nothing is said is said to be unknown. */
