@@ -6,6 +6,8 @@ export interface FamilyBits {
   readonly words: number;
   /** those that the choice must hold */
   readonly musts: Uint32Array;
+  /** the most hours of all of them */
+  readonly all: number;
   /** hours of a set of families */
   readonly hours: (set: Uint32Array, end: 'low' | 'high', at?: number) => number;
 }
@@ -20,6 +22,7 @@ export const bitsOf = (families: readonly Family[]): FamilyBits => {
     families,
     words,
     musts,
+    all: families.reduce((sum, { hours }) => sum + hours.high, 0),
     hours: hoursBy(families, words),
   };
 };
@@ -32,6 +35,15 @@ export function addTo(sets: Uint32Array, from: number, index: number): void {
 
 export const holdsBit = (sets: Uint32Array, from: number, index: number): boolean =>
   (((sets[from + (index >>> 5)] ?? 0) >>> (index & 31)) & 1) === 1;
+
+/** May an arrangement pass with the families that are not in this set of those that fail? */
+export function mayPassWithout(bits: FamilyBits, fails: Uint32Array, leastCoverage: number): boolean {
+  const { words, musts, hours, all } = bits;
+  for (let word = 0; word < words; word += 1)
+    if (((fails[word] as number) & (musts[word] as number)) !== 0) return false;
+  const possible = all - hours(fails, 'high');
+  return possible > 1e-9 && possible / (possible + hours(fails, 'low')) >= leastCoverage - 1e-9;
+}
 
 /** Sums of hours are looked up byte by byte: a whole market asks for millions of them. */
 function hoursBy(families: readonly Family[], words: number): FamilyBits['hours'] {

@@ -1,10 +1,10 @@
 import type { Case } from '../judging/case.ts';
 import type { Check } from '../judging/check.ts';
-import { freshMemo, type Memo } from '../judging/memo.ts';
 import { unlessBarred } from './barred.ts';
 import { addTo, type FamilyBits } from './family-bits.ts';
-import { type Half, openGround, openWithPart } from './open-ground.ts';
-import { acrossAll, type Three, threeOf } from './verdict-of.ts';
+import { FAILS, type FlatJudge, flatJudge, isFlat, NOT_SETTLED } from './flat-judge.ts';
+import { casesFor, type Flats } from './flats.ts';
+import { type Half, openGround } from './open-ground.ts';
 
 /** What a check says of every row (a stand, or a machine), family by family: sets of families, row after row. */
 export interface HalfTable {
@@ -19,82 +19,84 @@ export interface Grounds {
   readonly ways: readonly Case[];
 }
 
+interface InWork extends HalfTable {
+  readonly judge: FlatJudge;
+  /** some row was asked which way round it stands */
+  asksWay: boolean;
+}
+
 /**
  * Judges on each half those checks that read nothing of the other half. Which these are is found by trying: the other half
  * may not be read. A check that reads it on one row is left out on all of them. About the arrangement itself: the first
- * family's bit stands for it. Null: a row that nobody looks
- * at. `beside`: what else is worked out on each half, while all of it is at hand.
+ * family's bit stands for it. Null: a row that nobody looks at. `beside`: what else is worked out on each half, while it is
+ * at hand.
  */
 export function halfTables(
   halves: readonly (Half | null)[],
   checks: readonly Check[],
+  flats: Flats,
   bits: FamilyBits,
-  beside: (grounds: Grounds, row: number, isMade: (check: Check) => boolean) => void = () => {},
+  beside: (grounds: Grounds, row: number, others: readonly Check[]) => void = () => {},
 ): readonly HalfTable[] {
-  const made = new Map(checks.map((check) => [check, emptyTable(check, halves.length, bits)]));
-  let first: Memo | null = null;
+  const made = new Map(
+    checks.filter(isFlat).map((check): [Check, InWork] => [check, inWork(check, halves.length, flats, bits)]),
+  );
   halves.forEach((half, row) => {
     if (half === null) return;
-    const memo = memoBeside(first);
-    first ??= memo;
-    const grounds = groundsOf(half, memo);
-    for (const [check, table] of made) if (!fillRow(table, row, grounds, bits)) made.delete(check);
-    beside(grounds, row, (check) => made.has(check));
+    const grounds = groundsOf(half);
+    for (const [check, table] of made) if (!fillRow(table, row, grounds, flats, bits)) made.delete(check);
+    beside(
+      grounds,
+      row,
+      checks.filter((check) => !made.has(check)),
+    );
   });
   return [...made.values()];
 }
 
-const emptyTable = (check: Check, rows: number, { words }: FamilyBits): HalfTable => ({
+const inWork = (check: Check, rows: number, flats: Flats, { words }: FamilyBits): InWork => ({
   check,
   fails: new Uint32Array(rows * words),
   notSettled: new Uint32Array(rows * words),
+  judge: flatJudge(check, casesFor(check, flats)),
+  asksWay: false,
 });
 
-/** What was worked out for parts alone is the same on every half; all else is of one half. */
-function memoBeside(first: Memo | null): Memo {
-  const memo = freshMemo();
-  if (first === null) return memo;
-  const ofParts = [...first.sides].filter(([side]) => side.of?.every((room) => room === 'part') === true);
-  return { ...memo, sides: new Map(ofParts), ids: first.ids };
+function groundsOf(half: Half): Grounds {
+  const anyWay = openGround({ ...half, turned: 'barred' });
+  const ways = half.stand === 'barred' ? [] : [false, true].map((turned) => openGround({ ...half, turned }));
+  return { anyWay, ways };
 }
 
-/** The same memo serves all ways round: which way it stands is part of its keys. */
-function groundsOf(half: Half, memo: Memo): Grounds {
-  if (half.stand === 'barred') {
-    const only = openGround({ ...half, turned: 'barred' }, memo);
-    return { anyWay: only, ways: [only] };
-  }
-  return {
-    anyWay: openGround({ ...half, turned: 'barred' }, memo),
-    ways: [false, true].map((turned) => openGround({ ...half, turned }, memo)),
-  };
-}
-
-function fillRow(table: HalfTable, row: number, grounds: Grounds, bits: FamilyBits): boolean {
-  const { check } = table;
+/** Both ways round where the check asks for it. False: it reads what may not be read. */
+function fillRow(table: InWork, row: number, { anyWay, ways }: Grounds, flats: Flats, bits: FamilyBits): boolean {
+  const on = (grounds: readonly Case[]): Uint8Array | null =>
+    unlessBarred(() => agreed(grounds.map((ground) => table.judge(ground).slice())));
+  const found = (table.asksWay ? null : on([anyWay])) ?? (ways.length > 0 ? askedWay(table, on(ways)) : null);
+  if (found === null) return false;
   const from = row * bits.words;
-  const note = (three: Three | null, index: number): boolean => {
-    if (three === 'fails') addTo(table.fails, from, index);
-    if (three === 'not settled') addTo(table.notSettled, from, index);
-    return three !== null;
+  const note = (three: number, index: number): void => {
+    if (three === FAILS) addTo(table.fails, from, index);
+    if (three === NOT_SETTLED) addTo(table.notSettled, from, index);
   };
-  if (check.about === 'arrangement') return note(onGrounds(check, grounds, [null]), 0);
-  return bits.families.every(({ cases }, index) => note(onGrounds(check, grounds, cases), index));
+  if (table.check.about === 'arrangement') note(found[0] as number, 0);
+  else flats.kindsOf.forEach((kinds, family) => note(agreedOn(kinds.map((at) => found[at] as number)), family));
+  return true;
 }
 
-/** Over all kinds of a part, and both ways round where the check asks for it; null: it reads what may not be read. */
-function onGrounds(
-  check: Check,
-  { anyWay, ways }: Grounds,
-  parts: readonly (FamilyBits['families'][number]['cases'][number] | null)[],
-): Three | null {
-  const on = (grounds: readonly Case[]): Three | null =>
-    unlessBarred(() =>
-      acrossAll(
-        grounds.flatMap((ground) =>
-          parts.map((part) => threeOf(check, part === null ? ground : openWithPart(ground, part))),
-        ),
-      ),
-    );
-  return on([anyWay]) ?? (ways.length > 1 ? on(ways) : null);
+/** Once it was asked, it is not tried again whether it need be. */
+function askedWay(table: InWork, found: Uint8Array | null): Uint8Array | null {
+  table.asksWay = true;
+  return found;
+}
+
+/** Over everything that it may be: settled where all of it is so. */
+const agreedOn = (all: readonly number[]): number =>
+  all.every((each) => each === all[0]) ? (all[0] as number) : NOT_SETTLED;
+
+function agreed(all: readonly Uint8Array[]): Uint8Array {
+  const [first, ...others] = all as readonly [Uint8Array, ...Uint8Array[]];
+  for (const other of others)
+    for (let at = 0; at < first.length; at += 1) if (first[at] !== other[at]) first[at] = NOT_SETTLED;
+  return first;
 }

@@ -1,9 +1,11 @@
 import type { Interval } from '../../quantities/interval.ts';
-import type { Case, PartCase } from '../judging/case.ts';
-import type { Check, Comparison, EasingRule, Sense } from '../judging/check.ts';
+import type { Case } from '../judging/case.ts';
+import type { Check, Comparison, Sense } from '../judging/check.ts';
 import { evaluateSide, type Side } from '../judging/side.ts';
-import { barred, unlessBarred } from './barred.ts';
+import { unlessBarred } from './barred.ts';
 import { addTo, type FamilyBits } from './family-bits.ts';
+import { ANY_PART } from './flat-sides.ts';
+import type { Flats } from './flats.ts';
 import type { Grounds } from './half-tables.ts';
 import { openWithPart } from './open-ground.ts';
 import { type Ranked, type Ranks, ranksOf } from './ranks.ts';
@@ -41,32 +43,49 @@ export interface Haves {
 
 /** The ranked checks, filled stand after stand. */
 export interface PairsInWork {
-  readonly fill: (grounds: Grounds, stand: number, isMade: (check: Check) => boolean) => void;
+  readonly fill: (grounds: Grounds, stand: number, among: readonly Check[]) => void;
   readonly pairs: () => readonly PairCheck[];
+}
+
+/** Of a comparison, its layers on each stand that was looked at. */
+interface InWork {
+  readonly declared: Declared;
+  readonly stands: (readonly PairComparison[])[];
 }
 
 /**
  * The checks whose needs read nothing of the machine, and whose haves read nothing of the part or of the place; of a check the
  * comparisons of which this is so. Which those are is known once the first stand was tried.
  */
-export function pairsInWork(checks: readonly Check[], bits: FamilyBits, haves: Haves): PairsInWork {
-  const work = new Map<Check, Map<Comparison, (readonly PairComparison[])[]>>();
+export function pairsInWork(
+  checks: readonly Check[],
+  flats: Flats,
+  bits: FamilyBits,
+  haves: Haves,
+): PairsInWork {
+  const work = new Map<Check, Map<Comparison, InWork>>();
   for (const check of checks) {
     const { comparisons } = check;
     if (check.about !== 'part' || typeof comparisons === 'function' || check.advisory !== undefined) continue;
     const usable = comparisons.filter(
       (each) => each.meets === undefined && sidesOf(each).every(({ have }) => isLookedUp(have)),
     );
-    work.set(check, new Map(usable.map((each) => [each, []])));
+    work.set(
+      check,
+      new Map(
+        usable.map((each) => [each, { declared: declaredBy(check, each, flats, bits, haves), stands: [] }]),
+      ),
+    );
   }
   return {
-    fill: (grounds, _, isMade) => {
-      for (const [check, ranked] of work) {
-        if (isMade(check)) continue;
-        for (const [comparison, stands] of ranked) {
-          const layers = unlessBarred(() => layersOn(check, comparison, grounds, bits, haves));
+    fill: (grounds, stand, among) => {
+      for (const check of among) {
+        const ranked = work.get(check);
+        if (ranked === undefined) continue;
+        for (const [comparison, { declared, stands }] of ranked) {
+          const layers = unlessBarred(() => layersOn(declared, grounds));
           if (layers === null) ranked.delete(comparison);
-          else stands.push(layers);
+          else stands[stand] = layers;
         }
         if (ranked.size === 0) work.delete(check);
       }
@@ -75,29 +94,21 @@ export function pairsInWork(checks: readonly Check[], bits: FamilyBits, haves: H
   };
 }
 
-function pairOf(
-  check: Check,
-  ranked: ReadonlyMap<Comparison, readonly (readonly PairComparison[])[]>,
-): PairCheck {
-  const made = [...ranked.values()];
-  const stands = made[0]?.length ?? 0;
-  const depth = Math.max(0, ...made.map(([first]) => first?.length ?? 0));
+function pairOf(check: Check, ranked: ReadonlyMap<Comparison, InWork>): PairCheck {
+  const made = [...ranked.values()].map(({ stands }) => stands);
   return {
     check,
     whole: typeof check.comparisons !== 'function' && made.length === check.comparisons.length,
     ofMachine: [...ranked.keys()].every((comparison) =>
       sidesOf(comparison).every(({ have }) => isOfMachine(have)),
     ),
-    layers: Array.from({ length: stands }, (_, stand) =>
-      Array.from({ length: depth }, (__, layer) =>
-        made.flatMap((each) => {
-          const on = each[stand] ?? [];
-          // a comparison that does not ask which way round has half as many layers: they come round again
-          const found = on[layer % Math.max(1, on.length)];
-          return found === undefined ? [] : [found];
-        }),
-      ),
-    ),
+    layers: Array.from({ length: Math.max(0, ...made.map(({ length }) => length)) }, (_, stand) => {
+      const there = made.map((each) => each[stand] ?? []);
+      return Array.from({ length: Math.max(...there.map(({ length }) => length)) }, (__, layer) =>
+        // a comparison that does not ask which way round has half as many layers: they come round again
+        there.flatMap((on) => on[layer % Math.max(1, on.length)] ?? []),
+      );
+    }),
   };
 }
 
@@ -109,8 +120,6 @@ const sidesOf = ({ need, have, easings }: Comparison): readonly { need: Side; ha
   ...(easings ?? []).flatMap(({ all }) => all),
 ];
 
-const ANY_PART: PartCase = barred<PartCase>({ slot: 0, key: 'any' });
-
 /** A have of a part, or of the place, cannot be looked up for all parts at once. */
 const isLookedUp = ({ of }: Side): boolean =>
   of !== null && !of.some((room) => room === 'part' || room === 'place' || room === 'turn');
@@ -120,57 +129,73 @@ export const haveOn = (side: Side, ground: Case): Interval =>
   evaluateSide(side, openWithPart(ground, ANY_PART));
 
 /** Throws what is barred where a need reads the machine. */
-function layersOn(
-  check: Check,
-  comparison: Comparison,
-  { anyWay, ways }: Grounds,
-  bits: FamilyBits,
-  haves: Haves,
-): readonly PairComparison[] {
-  const anyWayRound = unlessBarred(() => layersIn(check, comparison, [anyWay], bits, haves));
-  return anyWayRound ?? layersIn(check, comparison, ways, bits, haves);
+function layersOn(declared: Declared, { anyWay, ways }: Grounds): readonly PairComparison[] {
+  const anyWayRound = declared.asksWay ? null : unlessBarred(() => declared.layersIn([anyWay]));
+  if (anyWayRound !== null) return anyWayRound;
+  declared.asksWay = true;
+  return declared.layersIn(ways);
 }
 
-function layersIn(
+/** A comparison with what says whether it counts, and where easings help. */
+function declaredBy(
   check: Check,
-  comparison: Comparison,
-  ways: readonly Case[],
-  { families, words }: FamilyBits,
+  { need, have, when, easings = [] }: Comparison,
+  flats: Flats,
+  { words }: FamilyBits,
   haves: Haves,
-): readonly PairComparison[] {
-  const kinds = Math.max(1, ...families.map(({ cases }) => cases.length));
-  return ways.flatMap((ground) =>
-    Array.from({ length: kinds }, (_, kind): PairComparison => {
-      const cases = families.map(({ cases }) => openWithPart(ground, (cases[kind] ?? cases[0]) as PartCase));
-      const counts = (of: Case): boolean =>
-        check.applies(of) && (comparison.when === undefined || comparison.when(of));
-      const counted = cases.flatMap((of, family) => (counts(of) ? [{ of, family }] : []));
-      const against = (sense: Sense, need: Side, have: Side): Against => ({
-        ranks: ranksOf(
-          sense,
-          counted.map(({ of, family }): Ranked => ({ family, need: evaluateSide(need, of) })),
-          words,
-        ),
-        have: indexOf(haves, have),
-      });
-      return {
-        plain: against(check.sense, comparison.need, comparison.have),
-        easings: (comparison.easings ?? []).map((rule) => ({
-          helps: helpedBy(rule, counted, words),
-          all: rule.all.map(({ need, have, sense }) => against(sense ?? check.sense, need, have)),
-        })),
-      };
-    }),
-  );
+): Declared {
+  const { sides, whether } = flats.ofParts;
+  const depth = Math.max(1, ...flats.kindsOf.map(({ length }) => length));
+  const applies = whether(check.applies);
+  const counts = when === undefined ? null : whether(when);
+  const rules = easings.map((rule) => ({
+    all: rule.all,
+    helps: rule.when === undefined ? null : whether(rule.when),
+  }));
+  const layerOn = (ground: Case, kind: number): PairComparison => {
+    const [applied, counted] = [applies(ground), counts?.(ground)];
+    const cases = flats.kindsOf.flatMap((kinds, family) => {
+      const at = kinds[kind] ?? (kinds[0] as number);
+      return applied[at] === 1 && counted?.[at] !== 0 ? [{ at, family }] : [];
+    });
+    const against = (sense: Sense, needed: Side, there: Side): Against => {
+      const ends = cases.length === 0 ? null : sides(needed, ground);
+      const ranked = cases.map(
+        ({ at, family }): Ranked => ({
+          family,
+          need: { low: ends?.low[at] as number, high: ends?.high[at] as number },
+        }),
+      );
+      return { ranks: ranksOf(sense, ranked, words), have: indexOf(haves, there) };
+    };
+    return {
+      plain: against(check.sense, need, have),
+      easings: rules.map(({ all, helps }) => ({
+        helps: setOf(cases, helps?.(ground), words),
+        all: all.map((each) => against(each.sense ?? check.sense, each.need, each.have)),
+      })),
+    };
+  };
+  return {
+    asksWay: false,
+    layersIn: (grounds) =>
+      grounds.flatMap((ground) => Array.from({ length: depth }, (_, kind) => layerOn(ground, kind))),
+  };
 }
 
-function helpedBy(
-  { when }: EasingRule,
-  counted: readonly { readonly of: Case; readonly family: number }[],
+interface Declared {
+  /** which way round it stands was asked somewhere */
+  asksWay: boolean;
+  readonly layersIn: (grounds: readonly Case[]) => readonly PairComparison[];
+}
+
+function setOf(
+  cases: readonly { readonly at: number; readonly family: number }[],
+  is: Uint8Array | undefined,
   words: number,
 ): Uint32Array {
   const set = new Uint32Array(words);
-  for (const { of, family } of counted) if (when === undefined || when(of)) addTo(set, 0, family);
+  for (const { at, family } of cases) if (is?.[at] !== 0) addTo(set, 0, family);
   return set;
 }
 

@@ -2,6 +2,7 @@ import type { Interval } from '../../quantities/interval.ts';
 import type { Check } from '../judging/check.ts';
 import { STAGES } from '../stages/index.ts';
 import { costliestOf } from './costliest.ts';
+import { mayPassWithout } from './family-bits.ts';
 import { openGround } from './open-ground.ts';
 import { pairLookup } from './pair-sets.ts';
 import { haveOn, isOfMachine } from './pair-tables.ts';
@@ -26,7 +27,7 @@ export type Sieve = (machine: number, stand: number) => Sifted;
  */
 export function sieveOf(tables: Tables): Sieve {
   const { bits, stands, machines, pairs } = tables;
-  const { words, musts, hours } = bits;
+  const { words } = bits;
   const onStands = stageSets(tables.onStands, stands.length, words);
   const onMachines = stageSets(tables.onMachines, machines.length * STAND_KINDS.length, words);
   const ranked = pairs.filter(({ ofMachine }) => ofMachine);
@@ -37,19 +38,10 @@ export function sieveOf(tables: Tables): Sieve {
     ),
   );
   const lookup = pairLookup(words, 'fails');
-  const [sum, left] = [new Uint32Array(words), new Uint32Array(words)];
+  const sum = new Uint32Array(words);
   const haves = havesBy(tables);
   const costliest = costliestOf(tables, ranked);
   const least = tables.shop.assume.leastCoverage;
-
-  const mayPass = (): boolean => {
-    for (let word = 0; word < words; word += 1) {
-      if (((sum[word] as number) & (musts[word] as number)) !== 0) return false;
-      left[word] = ~(sum[word] as number);
-    }
-    const possible = hours(left, 'high');
-    return possible > 0 && possible / (possible + hours(sum, 'low')) >= least - 1e-9;
-  };
 
   return (machine, stand) => {
     const row = machine * STAND_KINDS.length + kindOf(stands[stand] as Tables['stands'][number]);
@@ -69,7 +61,7 @@ export function sieveOf(tables: Tables): Sieve {
           sum[word] = (sum[word] as number) | (kept[word] as number);
       }
       const ownFails = onStands.own[standCell] === 1 || onMachines.own[rowCell] === 1;
-      if (ownFails || !mayPass()) {
+      if (ownFails || !mayPassWithout(bits, sum, least)) {
         const drop = costliest(stage, stand, row, pairFails);
         if (drop !== null) return { drop, fails: sum };
       }

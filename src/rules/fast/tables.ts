@@ -6,9 +6,11 @@ import { machineCase } from '../facts/machine-facts.ts';
 import type { MachineCase, RotaryCase, ShopCase } from '../judging/case.ts';
 import type { Check } from '../judging/check.ts';
 import { bitsOf, type FamilyBits } from './family-bits.ts';
+import { flatsOf } from './flats.ts';
 import { type HalfTable, halfTables } from './half-tables.ts';
 import type { Half } from './open-ground.ts';
 import { type Haves, type PairCheck, pairsInWork } from './pair-tables.ts';
+import { standTables } from './stand-tables.ts';
 
 /** Kinds of stands that a machine is judged with apart: what their checks ask of a machine may differ. */
 export const STAND_KINDS = [
@@ -29,6 +31,8 @@ export interface Tables {
   readonly stands: readonly Stand[];
   /** rows: stands */
   readonly onStands: readonly HalfTable[];
+  /** by stand: the stage at which it fails on any machine; of the checks of later stages nothing is known there */
+  readonly lastStage: Uint8Array;
   /** rows: machine × kinds of stands + kind */
   readonly onMachines: readonly HalfTable[];
   readonly pairs: readonly PairCheck[];
@@ -43,6 +47,7 @@ export function tablesOf(
   checks: readonly Check[] = CHECKS,
 ): Tables {
   const bits = bitsOf(families);
+  const flats = flatsOf(families, shop);
   const machines = catalog.machines
     .filter(({ builtIn, kind }) => builtIn === null && kind !== 'five-axis')
     .map(machineCase);
@@ -52,28 +57,22 @@ export function tablesOf(
       STAND_KINDS.map((kind) => (isUnder(kind, machine) ? machineHalf(machine, kind, shop) : null)),
     ),
     checks,
+    flats,
     bits,
   );
   const left = without(checks, onMachines);
   const haves: Haves = { sides: [] };
-  const inWork = pairsInWork(left, bits, haves);
-  const onStands = halfTables(
+  const inWork = pairsInWork(left, flats, bits, haves);
+  const { onStands, lastStage } = standTables(
     stands.map((stand) => standHalf(stand, shop)),
     left,
+    flats,
     bits,
+    shop,
     inWork.fill,
   );
   const pairs = inWork.pairs().filter(({ check }) => !onStands.some((each) => each.check === check));
-  return {
-    bits,
-    shop,
-    machines,
-    stands,
-    onStands,
-    onMachines,
-    pairs,
-    haves,
-  };
+  return { bits, shop, machines, stands, onStands, lastStage, onMachines, pairs, haves };
 }
 
 const without = (checks: readonly Check[], made: readonly { readonly check: Check }[]): readonly Check[] =>

@@ -1,6 +1,7 @@
 import type { Case, MachineCase, PartCase, RotaryCase, ShopCase } from '../judging/case.ts';
+import { evaluateSide, type Side } from '../judging/side.ts';
 import type { Input } from '../judging/term.ts';
-import { known, type Value } from '../judging/value.ts';
+import { derived, known, type Value } from '../judging/value.ts';
 
 type Domain = readonly [low: number, high: number];
 
@@ -53,6 +54,24 @@ export const caseInput = (name: string, unit: string, domain: Domain, read: (of:
   unit,
   domain,
   read,
+});
+
+/** What a side comes to, as an input of other terms: its unknowns are taken as independent of theirs. */
+export const sideInput = (
+  name: string,
+  unit: string,
+  domain: Domain,
+  path: string,
+  side: (of: Case) => Side,
+): Input => ({
+  name,
+  unit,
+  domain,
+  side,
+  read: (of) => {
+    const value = evaluateSide(side(of), of);
+    return derived(value, path, [value]);
+  },
 });
 
 /** A number that is the same in every case of its kind, e.g. 1 for *offered*. */

@@ -1,5 +1,6 @@
 import type { Interval } from '../../quantities/interval.ts';
 import type { Case } from './case.ts';
+import type { Side } from './side.ts';
 import type { Value } from './value.ts';
 
 /** A number that terms are made of. */
@@ -9,6 +10,8 @@ export interface Input {
   /** what the property tests draw from: the values that can really occur */
   readonly domain: readonly [low: number, high: number];
   read(of: Case): Value;
+  /** the side that it is, where it is one: then many cases can be worked out at once */
+  side?(of: Case): Side;
 }
 
 type Numbers<Key extends string> = Readonly<Record<Key, number>>;

@@ -22,17 +22,17 @@ const weight = {
 };
 
 /** How much of the weight can turn the rotary axis: all of it once the axis is level, nothing while it is upright. */
-function levelShare({ rotary }: Case, tilt: number): number {
+function levelShare({ rotary: { gravity, axes } }: Case): (tilt: number) => number {
   // a level tool: the axis of a two-axis table starts out level, a single axis stands upright
-  if (rotary.gravity !== 'tool') return rotary.axes === 2 ? 1 : 0;
-  return rotary.axes === 1 ? 1 : sine(tilt);
+  if (gravity !== 'tool') return () => (axes === 2 ? 1 : 0);
+  return axes === 1 ? () => 1 : sine;
 }
 
 /** Gravity about the rotary axis, N·m. */
-const hanging =
-  (of: Case) =>
-  (values: Readonly<Record<'m' | 'off' | 'tilt', number>>): number =>
-    (values.m * G * values.off * levelShare(of, values.tilt)) / 1000;
+function hanging(of: Case): (values: Readonly<Record<'m' | 'off' | 'tilt', number>>) => number {
+  const share = levelShare(of);
+  return (values) => (values.m * G * values.off * share(values.tilt)) / 1000;
+}
 
 /** What turns the rotary axis while the tool cuts: tangential force at the swept radius, and gravity. */
 export function aboutRotaryAxis(
@@ -40,11 +40,12 @@ export function aboutRotaryAxis(
   force: typeof part.cutForce,
   safety: typeof part.brakeSafety,
 ): readonly Term[] {
+  const gravity = hanging(of);
   return [
     term(
       'milling',
       { k: rises(safety), force: rises(force), ...radiusRises, ...weight },
-      (values) => (values.k * values.force * sweptRadius(values)) / 1000 + hanging(of)(values),
+      (values) => (values.k * values.force * sweptRadius(values)) / 1000 + gravity(values),
     ),
   ];
 }
@@ -52,13 +53,13 @@ export function aboutRotaryAxis(
 /** A drill's thrust off the axis turns it as far as the axis is level. */
 export function drillAboutRotaryAxis(of: Case): readonly Term[] {
   if (of.part?.drillThrust == null) return [];
+  const gravity = hanging(of);
+  const level = of.rotary.axes === 1 ? () => 1 : sine;
   return [
     term(
       'drilling',
       { k: rises(part.brakeSafety), ...drill, ...weight },
-      (values) =>
-        (values.k * values.thrust * values.offset * (of.rotary.axes === 1 ? 1 : sine(values.tilt))) / 1000 +
-        hanging(of)(values),
+      (values) => (values.k * values.thrust * values.offset * level(values.tilt)) / 1000 + gravity(values),
     ),
   ];
 }

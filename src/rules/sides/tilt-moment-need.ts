@@ -1,10 +1,9 @@
 import { worstGravityMoment } from '../../mechanics/forces/gravity-moment.ts';
-import { caseInput } from '../inputs/input.ts';
+import { sideInput } from '../inputs/input.ts';
 import { part } from '../inputs/part.ts';
 import { rotary } from '../inputs/rotary.ts';
-import { evaluateSide, greatest } from '../judging/side.ts';
+import { greatest } from '../judging/side.ts';
 import { ends, rises, type Term, term, turnsAt } from '../judging/term.ts';
-import { derived } from '../judging/value.ts';
 
 interface Masses {
   readonly m: number;
@@ -83,8 +82,10 @@ export const gravityAboutTilt = greatest(['part', 'rotary'], ({ rotary: { gravit
   return [moment(ABOVE, 1, false), moment(BELOW, -1, false)];
 });
 
-/** As an input of other terms. */
-export const gravityAboutTiltInput = caseInput('gravity about the tilt axis', 'N·m', [0, 5000], (of) => {
-  const value = evaluateSide(gravityAboutTilt, of);
-  return derived(value, 'gravity moment', [value]);
-});
+export const gravityAboutTiltInput = sideInput(
+  'gravity about the tilt axis',
+  'N·m',
+  [0, 5000],
+  'gravity moment',
+  () => gravityAboutTilt,
+);

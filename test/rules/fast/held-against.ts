@@ -13,7 +13,7 @@ import { unbeaten } from '../../../src/rules/weighing/dominance.ts';
 import { rankBy } from '../../../src/rules/weighing/rank.ts';
 import { rankedOf } from '../../../src/rules/weighing/ranked-of.ts';
 import { plainly } from './plain-judge.ts';
-import { threeOn } from './three-on.ts';
+import { isLookedAt, threeOn } from './three-on.ts';
 
 interface Shop {
   readonly answers: Answers;
@@ -48,6 +48,7 @@ export function verdictsHeld(market: Shop, held: Held, every = 1, turned: readon
     if (at % every !== 0) return;
     CHECKS.forEach((check, index) => {
       const own = turned[index] as Check;
+      if (!isLookedAt(tables, stand, own)) return;
       const pair = tables.pairs.find((each) => each.check === own);
       const whole = pair?.whole ?? true;
       const about = check.about === 'part' ? families : [null];

@@ -3,6 +3,7 @@ import type { HalfTable } from '../../../src/rules/fast/half-tables.ts';
 import { openGround } from '../../../src/rules/fast/open-ground.ts';
 import { pairLookup, type Wanted } from '../../../src/rules/fast/pair-sets.ts';
 import { haveOn } from '../../../src/rules/fast/pair-tables.ts';
+import { stageAt } from '../../../src/rules/fast/stage-sets.ts';
 import { kindOf, machineHalf, pairAt, STAND_KINDS, type Tables } from '../../../src/rules/fast/tables.ts';
 import type { Three } from '../../../src/rules/fast/verdict-of.ts';
 import type { Check } from '../../../src/rules/judging/check.ts';
@@ -37,6 +38,10 @@ export function threeOn(
   if (!pair.whole && !failing) return null;
   return inSets(failing, !failing && has('does not pass'));
 }
+
+/** A stand that fails on any machine was not looked at in later stages. */
+export const isLookedAt = (tables: Tables, stand: number, check: Check): boolean =>
+  stageAt(check.stage) <= (tables.lastStage[stand] as number);
 
 const inSets = (fails: boolean, notSettled: boolean): Three =>
   fails ? 'fails' : notSettled ? 'not settled' : 'passes';

@@ -5,7 +5,7 @@ import { assume } from '../../inputs/setting.ts';
 import type { Case } from '../../judging/case.ts';
 import { defineCheck } from '../../judging/check.ts';
 import { width } from '../../judging/side.ts';
-import { extended, rises, type Term, term } from '../../judging/term.ts';
+import { extended, type Input, rises, type Term, term } from '../../judging/term.ts';
 import { known } from '../../judging/value.ts';
 import { alongX, baseEnds, onHorizontal } from '../../sides/base.ts';
 import { tipEnds, turnedRound } from '../../sides/extent.ts';
@@ -40,16 +40,20 @@ const withConnectors = (rear: Term, name: string): Term => ({
 });
 
 /** Where the boxes of the housing end to the rear of the rotary center. */
-function housingBehind({ rotary, mounting, place }: Case): readonly Term[] {
+function housingBehind({ rotary, mounting }: Case): readonly Term[] {
   if (mounting === 'built-in') return [];
-  return (rotary.row?.housing ?? []).map((box, at) => {
-    const [, rear] = housingEnds(box, { mounting, turned: place.turned }, 'y');
-    const end = caseInput('rear end of the housing', 'mm', [-900, 900], () =>
-      known(rear, `rotaries[${rotary.key}].housing[${at}]`),
-    );
-    return term('housing', { end: rises(end) }, (values) => values.end);
-  });
+  return Array.from({ length: rotary.row?.housing?.length ?? 0 }, (_, at) =>
+    term('housing', { end: rises(rearOfHousing(at)) }, (values) => values.end),
+  );
 }
+
+const rearOfHousing = (at: number): Input =>
+  caseInput('rear end of the housing', 'mm', [-900, 900], ({ rotary, mounting, place }) => {
+    const box = rotary.row?.housing?.[at];
+    if (box === undefined || mounting === 'built-in') throw new Error(`there is no housing ${at}`);
+    const [, rear] = housingEnds(box, { mounting, turned: place.turned }, 'y');
+    return known(rear, `rotaries[${rotary.key}].housing[${at}]`);
+  });
 
 export const column = defineCheck({
   id: 'column',
