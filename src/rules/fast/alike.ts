@@ -70,7 +70,9 @@ function notedWhile<Found>(ground: Case, noted: Noted[], make: (of: NotedCase) =
         throw new Error(`all of ${path.map(String).join('.')} is read`);
       },
     });
-  const made = make((part) => watched(ground, [], { part, shop: ground.shop, memo: NO_MEMO, keys: NO_KEYS }) as Case);
+  const made = make(
+    (part) => watched(ground, [], { part, shop: ground.shop, memo: NO_MEMO, keys: NO_KEYS }) as Case,
+  );
   over = true;
   return made;
 }

@@ -2,10 +2,9 @@ import type { Candidate } from '../arranging/candidates.ts';
 import { BARE, groundOf, type World } from '../arranging/setting.ts';
 import { mostStations } from '../arranging/vise-stations.ts';
 import { swapHoursOf, swapsOf } from '../weighing/swaps.ts';
+import { havesOn } from './have-rows.ts';
 import type { Hopes, KnownOf } from './hopes.ts';
-import { openGround } from './open-ground.ts';
 import { pairLookup } from './pair-sets.ts';
-import { haveOn } from './pair-tables.ts';
 import type { Survivor } from './survey.ts';
 import { machineHalf, pairAt, type Tables } from './tables.ts';
 
@@ -27,14 +26,15 @@ export function closerBy(tables: Tables, world: World, hopesOf: HopesOf): (of: H
   const { words } = tables.bits;
   const lookup = pairLookup(words, 'fails');
   const pairs = tables.pairs.filter(({ ofMachine }) => !ofMachine);
+  const put = havesOn(tables.haves.sides, tables.shop);
+  const haves = new Float64Array(tables.haves.sides.length * 2);
   return ({ candidate, pair, hopes }) => {
     if (pair === null) return hopes;
     const fails = pair.fails.slice();
     const { machine, stand } = pairAt(tables, pair);
-    const ground = openGround({ ...machineHalf(machine, stand.rotary, tables.shop), stand });
-    const haves = tables.haves.sides.map((side) => haveOn(side, ground));
+    put({ ...machineHalf(machine, stand.rotary, tables.shop), stand }, haves, 0);
     for (const each of pairs) {
-      const found = lookup(each, pair.stand, haves);
+      const found = lookup(each, pair.stand, haves, 0);
       for (let word = 0; word < words; word += 1)
         fails[word] = (fails[word] as number) | (found[word] as number);
     }

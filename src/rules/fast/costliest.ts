@@ -1,7 +1,8 @@
 import type { Check } from '../judging/check.ts';
+import { STAGES } from '../stages/index.ts';
 import { holdsBit } from './family-bits.ts';
 import type { PairCheck } from './pair-tables.ts';
-import { inTableOrder, stageAt } from './stage-sets.ts';
+import { inTableOrder } from './stage-sets.ts';
 import type { Tables } from './tables.ts';
 
 type Costliest = (
@@ -23,12 +24,13 @@ type Source =
 export function costliestOf(tables: Tables, ranked: readonly PairCheck[]): Costliest {
   const { bits } = tables;
   const { words, musts, hours } = bits;
-  const all = bits.families.reduce((sum, family) => sum + family.hours.high, 0);
+  const { all } = bits;
   const sources = inTableOrder<Source>([
     ...tables.onStands.map(({ check, fails }) => ({ check, on: 'stand' as const, fails })),
     ...tables.onMachines.map(({ check, fails }) => ({ check, on: 'row' as const, fails })),
     ...ranked.map(({ check }, at) => ({ check, on: 'pair' as const, at })),
   ]);
+  const byStage = STAGES.map((stage) => sources.filter(({ check }) => check.stage === stage));
   const cost = (check: Check, sets: Uint32Array, from: number): number => {
     if (check.about === 'arrangement') return holdsBit(sets, from, 0) ? all : -1;
     let some = 0;
@@ -42,8 +44,7 @@ export function costliestOf(tables: Tables, ranked: readonly PairCheck[]): Costl
   return (stage, stand, row, pairFails) => {
     let worst: Check | null = null;
     let most = -1;
-    for (const source of sources) {
-      if (stageAt(source.check.stage) !== stage) continue;
+    for (const source of byStage[stage] ?? []) {
       const costs =
         source.on === 'pair'
           ? cost(source.check, pairFails[source.at] as Uint32Array, 0)

@@ -47,12 +47,10 @@ interface Layout {
 /** For these cases of parts; [null]: of the arrangement itself. */
 export function flatSides(parts: readonly (PartCase | null)[], shop: ShopCase): FlatSides {
   const count = parts.length;
+  const ofNone = parts.every((part) => part === null);
   const alone = parts.map((part) => caseOfPart(part, shop));
   const layouts = new Map<Side, (ground: Case) => Layout>();
-  const work = {
-    upper: emptyEnds(count),
-    lower: emptyEnds(count),
-  };
+  const [upper, lower] = [emptyEnds(count), emptyEnds(count)];
 
   const sourced = (input: Input, of: Case, sources: Map<Input | Side, Source>): Source => {
     const side = input.side?.(of) ?? null;
@@ -103,13 +101,15 @@ export function flatSides(parts: readonly (PartCase | null)[], shop: ShopCase): 
       return moved;
     }
     if (!source.each) {
-      const found = unlessBarred(() => input.read(count === 1 && parts[0] === null ? ground : openWithPart(ground, ANY_PART)));
+      const anyPart = ofNone ? null : ANY_PART;
+      const found = unlessBarred(() => input.read(onGround(ground, anyPart)));
       if (found !== null) return putEnd(source.ends, 0, found) || firstTime(source);
-      source.ends = emptyEnds(count);
-      source.each = true;
     }
-    parts.forEach((part, at) => {
-      putEnd(source.ends, at, input.read(part === null ? ground : openWithPart(ground, part)));
+    const found = parts.map((part) => input.read(onGround(ground, part)));
+    if (!source.each) source.ends = emptyEnds(count);
+    source.each = true;
+    found.forEach((each, at) => {
+      putEnd(source.ends, at, each);
     });
     return true;
   };
@@ -129,11 +129,11 @@ export function flatSides(parts: readonly (PartCase | null)[], shop: ShopCase): 
       fold(terms, side.fold === 'least', ends);
       return ends;
     }
-    fold(terms, false, work.upper);
-    fold(less, true, work.lower);
+    fold(terms, false, upper);
+    fold(less, true, lower);
     for (let at = 0; at < count; at += 1) {
-      ends.low[at] = (work.upper.low[at] as number) - (work.lower.high[at] as number);
-      ends.high[at] = (work.upper.high[at] as number) - (work.lower.low[at] as number);
+      ends.low[at] = (upper.low[at] as number) - (lower.high[at] as number);
+      ends.high[at] = (upper.high[at] as number) - (lower.low[at] as number);
     }
     return ends;
   };
@@ -176,6 +176,9 @@ const NOTHING: Interval = { low: 0, high: 0 };
 
 /** Any part: none of it may be read. */
 export const ANY_PART: PartCase = barred<PartCase>({ slot: 0, key: 'any' });
+
+const onGround = (ground: Case, part: PartCase | null): Case =>
+  part === null ? ground : openWithPart(ground, part);
 
 const emptyEnds = (count: number): Ends => ({
   low: new Float64Array(count),

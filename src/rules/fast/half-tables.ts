@@ -69,7 +69,13 @@ function groundsOf(half: Half): Grounds {
 }
 
 /** Both ways round where the check asks for it. False: it reads what may not be read. */
-function fillRow(table: InWork, row: number, { anyWay, ways }: Grounds, flats: Flats, bits: FamilyBits): boolean {
+function fillRow(
+  table: InWork,
+  row: number,
+  { anyWay, ways }: Grounds,
+  flats: Flats,
+  bits: FamilyBits,
+): boolean {
   const on = (grounds: readonly Case[]): Uint8Array | null =>
     unlessBarred(() => agreed(grounds.map((ground) => table.judge(ground).slice())));
   const found = (table.asksWay ? null : on([anyWay])) ?? (ways.length > 0 ? askedWay(table, on(ways)) : null);
@@ -80,7 +86,8 @@ function fillRow(table: InWork, row: number, { anyWay, ways }: Grounds, flats: F
     if (three === NOT_SETTLED) addTo(table.notSettled, from, index);
   };
   if (table.check.about === 'arrangement') note(found[0] as number, 0);
-  else flats.kindsOf.forEach((kinds, family) => note(agreedOn(kinds.map((at) => found[at] as number)), family));
+  else
+    flats.kindsOf.forEach((kinds, family) => note(agreedOn(kinds.map((at) => found[at] as number)), family));
   return true;
 }
 

@@ -22,17 +22,20 @@ export interface Half {
 
 /**
  * A machine, a stand or both of them, in all settings at once: additions and plates are ranges from none to all that there
- * is, and the place on the table may not be read. What fails here fails in every setting. What is worked out on it is kept
- * in `memo`, which must be of this half alone.
+ * is, and the place on the table may not be read. What fails here fails in every setting.
  */
-export function openGround(half: Half, memo: Memo = freshMemo()): Case {
+export function openGround(half: Half): Case {
   const { shop, stand, machine, turned } = half;
   const hasStand = stand !== 'barred';
   const hasMachine = machine !== 'barred';
   const thickest = Math.max(THICKEST, shop.assume.plateThickness);
+  let memo: Memo | null = null;
   return {
     keys: keysOf(hasStand, hasMachine, turned),
-    memo,
+    get memo() {
+      memo ??= freshMemo();
+      return memo;
+    },
     shop,
     machine: hasMachine ? machine : machineOfKind(half),
     rotary: hasStand ? stand.rotary : barred<RotaryCase>({ ...half.standKind }),

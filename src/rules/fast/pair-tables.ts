@@ -1,13 +1,10 @@
-import type { Interval } from '../../quantities/interval.ts';
 import type { Case } from '../judging/case.ts';
 import type { Check, Comparison, Sense } from '../judging/check.ts';
-import { evaluateSide, type Side } from '../judging/side.ts';
+import type { Side } from '../judging/side.ts';
 import { unlessBarred } from './barred.ts';
 import { addTo, type FamilyBits } from './family-bits.ts';
-import { ANY_PART } from './flat-sides.ts';
 import type { Flats } from './flats.ts';
 import type { Grounds } from './half-tables.ts';
-import { openWithPart } from './open-ground.ts';
 import { type Ranked, type Ranks, ranksOf } from './ranks.ts';
 
 /** One need against one have: the needs on a stand ranked, the have looked up. */
@@ -123,10 +120,6 @@ const sidesOf = ({ need, have, easings }: Comparison): readonly { need: Side; ha
 /** A have of a part, or of the place, cannot be looked up for all parts at once. */
 const isLookedUp = ({ of }: Side): boolean =>
   of !== null && !of.some((room) => room === 'part' || room === 'place' || room === 'turn');
-
-/** What a have comes to on a machine with a stand. */
-export const haveOn = (side: Side, ground: Case): Interval =>
-  evaluateSide(side, openWithPart(ground, ANY_PART));
 
 /** Throws what is barred where a need reads the machine. */
 function layersOn(declared: Declared, { anyWay, ways }: Grounds): readonly PairComparison[] {

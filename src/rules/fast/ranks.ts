@@ -51,21 +51,21 @@ function setsFrom(ranked: readonly { readonly family: number }[], words: number)
 }
 
 /** Where in `fromLeast` the set begins of those that the have surely does not meet. */
-export function surelyUnmet(ranks: Ranks, have: Interval): number {
-  return firstAbove(ranks.least, ranks.count, ranks.sense === 'at-most' ? have.high : -have.low);
-}
+export const surelyUnmet = (ranks: Ranks, low: number, high: number): number =>
+  firstAbove(ranks.least, ranks.count, ranks.sense === 'at-most' ? high : -low);
 
 /** Where in `fromMost` the set begins of those that the have does not surely meet. */
-export function notSurelyMet(ranks: Ranks, have: Interval): number {
-  return firstAbove(ranks.most, ranks.count, ranks.sense === 'at-most' ? have.low : -have.high);
-}
+export const notSurelyMet = (ranks: Ranks, low: number, high: number): number =>
+  firstAbove(ranks.most, ranks.count, ranks.sense === 'at-most' ? low : -high);
 
 /** The first rank that is not at most this much. */
 function firstAbove(rising: Float64Array, count: number, limit: number): number {
-  let [from, to] = [0, count];
+  // most haves meet all needs
+  if (count === 0 || atMost(rising[count - 1] as number, limit)) return count;
+  let [from, to] = [0, count - 1];
   while (from < to) {
     const middle = (from + to) >>> 1;
-    if (atMost(rising[middle] ?? 0, limit)) from = middle + 1;
+    if (atMost(rising[middle] as number, limit)) from = middle + 1;
     else to = middle;
   }
   return from;

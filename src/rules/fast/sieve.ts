@@ -1,11 +1,11 @@
-import type { Interval } from '../../quantities/interval.ts';
+import { isUnder } from '../arranging/candidates.ts';
 import type { Check } from '../judging/check.ts';
 import { STAGES } from '../stages/index.ts';
 import { costliestOf } from './costliest.ts';
 import { mayPassWithout } from './family-bits.ts';
-import { openGround } from './open-ground.ts';
+import { havesOn } from './have-rows.ts';
 import { pairLookup } from './pair-sets.ts';
-import { haveOn, isOfMachine } from './pair-tables.ts';
+import { isOfMachine } from './pair-tables.ts';
 import { stageAt, stageSets } from './stage-sets.ts';
 import { kindOf, machineHalf, STAND_KINDS, type Tables } from './tables.ts';
 
@@ -17,8 +17,12 @@ interface Sifted {
   readonly fails: Uint32Array;
 }
 
-/** Looks at one pair after the other; all stands of a machine in a row are cheapest. */
-export type Sieve = (machine: number, stand: number) => Sifted;
+export interface Sieve {
+  /** all machines of a stand in a row are cheapest */
+  readonly on: (machine: number, stand: number) => Sifted;
+  /** what it says of this stand on any machine; null: that hangs on the machine */
+  readonly anyMachine: (stand: number) => Sifted | null;
+}
 
 /**
  * Which arrangements fail whatever is added and wherever they stand, by the tables alone. One that it lets through may fail
@@ -26,7 +30,7 @@ export type Sieve = (machine: number, stand: number) => Sifted;
  * longer pass, and there to the check that costs most hours.
  */
 export function sieveOf(tables: Tables): Sieve {
-  const { bits, stands, machines, pairs } = tables;
+  const { bits, stands, machines, pairs, lastStage } = tables;
   const { words } = bits;
   const onStands = stageSets(tables.onStands, stands.length, words);
   const onMachines = stageSets(tables.onMachines, machines.length * STAND_KINDS.length, words);
@@ -37,59 +41,75 @@ export function sieveOf(tables: Tables): Sieve {
       stageAt(pair.check.stage) === stage ? [{ pair, kept: pairFails[at] as Uint32Array }] : [],
     ),
   );
+  // before this stage only the stand counts
+  const joint = Math.min(...[...tables.onMachines, ...ranked].map(({ check }) => stageAt(check.stage)));
   const lookup = pairLookup(words, 'fails');
   const sum = new Uint32Array(words);
-  const haves = havesBy(tables);
+  const haves = machineHaves(tables);
+  const width = tables.haves.sides.length * 2;
   const costliest = costliestOf(tables, ranked);
   const least = tables.shop.assume.leastCoverage;
 
-  return (machine, stand) => {
-    const row = machine * STAND_KINDS.length + kindOf(stands[stand] as Tables['stands'][number]);
-    const there = haves(row);
-    sum.fill(0);
-    for (let stage = 0; stage < STAGES.length; stage += 1) {
-      const standCell = stand * STAGES.length + stage;
-      const rowCell = row * STAGES.length + stage;
-      for (let word = 0; word < words; word += 1)
-        sum[word] =
-          (sum[word] as number) |
-          (onStands.families[standCell * words + word] as number) |
-          (onMachines.families[rowCell * words + word] as number);
-      for (const { pair, kept } of byStage[stage] ?? []) {
-        kept.set(lookup(pair, stand, there));
-        for (let word = 0; word < words; word += 1)
-          sum[word] = (sum[word] as number) | (kept[word] as number);
-      }
-      const ownFails = onStands.own[standCell] === 1 || onMachines.own[rowCell] === 1;
-      if (ownFails || !mayPassWithout(bits, sum, least)) {
-        const drop = costliest(stage, stand, row, pairFails);
-        if (drop !== null) return { drop, fails: sum };
-      }
+  /** Adds these to the sum. True: something is new. */
+  const add = (sets: Uint32Array, from: number): boolean => {
+    let isNew = false;
+    for (let word = 0; word < words; word += 1) {
+      const before = sum[word] as number;
+      const after = (before | (sets[from + word] as number)) >>> 0;
+      sum[word] = after;
+      if (after !== before) isNew = true;
     }
-    return { drop: null, fails: sum };
+    return isNew;
+  };
+
+  const anyMachine = (stand: number): Sifted | null => {
+    const last = lastStage[stand] as number;
+    if (last >= joint) return null;
+    sum.fill(0);
+    for (let stage = 0; stage <= last; stage += 1)
+      add(onStands.families, (stand * STAGES.length + stage) * words);
+    return { drop: costliest(last, stand, 0, pairFails), fails: sum };
+  };
+
+  return {
+    anyMachine,
+    on: (machine, stand) => {
+      const known = anyMachine(stand);
+      if (known !== null) return known;
+      const row = machine * STAND_KINDS.length + kindOf(stands[stand] as Tables['stands'][number]);
+      sum.fill(0);
+      for (let stage = 0; stage < STAGES.length; stage += 1) {
+        const standCell = stand * STAGES.length + stage;
+        const rowCell = row * STAGES.length + stage;
+        const ofStand = add(onStands.families, standCell * words);
+        if (stage < joint) continue;
+        let isNew = add(onMachines.families, rowCell * words) || ofStand || stage === joint;
+        for (const { pair, kept } of byStage[stage] ?? []) {
+          kept.set(lookup(pair, stand, haves, row * width));
+          if (add(kept, 0)) isNew = true;
+        }
+        const ownFails = onStands.own[standCell] === 1 || onMachines.own[rowCell] === 1;
+        if (ownFails || (isNew && !mayPassWithout(bits, sum, least))) {
+          const drop = costliest(stage, stand, row, pairFails);
+          if (drop !== null) return { drop, fails: sum };
+        }
+      }
+      return { drop: null, fails: sum };
+    },
   };
 }
 
-/** What each have comes to on a machine with a kind of stand; of the machine in hand they are kept. */
-function havesBy({ haves, machines, shop, pairs }: Tables): (row: number) => readonly Interval[] {
-  const none = !pairs.some(({ ofMachine }) => ofMachine);
-  let inHand = -1;
-  let kept: (readonly Interval[] | undefined)[] = [];
-  return (row) => {
-    if (none) return [];
-    const at = Math.floor(row / STAND_KINDS.length);
-    const ofKind = row % STAND_KINDS.length;
-    if (at !== inHand) kept = [];
-    inHand = at;
-    const known = kept[ofKind];
-    if (known !== undefined) return known;
-    const [machine, kind] = [machines[at], STAND_KINDS[ofKind]];
-    if (machine === undefined || kind === undefined) throw new Error(`no row ${row}`);
-    const ground = openGround(machineHalf(machine, kind, shop));
-    const found = haves.sides.map((side) => (isOfMachine(side) ? haveOn(side, ground) : UNBOUNDED));
-    kept[ofKind] = found;
-    return found;
-  };
+/** What each have that takes the machine alone comes to on every machine with every kind of stand, row after row. */
+function machineHaves({ haves: { sides }, machines, shop, pairs }: Tables): Float64Array {
+  const width = sides.length * 2;
+  const rows = new Float64Array(machines.length * STAND_KINDS.length * width);
+  if (!pairs.some(({ ofMachine }) => ofMachine)) return rows;
+  const put = havesOn(sides, shop, isOfMachine);
+  machines.forEach((machine, at) => {
+    STAND_KINDS.forEach((kind, ofKind) => {
+      if (isUnder(kind, machine))
+        put(machineHalf(machine, kind, shop), rows, (at * STAND_KINDS.length + ofKind) * width);
+    });
+  });
+  return rows;
 }
-
-const UNBOUNDED: Interval = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };

@@ -40,7 +40,9 @@ export function standTables(
         if (check.about === 'part')
           for (let word = 0; word < words; word += 1)
             sum[word] = (sum[word] as number) | (fails[stand * words + word] as number);
-      const own = tables.some(({ check, fails }) => check.about === 'arrangement' && holdsBit(fails, stand * words, 0));
+      const own = tables.some(
+        ({ check, fails }) => check.about === 'arrangement' && holdsBit(fails, stand * words, 0),
+      );
       if (own || !mayPassWithout(bits, sum, shop.assume.leastCoverage)) lastStage[stand] = at;
     });
   });

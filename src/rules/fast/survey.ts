@@ -30,25 +30,29 @@ const NEAREST = 12;
 export function surveyOf(tables: Tables, tally: Tally): Survey {
   const sieve = sieveOf(tables);
   const { bits, stands, machines } = tables;
-  const all = bits.families.reduce((sum, { hours }) => sum + hours.high, 0);
   const survivors: Survivor[] = [];
   const nearest = new Map<string, Dropped[]>();
-  machines.forEach((on, machine) => {
-    stands.forEach((under, stand) => {
-      if (!standsOn(under, on)) return;
-      const { drop, fails } = sieve(machine, stand);
-      if (drop === null) {
-        survivors.push({ machine, stand, fails: fails.slice() });
-        return;
-      }
-      tallyDrop(tally, under.rotary.key, drop);
-      const possible = all - bits.hours(fails, 'high');
-      const known = nearest.get(under.rotary.class) ?? [];
-      nearest.set(under.rotary.class, known);
+  stands.forEach((under, stand) => {
+    const { class: kind, key } = under.rotary;
+    const known = nearest.get(kind) ?? [];
+    nearest.set(kind, known);
+    const noteDrop = (machine: number, fails: Uint32Array): void => {
+      const possible = bits.all - bits.hours(fails, 'high');
       if (known.length >= NEAREST && possible <= (known.at(-1)?.possible ?? 0)) return;
       known.push({ machine, stand, fails: fails.slice(), possible });
       known.sort((a, b) => b.possible - a.possible);
       known.length = Math.min(known.length, NEAREST);
+    };
+    const everywhere = sieve.anyMachine(stand);
+    machines.forEach((on, machine) => {
+      if (!standsOn(under, on)) return;
+      const { drop, fails } = everywhere ?? sieve.on(machine, stand);
+      if (drop === null) {
+        survivors.push({ machine, stand, fails: fails.slice() });
+        return;
+      }
+      tallyDrop(tally, key, drop);
+      noteDrop(machine, fails);
     });
   });
   return { survivors, nearest };

@@ -95,7 +95,7 @@ function droppedWrongly(market: Shop, running: ReadonlySet<string>): readonly st
   const { tables } = tablesFor(market);
   const sieve = sieveOf(tables);
   return pairsOf(tables).flatMap(([machine, stand]) => {
-    const { drop } = sieve(machine, stand);
+    const { drop } = sieve.on(machine, stand);
     const under = tables.stands[stand];
     const id = `${tables.machines[machine]?.key}+${under?.rotary.key}/${under?.mounting}`;
     return drop !== null && running.has(id) ? [`${id} dropped by ${drop.id}`] : [];

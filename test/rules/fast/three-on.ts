@@ -1,8 +1,7 @@
 import { holdsBit } from '../../../src/rules/fast/family-bits.ts';
 import type { HalfTable } from '../../../src/rules/fast/half-tables.ts';
-import { openGround } from '../../../src/rules/fast/open-ground.ts';
+import { havesOn } from '../../../src/rules/fast/have-rows.ts';
 import { pairLookup, type Wanted } from '../../../src/rules/fast/pair-sets.ts';
-import { haveOn } from '../../../src/rules/fast/pair-tables.ts';
 import { stageAt } from '../../../src/rules/fast/stage-sets.ts';
 import { kindOf, machineHalf, pairAt, STAND_KINDS, type Tables } from '../../../src/rules/fast/tables.ts';
 import type { Three } from '../../../src/rules/fast/verdict-of.ts';
@@ -31,9 +30,14 @@ export function threeOn(
   if (apart !== null) return apart;
   const pair = tables.pairs.find((each) => each.check === check);
   if (pair === undefined) return null;
-  const ground = openGround({ ...machineHalf(on, under.rotary, tables.shop), stand: under });
-  const haves = tables.haves.sides.map((side) => haveOn(side, ground));
-  const has = (wanted: Wanted): boolean => holdsBit(pairLookup(words, wanted)(pair, stand, haves), 0, family);
+  const haves = new Float64Array(tables.haves.sides.length * 2);
+  havesOn(tables.haves.sides, tables.shop)(
+    { ...machineHalf(on, under.rotary, tables.shop), stand: under },
+    haves,
+    0,
+  );
+  const has = (wanted: Wanted): boolean =>
+    holdsBit(pairLookup(words, wanted)(pair, stand, haves, 0), 0, family);
   const failing = has('fails');
   if (!pair.whole && !failing) return null;
   return inSets(failing, !failing && has('does not pass'));
