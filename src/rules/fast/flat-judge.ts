@@ -7,7 +7,7 @@ import { openWithPart } from './open-ground.ts';
 import { threeOf } from './verdict-of.ts';
 
 /** Verdicts in three values, case by case, as small numbers. */
-export const PASSES = 0;
+const PASSES = 0;
 export const NOT_SETTLED = 1;
 export const FAILS = 2;
 

@@ -87,7 +87,9 @@ function fillRow(
   };
   if (table.check.about === 'arrangement') note(found[0] as number, 0);
   else
-    flats.kindsOf.forEach((kinds, family) => note(agreedOn(kinds.map((at) => found[at] as number)), family));
+    flats.kindsOf.forEach((kinds, family) => {
+      note(agreedOn(kinds.map((at) => found[at] as number)), family);
+    });
   return true;
 }
 
