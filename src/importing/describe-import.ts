@@ -56,7 +56,7 @@ export function faultLine(file: string, { sheet, row, column, heading, found, ex
 }
 
 function sheetLines(file: string, sheet: ImportedSheet): readonly string[] {
-  const { plan, rows, filled, strays, withoutUnit } = sheet;
+  const { plan, rows, filled, strays, withoutUnit, words } = sheet;
   const name = plan.sheet === null ? file : `${file}, sheet ${plan.sheet}`;
   if (plan.list === 'skip') return [`${name}: left out, as the map says.`];
   if (plan.headings.length === 0) return [`${name}: no row of headings is understood.`];
@@ -70,6 +70,10 @@ function sheetLines(file: string, sheet: ImportedSheet): readonly string[] {
     ...plan.columns.flatMap((column) => leftLine(column)),
     ...[...withoutUnit].map(([column, count]) => {
       return `  ${columnName(column)}: ${counted(count, 'number')} without a unit, left unknown: write the unit in the map.`;
+    }),
+    ...[...words].map(([column, { size }]) => {
+      const are = size === 1 ? 'is' : 'are';
+      return `  ${columnName(column)}: ${counted(size, 'word')} ${are} not understood: say under cells in the map what is meant.`;
     }),
     ...(strays === 0 ? [] : [`  ${counted(strays, 'cell')} under no heading: left out.`]),
   ];

@@ -73,9 +73,10 @@ export function finishImport(
   };
 }
 
-const isOpen = ({ plan, withoutUnit, filled }: ImportedSheet): boolean =>
+const isOpen = ({ plan, withoutUnit, words, filled }: ImportedSheet): boolean =>
   (plan.list === 'unknown' && filled > 0) ||
   withoutUnit.size > 0 ||
+  [...words.keys()].some(({ fields }) => fields.some(({ cell }) => cell.form === 'choice')) ||
   plan.columns.some(({ left }) => left !== null && left.why !== 'skipped');
 
 const hasPrices = ({ plan, rows }: ImportedSheet): boolean =>

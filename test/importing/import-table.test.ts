@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { openWithout } from '../../src/catalog/gaps.ts';
+import { NO_MAP } from '../../src/importing/mapping/import-map.ts';
+import { mapText } from '../../src/importing/mapping/map-text.ts';
+import { readMap } from '../../src/importing/mapping/read-map.ts';
 import { imported, sheetMap, sheetOf } from './sheet-of.ts';
 
 describe('headings', () => {
@@ -200,6 +203,31 @@ describe('a map', () => {
     });
     expect(told).toEqual([]);
     expect(open).toBe(false);
+  });
+
+  test('says what is meant by words in cells, and asks for those that are not understood', () => {
+    const lines =
+      'Model | Type | Swing (mm) | Price (EUR)\nWren | tilting rotary | 180 | POA\nRobin | Tilting Rotary | 200 | poa\nDipper | 5C unit | 100 | 900';
+    const before = imported(lines);
+    expect(before.rows).toEqual([]);
+    expect(before.open).toBe(true);
+    const text = mapText('list.csv', NO_MAP, 'EUR', before.sheets);
+    expect(text).toContain('key: class, cells: { "tilting rotary": unknown, "5C unit": unknown } }');
+    expect(text).toContain('key: price, cells: { "POA": unknown } }');
+    expect(text).toContain('#   id, name, maker, class, faceplate,');
+    const said = text
+      .replace('"tilting rotary": unknown', '"tilting rotary": trunnion')
+      .replace('"POA": unknown', '"POA": "-"');
+    const map = readMap(said, 'list.map.yaml');
+    if (!map.ok) throw new Error('the map is not read');
+    const { rows, told, open } = imported(lines, map.value.map);
+    expect(rows).toMatchObject([
+      { class: 'trunnion', swing: 180 },
+      { class: 'trunnion', swing: 200 },
+    ]);
+    expect(rows.map(({ price }) => price)).toEqual([undefined, undefined]);
+    expect(told).toEqual(['B4 "5C unit" is none of them']);
+    expect(open).toBe(true);
   });
 
   test('says which keys share a cell, in order; one number is of all of them', () => {

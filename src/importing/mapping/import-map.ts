@@ -9,6 +9,8 @@ export interface MappedColumn {
   readonly keys: readonly string[] | 'skip' | 'unknown';
   /** symbol of the unit of its numbers that have none */
   readonly unit: string | null;
+  /** what stands in its cells, in lower case, and what it means */
+  readonly cells?: ReadonlyMap<string, string>;
 }
 
 /** How a sheet is read. */

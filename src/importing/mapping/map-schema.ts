@@ -25,6 +25,7 @@ const COLUMN = strictMap(
     key: z.union([z.string().max(80), z.array(z.string().max(80)).min(1).max(10)], {
       error: 'a key of the catalog, a list of them, skip or unknown',
     }),
+    cells: z.record(z.string().max(200), z.union([z.string().max(200), z.number()])).prefault({}),
     unit: optionalTextField({ means: 'unit of its numbers that have none', longest: 20 }, 'unknown'),
   },
   { means: 'what a column is' },

@@ -45,7 +45,12 @@ export function readMap(text: string, file: string): Reading<MapReading> {
         for (const one of keys) faults.push(...keyFaults(each.rows, one, [...own, 'key'], false));
         if (unit !== 'unknown') faults.push(...unitFaults(each.rows, keys, unit, [...own, 'unit']));
       }
-      return { column: column.column, heading, keys, unit: unit === 'unknown' ? null : unit };
+      const cells = new Map(
+        Object.entries(column.cells)
+          .filter(([, means]) => means !== 'unknown')
+          .map(([text, means]) => [text.trim().toLowerCase(), String(means)]),
+      );
+      return { column: column.column, heading, keys, unit: unit === 'unknown' ? null : unit, cells };
     });
     return { sheet: each.sheet, rows: each.rows, headings: each.headings, fixed, columns };
   });
@@ -68,7 +73,7 @@ function keyFaults(list: List, key: string, path: Path, atKey: boolean): readonl
     key,
     FIELDS[list].map((field) => field.path),
   );
-  const expected = `expected a key of ${list}, such as ${list === 'rotaries' ? 'swing' : 'travel[0]'}, skip or unknown`;
+  const expected = `expected a key of ${list}, such as ${list === 'rotaries' ? 'swing' : 'travel[0]'}, skip or unknown; a new map lists them all`;
   return [
     {
       path,

@@ -16,6 +16,8 @@ export interface PlannedColumn {
   readonly fields: readonly ImportField[];
   /** symbol of the unit that its map or its heading names */
   readonly unit: string | null;
+  /** what the map says that its cells mean, by their text in lower case */
+  readonly cells: ReadonlyMap<string, string>;
   /** why it is left out, and whether somebody has to say what it is */
   readonly left: null | {
     readonly why: 'skipped' | 'not-known' | 'twin';
@@ -36,6 +38,8 @@ export interface SheetPlan {
   readonly strangers: readonly { readonly index: number; readonly heading: string }[];
 }
 
+const NO_CELLS: ReadonlyMap<string, string> = new Map();
+
 /** `head`: the first rows of the sheet, enough to hold the headings. */
 export function sheetPlan(sheet: string | null, head: readonly SheetRow[], map: ImportMap): SheetPlan {
   const own = map.sheets.find((each) => each.sheet === sheet);
@@ -53,7 +57,8 @@ export function sheetPlan(sheet: string | null, head: readonly SheetRow[], map: 
     if (heading === '') continue;
     const mapped = own?.columns.find((each) => isColumn(each, at, heading));
     const guess = list === 'unknown' ? null : guessColumn(list, heading);
-    const named = { at, column: columnName(at), heading, unit: mapped?.unit ?? guess?.unit ?? null };
+    const unit = mapped?.unit ?? guess?.unit ?? null;
+    const named = { at, column: columnName(at), heading, unit, cells: mapped?.cells ?? NO_CELLS };
     if (mapped !== undefined && mapped.keys !== 'unknown') {
       const fields = mapped.keys === 'skip' || list === 'unknown' ? [] : fieldsAt(list, mapped.keys);
       if (fields.length > 0) addCurrency(guess, currencies);

@@ -12,6 +12,8 @@ export interface ImportedSheet {
   readonly faults: readonly CellFault[];
   /** columns whose numbers have no unit, with how many of them */
   readonly withoutUnit: ReadonlyMap<PlannedColumn, number>;
+  /** words in the cells of a column that are not understood, as they are first written */
+  readonly words: ReadonlyMap<PlannedColumn, ReadonlyMap<string, string>>;
   /** rows under the headings that hold anything */
   readonly filled: number;
   /** cells beyond the last heading, or under none */
@@ -24,12 +26,18 @@ export interface SheetImporter {
   readonly end: () => ImportedSheet;
 }
 
+/** Of a column: where there are more, it is something else than it was taken for. */
+const MOST_WORDS = 40;
+/** Characters: a map holds no more of a cell. */
+const LONGEST_WORD = 200;
+
 export function sheetImporter(sheet: string | null, map: ImportMap): SheetImporter {
   let head: SheetRow[] | null = [];
   let plan: SheetPlan = sheetPlan(sheet, [], map);
   const rows: TakenRow[] = [];
   const faults: CellFault[] = [];
   const withoutUnit = new Map<PlannedColumn, number>();
+  const words = new Map<PlannedColumn, Map<string, string>>();
   let [filled, strays] = [0, 0];
   const take = (row: SheetRow): void => {
     const { list, headings, columns } = plan;
@@ -41,6 +49,12 @@ export function sheetImporter(sheet: string | null, map: ImportMap): SheetImport
     const reading = takeRow(row, list, plan, map);
     faults.push(...reading.faults);
     for (const column of reading.withoutUnit) withoutUnit.set(column, (withoutUnit.get(column) ?? 0) + 1);
+    for (const [column, text] of reading.words) {
+      const before = words.get(column) ?? new Map<string, string>();
+      if (text.length <= LONGEST_WORD && before.size < MOST_WORDS && !before.has(text.toLowerCase()))
+        before.set(text.toLowerCase(), text);
+      if (before.size > 0) words.set(column, before);
+    }
     if (reading.row !== null) rows.push(reading.row);
   };
   const settle = (): void => {
@@ -58,7 +72,7 @@ export function sheetImporter(sheet: string | null, map: ImportMap): SheetImport
     },
     end: () => {
       settle();
-      return { plan, rows, faults, withoutUnit, filled, strays };
+      return { plan, rows, faults, withoutUnit, words, filled, strays };
     },
   };
 }

@@ -19,6 +19,8 @@ export interface RowReading {
   readonly faults: readonly CellFault[];
   /** columns with a number that has no unit, of a kind that needs one */
   readonly withoutUnit: readonly PlannedColumn[];
+  /** words in cells that are not understood */
+  readonly words: readonly (readonly [PlannedColumn, string])[];
 }
 
 /** Reads one row of a sheet. What is right is taken whatever else is wrong; what is not understood is left unknown. */
@@ -27,6 +29,7 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
   const at = { sheet: plan.sheet, row } as const;
   const faults: CellFault[] = [];
   const withoutUnit: PlannedColumn[] = [];
+  const words: (readonly [PlannedColumn, string])[] = [];
   const values = new Map<string, TakenValue>();
   const take = (
     field: ImportField,
@@ -44,6 +47,8 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
       if (column !== null) withoutUnit.push(column);
     } else {
       const { found, expected } = reading;
+      if (column !== null && (field.cell.form === 'choice' || !/[\d=#]/.test(text)))
+        words.push([column, text]);
       // a cell that several keys have is told once
       const last = faults.at(-1);
       if (column !== null && last?.column === column.column && last.found === found) return;
@@ -62,8 +67,9 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
   }
   for (const column of plan.columns) {
     const text = cells[column.at] ?? '';
-    const parts = partsFor(column.fields, text);
-    if (parts?.length === 0 && !isNothing(text)) {
+    const meant = column.cells.get(text.trim().toLowerCase()) ?? text;
+    const parts = partsFor(column.fields, meant);
+    if (parts?.length === 0 && !isNothing(meant)) {
       const { column: letters, heading } = column;
       const expected = `expected ${column.fields.length}, with x or / between them`;
       const found = `${quoted(text)} is not so many numbers`;
@@ -71,11 +77,11 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
       continue;
     }
     for (const [index, field] of column.fields.entries())
-      take(field, text, column.unit, column, parts?.[index]);
+      take(field, text, column.unit, column, parts?.[index] ?? meant);
   }
   const whole = (found: string, expected: string): RowReading => {
     const fault = { ...at, column: null, heading: null, found, expected };
-    return { row: null, faults: [...faults, fault], withoutUnit };
+    return { row: null, faults: [...faults, fault], withoutUnit, words };
   };
   const name = values.get('name')?.value;
   const kind = list === 'rotaries' ? 'class' : 'kind';
@@ -86,7 +92,7 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
     const cell = faults[wrong];
     if (cell !== undefined) {
       faults[wrong] = { ...cell, expected: `${cell.expected}; the row is left out` };
-      return { row: null, faults, withoutUnit };
+      return { row: null, faults, withoutUnit, words };
     }
     const why = `nothing says the ${kind} of the row`;
     return whole(why, `expected a column for it, or ${kind} under fixed in the map: the row is left out`);
@@ -102,8 +108,8 @@ export function takeRow(source: SheetRow, list: List, plan: SheetPlan, map: Impo
   const taken = { list, id, sheet: plan.sheet, row, maker: typeof maker === 'string' ? maker : null, values };
   const wrong = schemaFaults(taken, plan);
   faults.push(...wrong.faults);
-  if (wrong.fatal) return { row: null, faults, withoutUnit };
-  return { row: { ...taken, values: wrong.values }, faults, withoutUnit };
+  if (wrong.fatal) return { row: null, faults, withoutUnit, words };
+  return { row: { ...taken, values: wrong.values }, faults, withoutUnit, words };
 }
 
 /**
