@@ -4,7 +4,7 @@ import { catalogFiles, readCatalog } from '../catalog/read.ts';
 import { printable } from '../documents/printable.ts';
 import { describeProblem, type Problem, type Reading, wholeFile } from '../documents/problem.ts';
 import { inWords, readFileText } from '../documents/read-file.ts';
-import { writeFileText } from '../documents/write-file.ts';
+import { isFolder, writeFileText } from '../documents/write-file.ts';
 import { faultLine, importSummary } from '../importing/describe-import.ts';
 import { finishImport, type Imported } from '../importing/finish-import.ts';
 import { type ImportMap, NO_MAP } from '../importing/mapping/import-map.ts';
@@ -63,7 +63,7 @@ export async function catalogImport(
   const written = imported.files.length > 0 && writeFiles(imported.files, folder, lines);
   if (written) tellOthers(imported, out, lines);
   if (imported.open && options.map === undefined) writeMap(name, imported, dirname(out), lines);
-  if (imported.files.length === 0) lines.remark('Nothing is written: no row could be taken.');
+  if (imported.files.length === 0) lines.remark('No catalog is written: no row could be taken.');
   if (!written) return UNUSABLE;
   return imported.open || imported.faults.length > 0 ? OPEN : 0;
 }
@@ -144,7 +144,7 @@ function strangersIn(
 
 /** Ids of rotaries that the folder has already: machines of this table may come with one. */
 function rotariesIn(out: string): ReadonlySet<string> {
-  const reading = statSync(out, { throwIfNoEntry: false })?.isDirectory() ? readCatalog([out]) : null;
+  const reading = isFolder(out) ? readCatalog([out]) : null;
   return new Set(reading?.ok ? reading.value.rotaries.map(({ id }) => id) : []);
 }
 

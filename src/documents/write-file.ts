@@ -1,6 +1,7 @@
-import { existsSync, lstatSync, mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { replaceFiles, type WholeFile } from './replace-files.ts';
+import { thereAt } from './there-at.ts';
 
 export type Writing =
   | { readonly ok: true }
@@ -34,8 +35,7 @@ export function writeFileTexts(files: readonly (WholeFile & WriteOptions)[]): Wr
       const refused = refusedAt(path, options);
       if (refused !== null) return refused;
     }
-    for (const { path, makeFolders } of files)
-      if (makeFolders === true) mkdirSync(dirname(path), { recursive: true });
+    for (const { path, makeFolders } of files) if (makeFolders === true) makeFolder(dirname(path));
     replaceFiles(files);
     return { ok: true };
   } catch (error) {
@@ -43,10 +43,24 @@ export function writeFileTexts(files: readonly (WholeFile & WriteOptions)[]): Wr
   }
 }
 
+/**
+ * Makes a folder, and those above it. One by one: `recursive` never returns where a folder refuses with ENOENT (/proc), and
+ * calls a disk that is read only a missing folder.
+ */
+function makeFolder(path: string): void {
+  if (isFolder(path)) return;
+  const above = dirname(path);
+  if (above !== path) makeFolder(above);
+  mkdirSync(path);
+}
+
+/** Whether a folder is there, whatever else is. */
+export const isFolder = (path: string): boolean => existsSync(path) && statSync(path).isDirectory();
+
 /** Why what is at a path is left as it is; null where nothing stands against writing there. */
 function refusedAt(path: string, options: WriteOptions): Exclude<Writing, { ok: true }> | null {
-  const there = lstatSync(path, { throwIfNoEntry: false });
-  if (there === undefined) {
+  const there = thereAt(path);
+  if (there === null) {
     const hasFolder = options.makeFolders === true || existsSync(dirname(path));
     return hasFolder ? null : failed('there is no such folder');
   }

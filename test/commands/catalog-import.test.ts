@@ -154,17 +154,27 @@ describe('nothing is lost', () => {
     expect(readFileSync(join(folder, 'target.yaml'), 'utf8')).toBe('mine');
   });
 
+  test.each(['list.csv', join('list.csv', 'deeper')])('a file where the folder would be: %s', async (out) => {
+    const folder = folderWith({ 'list.csv': LIST });
+    const { code, remarks } = await run(folder, 'list.csv', { out });
+    expect(code).toBe(2);
+    expect(remarks).toEqual([`${out}: a file is where its folder would have to be. Nothing is written.`]);
+    expect(readdirSync(folder)).toEqual(['list.csv']);
+  });
+
   test.each([
     ['no-such.csv', 'there is no such file'],
     ['folder', 'this is a folder'],
     ['empty.csv', 'the file is empty'],
     ['broken.xlsx', 'the workbook is cut off or broken'],
+    ['line.csv', 'line.csv:1:1: a row that begins here has more than a million characters'],
     ['open.csv', 'a quotation mark that is opened here is never closed'],
   ])('%s cannot be used, and nothing is written', async (file, why) => {
     const folder = folderWith({
       'folder/a.txt': '',
       'empty.csv': '\n',
       'broken.xlsx': 'PK\u0003\u0004 and nothing else',
+      'line.csv': 'a'.repeat(1_100_000),
       'open.csv': `${LIST}"Robin,trunnion,3\n`,
     });
     const before = readdirSync(folder);

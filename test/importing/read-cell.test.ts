@@ -52,6 +52,12 @@ describe('nothing is invented', () => {
     expect(read('mass', 'approx. 100', { unit: 'kg' })).toMatch(/^"approx\. 100" is no number/);
   });
 
+  test('a text that would be a formula has an apostrophe before it', () => {
+    expect(read('name', "'@SUM(A1)")).toBe('@SUM(A1)');
+    expect(read('name', "'=A1")).toBe('=A1');
+    expect(read('name', "'t Nest")).toBe("'t Nest");
+  });
+
   test('a formula and its error', () => {
     expect(read('swing', '=B2*2', { unit: 'mm' })).toMatch(/is a formula/);
     expect(read('swing', '#REF!', { unit: 'mm' })).toMatch(/error of a formula/);

@@ -41,9 +41,11 @@ const isNone = (text: string): boolean => NONE.has(text.trim().toLowerCase());
  * What a cell says for a field, as a catalog in mm and kg holds it; 'unknown' where it says nothing. A unit in the cell
  * wins over that of the column. Nothing is guessed. Example: ('30', travel, { unit: 'in' }) → 762.
  */
-export function readCell(text: string, { cell }: ImportField, context: CellContext): CellReading {
+export function readCell(written: string, { cell }: ImportField, context: CellContext): CellReading {
+  // an apostrophe that keeps a spreadsheet from taking a text for a formula, as `to-csv` writes it
+  const text = written.replace(/^'(?=[=+@-])/, '');
   if (isNothing(text)) return { ok: true, value: 'unknown' };
-  if (text.startsWith('='))
+  if (written.startsWith('='))
     return fault(`${quoted(text)} is a formula`, 'expected its value: save the file with values');
   if (/^#(?:REF!|DIV\/0!|VALUE!|NAME\?|NUM!|NULL!|SPILL!|CALC!)$/i.test(text))
     return fault(`${quoted(text)} is the error of a formula`, 'expected a value');

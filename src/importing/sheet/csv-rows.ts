@@ -123,7 +123,14 @@ function firstRows(text: string, delimiter: Separator): readonly SheetRow[] {
 
 function brokenTable(error: CsvError, row: number): UnreadableSheet {
   const line = Number(/line (\d+)/.exec(error.message)?.[1] ?? row);
-  if (error.code === 'CSV_QUOTE_NOT_CLOSED' || error.code === 'CSV_MAX_RECORD_SIZE') {
+  if (error.code === 'CSV_MAX_RECORD_SIZE') {
+    return new UnreadableSheet(
+      'a row that begins here has more than a million characters',
+      'expected a line for each row; perhaps a quotation mark in it is never closed',
+      line,
+    );
+  }
+  if (error.code === 'CSV_QUOTE_NOT_CLOSED') {
     return new UnreadableSheet(
       'a quotation mark that is opened here is never closed',
       'expected one at the end of the cell, or "" for an inch mark in a quoted cell',
