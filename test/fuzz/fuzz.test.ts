@@ -19,11 +19,14 @@ for (const input of INPUTS) {
     const seeds = input.seeds();
     const came = { taken: 0, refused: 0 };
     const watch = await watched(input.name, 2 * LONGEST_S);
-    for (let number = 0; number < count; number += 1) {
-      watch.begin(number);
-      came[await runCase(input, seeds, number)] += 1;
+    try {
+      for (let number = 0; number < count; number += 1) {
+        watch.begin(number);
+        came[await runCase(input, seeds, number)] += 1;
+      }
+    } finally {
+      await watch.end();
     }
-    await watch.end();
     expect(process.resourceUsage().maxRSS).toBeLessThan(MOST_MEMORY_KB);
     // neither is all noise, nor all good
     expect(came.taken, JSON.stringify(came)).toBeGreaterThan(count / 50);
