@@ -18,6 +18,7 @@ const MEANINGS = {
 /** As it is printed, and back to what a calculator takes. */
 export const typed = (printed: string): string =>
   printed
+    .replaceAll('π', 'pi')
     .replaceAll('·', '*')
     .replaceAll('−', '-')
     .replaceAll('²', '^2')

@@ -30,7 +30,7 @@ function nameOrValue(
   values: Readonly<Record<string, number>>,
 ): string {
   const value = after?.text === '(' || !Object.hasOwn(values, text) ? undefined : values[text];
-  if (value === undefined) return text;
+  if (value === undefined) return text === 'pi' ? 'π' : text;
   const number = writeNumber(value);
   const opens = before === undefined || before.text === '(' || before.text === ',';
   return value < 0 && (!opens || after?.text === '^') ? `(${number})` : number;

@@ -79,8 +79,10 @@ export function givenGroups(steps: readonly StepGiven[], also: readonly Owner[])
   const inOrder = [...owners.values()].toSorted(
     (a, b) => GIVEN_KINDS.indexOf(a.kind) - GIVEN_KINDS.indexOf(b.kind),
   );
-  return inOrder.map(({ kind, id, symbols }, at) => {
-    const letter = lettersOf(at);
+  let lettered = 0;
+  return inOrder.map(({ kind, id, symbols }) => {
+    // a table of words alone has no labels
+    const letter = symbols.length === 0 ? '' : lettersOf(lettered++);
     const lines = symbols.map(({ words, unit, value, input }, index) => ({
       label: `${letter}${index + 1}`,
       words,

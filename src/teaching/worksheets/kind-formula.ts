@@ -26,7 +26,10 @@ export function kindFormula(kind: Class, ready: ReadyLesson): SheetFormula | nul
     .flatMap((rule) => comparedBy(rule, ground));
   if (compared.some(({ number, limit }) => !isKnown(number) || !isKnown(limit))) return null;
   const kept = compared.filter((each) => !compared.some((other) => saysNoMoreThan(each, other)));
-  const all = kept.map(({ rule, number, limit }, index) => {
+  const inOrder = kept.toSorted(
+    (a, b) => Number(b.rule.side === 'rules out') - Number(a.rule.side === 'rules out'),
+  );
+  const all = inOrder.map(({ rule, number, limit }, index) => {
     const { number: n, limit: l } = CLASS_RULE_LESSONS[rule.id];
     // the same under the same words is given once
     const given = (letter: string, words: string, { low }: Interval): GivenNumber => ({

@@ -41,11 +41,18 @@ export function sheetHead(sheet: Sheet): Explained {
     paragraph(
       say`Look up each number under its label and put it into the formulas, line by line. ${words(unitsLine(sheet))}`,
     ),
+    ...(asksVerdicts(sheet) ? [paragraph([words(VERDICTS_MEAN)])] : []),
     ...(careful.length === 0 ? [] : [heading(2, say`Careful`), list(careful.map((line) => [words(line)]))]),
     heading(2, say`What is given`),
   ];
   return { root: rootOf(sheet.ready.decision, workedHead(sheet)), blocks };
 }
+
+const asksVerdicts = ({ ready: { lesson } }: Sheet): boolean =>
+  lesson.steps.some(({ asked }) => asked.kind === 'verdict');
+
+const VERDICTS_MEAN =
+  'A verdict says holds; or holds if, where a measure that is to be had makes it good; or fails; or open, where a number that it needs is not known.';
 
 const unitsLine = ({ options: { units } }: Sheet): string =>
   units === 'mm'
