@@ -1,15 +1,21 @@
 import { printable } from '../documents/printable.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
-import { CLASS_START } from '../teaching/lessons/class-run.ts';
+import { classBegunAt } from '../teaching/lessons/kept-classes.ts';
 import { runKey } from '../teaching/lessons/kept-runs.ts';
 import { endLines, goesOnLines } from '../teaching/lessons/lesson-words.ts';
 import { begunAt } from '../teaching/lessons/reached.ts';
-import type { LessonRun } from '../teaching/lessons/run-lesson.ts';
 import { lessonBeginning, type OpenedLesson } from '../ui/lesson/lesson-ui.ts';
 import type { ColorWanted } from '../ui/shell/color.ts';
 import type { LessonLeft } from '../ui/shell/lesson-run.ts';
 import { lessonsWithReached } from './lesson-list.ts';
-import { keepLessonRun, lessonRunsFile, readLessonRuns } from './lesson-runs.ts';
+import {
+  classRunsFile,
+  keepClassRun,
+  keepLessonRun,
+  lessonRunsFile,
+  readClassRuns,
+  readLessonRuns,
+} from './lesson-runs.ts';
 import { type Opened, openLesson } from './open-lesson.ts';
 import { SIGNAL_CODES } from './plain/farewell.ts';
 import { columnsOf } from './plain/say.ts';
@@ -21,7 +27,7 @@ export interface LessonScreenOptions {
   readonly color: ColorWanted;
   readonly units: LengthUnits;
   readonly learner: string | undefined;
-  /** for a class, whose points nobody keeps */
+  /** for a class, whose points stand in no table of scores */
   readonly isClass: boolean;
 }
 
@@ -49,14 +55,18 @@ export async function lessonOnScreen(
   settleEnvironment(color);
   const { runLessonScreen } = await import('../ui/shell/lesson-run.ts');
   const kept = lessonRunsFile(env);
+  const classes = classRunsFile(env);
   const list = () => lessonsWithReached(env, learner);
   const opened = ({ name, ready }: OpenedForUse): OpenedLesson => {
-    const run = begunAt(readLessonRuns(kept)?.[runKey(name, learner)], ready.keys.length);
-    return {
-      name,
-      ready,
-      goes: isClass ? { how: 'class', run: CLASS_START } : { how: 'alone', run, looked: null, wrong: [] },
-    };
+    const [key, steps] = [runKey(name, learner), ready.keys.length];
+    if (isClass)
+      return {
+        name,
+        ready,
+        goes: { how: 'class', run: classBegunAt(readClassRuns(classes)?.[key], steps) },
+      };
+    const run = begunAt(readLessonRuns(kept)?.[key], steps);
+    return { name, ready, goes: { how: 'alone', run, looked: null, wrong: [] } };
   };
   const first = begun === null ? null : opened(begun);
   const left = await runLessonScreen(lessonBeginning(begun === null ? list() : null, first, units), {
@@ -70,7 +80,8 @@ export async function lessonOnScreen(
       const file = openLesson(name, catalog);
       return file.ok ? opened(file) : { why: file.problems.join(' ') };
     },
-    keep: (name, run: LessonRun) => keepLessonRun(kept, runKey(name, learner), run),
+    keep: (name, run) => keepLessonRun(kept, runKey(name, learner), run),
+    keepClass: (name, run) => keepClassRun(classes, runKey(name, learner), run),
   });
   const again = begun?.again ?? null;
   const lines = leftLines(left, again, { width: columnsOf(stdout), ascii, units });

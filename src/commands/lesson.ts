@@ -1,14 +1,22 @@
 import type { Readable, Writable } from 'node:stream';
 import { printable } from '../documents/printable.ts';
 import type { LengthUnits } from '../quantities/kinds.ts';
+import { classBegunAt } from '../teaching/lessons/kept-classes.ts';
 import { runKey } from '../teaching/lessons/kept-runs.ts';
 import { begunAt } from '../teaching/lessons/reached.ts';
-import type { LessonRun } from '../teaching/lessons/run-lesson.ts';
 import { filePath } from './file-path.ts';
 import { interviewMode } from './interview-mode.ts';
 import { lessonsWithReached } from './lesson-list.ts';
 import type { OpenedForUse } from './lesson-on-screen.ts';
-import { keepLessonRun, lessonRunsFile, notLessonRuns, readLessonRuns } from './lesson-runs.ts';
+import {
+  classRunsFile,
+  keepClassRun,
+  keepLessonRun,
+  lessonRunsFile,
+  notLessonRuns,
+  readClassRuns,
+  readLessonRuns,
+} from './lesson-runs.ts';
 import { writeScores } from './lesson-scores.ts';
 import { sheetNumbers, writeSheets } from './lesson-sheets.ts';
 import { openLesson } from './open-lesson.ts';
@@ -140,17 +148,19 @@ async function lineByLine(
     echo: stdin.isTTY !== true,
   };
   const told = new Set<string>();
-  const keep = (run: LessonRun): void => {
-    const sentence = keepLessonRun(runs, key, run);
+  const tell = (sentence: string | null): void => {
     if (sentence === null || told.has(sentence)) return;
     told.add(sentence);
     stderr.write(`${printable(`fivesides: ${sentence}`)}\n`);
   };
   try {
-    if (options.forClass === true) await classShell(ready, shell);
-    else {
+    if (options.forClass === true) {
+      const classes = classRunsFile(env);
+      const start = classBegunAt(readClassRuns(classes)?.[key], ready.keys.length);
+      await classShell(ready, start, { ...shell, keep: (run) => tell(keepClassRun(classes, key, run)) });
+    } else {
       const start = begunAt(readLessonRuns(runs)?.[key], ready.keys.length);
-      await lessonShell(ready, start, { ...shell, keep });
+      await lessonShell(ready, start, { ...shell, keep: (run) => tell(keepLessonRun(runs, key, run)) });
     }
   } finally {
     lines.close();

@@ -4,6 +4,7 @@ import { catalogFiles, readCatalog } from '../catalog/read.ts';
 import { describeProblem } from '../documents/problem.ts';
 import { makeExercise } from '../teaching/exercises/make-exercise.ts';
 import { LEVELS, type Level } from '../teaching/exercises/recipe.ts';
+import { exerciseName } from '../teaching/lessons/exercise-key.ts';
 import { prepareLesson } from '../teaching/lessons/step-key.ts';
 import { demoCatalog } from './demo-catalog.ts';
 import { type LessonFor, sheetNumbers } from './lesson-sheets.ts';
@@ -52,7 +53,7 @@ export function openPractice({
   if (!first.ok) return refuse(`fivesides: ${first.why}`);
   return {
     ok: true,
-    name: `practice ${practice} ${number} level ${wanted}`,
+    name: exerciseName(practice, number, wanted),
     paper: `${practice}, level ${wanted}`,
     ready: first.ready,
     seed: number,

@@ -1,7 +1,7 @@
 import { formatQuantity } from '../../quantities/format-quantity.ts';
 import type { LengthUnits } from '../../quantities/kinds.ts';
 import { type Changeable, changeableOf } from '../../teaching/lessons/changeable.ts';
-import { CLASS_START, type ClassEvent, runClass } from '../../teaching/lessons/class-run.ts';
+import { CLASS_START, type ClassEvent, type ClassRun, runClass } from '../../teaching/lessons/class-run.ts';
 import { classLines, trialLines } from '../../teaching/lessons/class-words.ts';
 import { type ReadyLesson, stepAt } from '../../teaching/lessons/run-lesson.ts';
 import type { LinesAround } from './lesson-shell.ts';
@@ -11,15 +11,28 @@ import { explainLines } from './print-explain.ts';
 const KEYS =
   'Enter shows the next thing; back, next step and step before go there. What the room says may be typed as long as nothing of the way is shown. "what if" lists the given numbers, "what if NUMBER = VALUE" tries one of them otherwise, drop forgets it; explain, quit.';
 
+const goesOn = ({ index }: ClassRun): string =>
+  `The class goes on at step ${index + 1}; back and "step before" go back.`;
+
+interface ClassSurroundings extends LinesAround {
+  /** called after every event, so that nothing is lost where it is left */
+  readonly keep: (run: ClassRun) => void;
+}
+
 /** Shows a lesson to a class line by line, until it is at its end or is left. Only ever adds lines. */
-export async function classShell(ready: ReadyLesson, around: LinesAround): Promise<void> {
+export async function classShell(
+  ready: ReadyLesson,
+  start: ClassRun,
+  around: ClassSurroundings,
+): Promise<void> {
   const { look } = around;
   const say = (lines: readonly string[]): void => {
     for (const line of lines) around.print(`${line}\n`);
   };
   const paragraphs = (all: readonly (readonly string[])[]): void => say(all.flatMap((each) => [...each, '']));
-  let run = CLASS_START;
+  let run = start;
   say([...paragraph(KEYS, look().width), '']);
+  if (run !== CLASS_START) say([...paragraph(goesOn(run), look().width), '']);
   paragraphs(classLines(ready, run, look()));
   while (run.index < ready.keys.length) {
     around.print('> ');
@@ -40,12 +53,13 @@ export async function classShell(ready: ReadyLesson, around: LinesAround): Promi
       continue;
     }
     run = runClass(ready, run, event);
+    around.keep(run);
     if (run.refused !== null) say([...paragraph(run.refused, look().width), '']);
     else paragraphs([...classLines(ready, run, look()), ...trialLines(ready, run, look())]);
   }
 }
 
-const changesOf = (ready: ReadyLesson, run: typeof CLASS_START): readonly Changeable[] => {
+const changesOf = (ready: ReadyLesson, run: ClassRun): readonly Changeable[] => {
   const key = stepAt(ready, run)?.key;
   return key === undefined ? [] : changeableOf(key, ready);
 };

@@ -13,13 +13,14 @@ import { type StepTrial, tryInStep } from './what-if.ts';
 
 /** What the room said to a step. */
 interface Guess {
-  readonly feedback: LessonFeedback;
+  /** null: it was said before the class was left */
+  readonly feedback: LessonFeedback | null;
   readonly wrong: number;
   /** 0 as long as it is not right */
   readonly points: number;
 }
 
-/** How far a class has come. Nothing of it is kept: a class begins where the trainer goes to. */
+/** How far a class has come: what it was shown and guessed is kept, what was tried is not. */
 export interface ClassRun {
   /** of the steps; as many as there are: the end */
   readonly index: number;

@@ -36,7 +36,7 @@ export function classLines(ready: ReadyLesson, run: ClassRun, look: LessonLook):
     value: key.value,
   };
   const told =
-    guess === undefined || !(isBefore(page) || page.kind === 'result')
+    guess === undefined || guess.feedback === null || !(isBefore(page) || page.kind === 'result')
       ? []
       : [feedbackLines(ready, { index: run.index, feedback: guess.feedback }, look).slice(0, -1)];
   return [...paragraphsOf(pageBlocks(page, key, given), root, look), ...told];

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { exerciseNamed } from './exercise-key.ts';
 import type { LessonRun } from './run-lesson.ts';
 
 const FORMAT = 'fivesides-lesson-runs/1' as const;
@@ -7,6 +8,10 @@ const taken = z.strictObject({
   answer: z.string().max(1000).nullable(),
   hints: z.int().min(0).max(100),
   wrong: z.int().min(0).max(100_000),
+  on: z
+    .string()
+    .regex(/^\d{4}-\d\d-\d\d$/)
+    .optional(),
 });
 const run = z.strictObject({
   index: z.int().min(0).max(1000),
@@ -56,3 +61,38 @@ export function keptRunsText(kept: KeptRuns): string {
   );
   return `${JSON.stringify({ format: FORMAT, runs: plain }, null, 2)}\n`;
 }
+
+/** More exercises are not kept, of all learners together: each is drawn again by its seed. Lessons stay. */
+const MOST_EXERCISES = 1000;
+
+/** With how far somebody has come now; of too many exercises without those that were left alone longest. */
+export function withRun<Run>(
+  kept: Readonly<Record<string, Run>>,
+  key: string,
+  now: Run,
+): Readonly<Record<string, Run>> {
+  const { [key]: _, ...others } = kept;
+  const all = [...Object.entries(others), [key, now] as const];
+  const exercises = all.filter(([each]) => exerciseNamed(runOf(each).lesson) !== null);
+  const gone = new Set(
+    exercises.slice(0, Math.max(0, exercises.length - MOST_EXERCISES)).map(([each]) => each),
+  );
+  return Object.fromEntries(all.filter(([each]) => !gone.has(each)));
+}
+
+/** With the day on each step that came to its end since it was kept last. Example of a day: '2026-11-26'. */
+export function withDays(now: LessonRun, kept: LessonRun | undefined, today: string): LessonRun {
+  const goesOn = kept !== undefined && (kept.phase !== 'done' || now.phase === 'done');
+  const before = goesOn && kept.scores.length <= now.scores.length ? kept.taken : [];
+  return {
+    ...now,
+    taken: now.taken.map((step, index) =>
+      step === null || step.on !== undefined
+        ? step
+        : { ...step, ...(index < before.length ? dayOf(before[index]) : { on: today }) },
+    ),
+  };
+}
+
+const dayOf = (step: LessonRun['taken'][number] | undefined): { readonly on?: string } =>
+  step?.on === undefined ? {} : { on: step.on };

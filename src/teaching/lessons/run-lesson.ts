@@ -28,6 +28,8 @@ export type LessonFeedback =
 
 /** How a step was brought to its end. */
 interface StepTaken {
+  /** the day, as it was kept: 2026-11-26; left out: nobody wrote it down */
+  readonly on?: string | undefined;
   /** what was right, as it was typed; null: it was revealed */
   readonly answer: string | null;
   readonly hints: number;

@@ -179,7 +179,7 @@ function later(ui: LessonUi): LessonUi {
   return looking(ui, opened, goes, index >= goes.run.index ? null : index);
 }
 
-/** An event of a class. `asks`: what was refused stays typed, to be mended. */
+/** An event of a class, kept at once. `asks`: what was refused stays typed, to be mended. */
 export function inClass(ui: LessonUi, event: ClassEvent, asks = false): LessonTurn {
   const { opened } = ui;
   if (opened?.goes.how !== 'class') return [ui, []];
@@ -187,7 +187,7 @@ export function inClass(ui: LessonUi, event: ClassEvent, asks = false): LessonTu
   const now: OpenedLesson = { ...opened, goes: { how: 'class', run } };
   if (run.refused !== null && asks)
     return [{ ...ui, opened: now, over: { kind: 'guess' }, said: run.refused }, []];
-  return [turned(ui, { opened: now, said: run.refused }), []];
+  return [turned(ui, { opened: now, said: run.refused }), [{ kind: 'keep class', name: opened.name, run }]];
 }
 
 function tries(ui: LessonUi): LessonUi {

@@ -76,6 +76,7 @@ export interface LessonUi {
 /** What a key asks the shell for. */
 export type LessonRequest =
   | { readonly kind: 'keep'; readonly name: string; readonly run: LessonRun }
+  | { readonly kind: 'keep class'; readonly name: string; readonly run: ClassRun }
   /** how far every lesson is, now */
   | { readonly kind: 'list' }
   | { readonly kind: 'leave'; readonly how: 'quit' | 'interrupted' }

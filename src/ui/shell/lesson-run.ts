@@ -1,3 +1,4 @@
+import type { ClassRun } from '../../teaching/lessons/class-run.ts';
 import type { LessonRun } from '../../teaching/lessons/run-lesson.ts';
 import type { Key } from '../keys/key.ts';
 import { lessonFrame } from '../lesson/lesson-frame.ts';
@@ -21,6 +22,8 @@ export interface LessonSurroundings {
   readonly open: (name: string) => OpenedLesson | { readonly why: string };
   /** called after every event, so that nothing is lost; a sentence where it could not be kept */
   readonly keep: (name: string, run: LessonRun) => string | null;
+  /** the same of a class */
+  readonly keepClass: (name: string, run: ClassRun) => string | null;
 }
 
 export interface LessonLeft {
@@ -90,6 +93,9 @@ class LessonScreen {
     switch (request.kind) {
       case 'keep':
         this.#unsaved = this.#around.keep(request.name, request.run);
+        break;
+      case 'keep class':
+        this.#unsaved = this.#around.keepClass(request.name, request.run);
         break;
       case 'list':
         this.#ui = { ...this.#ui, list: this.#around.list() };
