@@ -176,7 +176,11 @@ describe('A file for the result', () => {
     ['a link to a folder', () => linkTo(folder), 'a link is there, and is not written through'],
     ['a socket', socket, 'that is no ordinary file'],
     ['a file in a folder that is missing', () => join(folder, 'no', 'report.md'), 'there is no such folder'],
-    ['a file below a file', () => join(writtenFile(), 'report.md'), 'a file is where its folder would have to be'],
+    [
+      'a file below a file',
+      () => join(writtenFile(), 'report.md'),
+      'a file is where its folder would have to be',
+    ],
   ])('that is %s is refused in a sentence', async (_what, make, why) => {
     const out = await make();
     const ran = await run(fixtureDecision(), { out });

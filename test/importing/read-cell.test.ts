@@ -102,6 +102,20 @@ describe('other forms', () => {
   test.each(['-20 … 110', '-20..110', '-20 to 110', '-20° to 110°', '-20/+110'])('the range %s', (text) => {
     expect(read('tilt', text, { unit: '°' })).toEqual([-20, 110]);
   });
+  test.each(['100-610', '100 - 610 mm', '100–610'])('the range %s without a sign', (text) => {
+    expect(read('noseToTable', text, { unit: 'mm' })).toEqual([100, 610]);
+  });
+  test.each(['3-1/2', '610-100', '-100-610', '5-18-100'])('no range: %s', (text) => {
+    expect(read('noseToTable', text, { unit: 'in' })).toMatch(/is no range|runs the wrong way/);
+  });
+  test('signs before and behind a number', () => {
+    expect(read('accuracy.rotary', '+/-15', { unit: 'arcsec' })).toBe(15);
+    expect(read('accuracy.rotary', '± 15"', { unit: 'arcsec' })).toBe(15);
+    expect(read('faceplate', 'Ø 170', { unit: 'mm' })).toBe(170);
+    expect(read('faceplate', 'Ø170')).toBe('no unit');
+    expect(read('price', '9.900,-', { decimals: 'comma' })).toBe(9900);
+    expect(read('price', '9900.--')).toBe(9900);
+  });
   test('plus and minus', () => expect(read('tilt', '±30')).toEqual([-30, 30]));
   test('no tilt', () => expect(read('tilt', 'none')).toBe(null));
   test('one end is no range', () => expect(read('tilt', '110')).toMatch(/is no range/));

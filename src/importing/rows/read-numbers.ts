@@ -44,14 +44,17 @@ const UNLIMITED = { units: 'mm' } as const;
 
 /** The one number of a cell, in the base unit of its kind. */
 export function readNumber(text: string, of: QuantityKind, context: CellContext): CellReading {
-  const one = text.replace(/^±\s*/, '');
+  // signs of the trade: ± before an accuracy, Ø before a diameter, ,- behind an amount
+  const one = text
+    .replace(/^(?:±|\+\s?\/\s?-|[Øø⌀])\s*/, '')
+    .replace(of === 'money' ? /[,.][-–—]{1,2}$/ : /$^/, '');
   if (slashIn(one, of) === 'two numbers') {
     const fraction = of === 'length' ? ', or a fraction of an inch such as 3/8' : '';
     return fault(`${quoted(text)} is two numbers with a slash between them`, `expected one${fraction}`);
   }
   const whole = withUnit(one, of, context);
-  if (whole === null && plainNumber(text)) return { ok: false, why: 'no-unit' };
-  const reading = parseQuantity(whole ?? text, { kind: of, ...UNLIMITED });
+  if (whole === null && plainNumber(one)) return { ok: false, why: 'no-unit' };
+  const reading = parseQuantity(whole ?? one, { kind: of, ...UNLIMITED });
   if (reading.ok) return given(reading.value);
   const { fault: problem } = reading;
   // without the unit of the column, which nobody finds in the cell
@@ -80,7 +83,12 @@ export function readRange(text: string, of: QuantityKind, context: CellContext):
   const plain = plainCharacters(text);
   const [, half] = /^(?:±|\+\/-)\s*(.+)$/.exec(plain) ?? [];
   const spread = half === undefined ? plain : `-${half}..${half}`;
-  const dotted = spread.replace(/^([^/]*\d[^/]*?)\s*\/\s*(?=[+-])/, '$1..').replace(/\+/g, '');
+  // `4-24` in a column of ranges; `3-1/2` is a number
+  const dashed = spread.replace(
+    /^(\d+(?:[.,]\d+)?)\s*-\s*(?=\d+(?:[.,]\d+)?(?:\s*[^\s\d/.,-][^\d/-]*)?$)/,
+    '$1..',
+  );
+  const dotted = dashed.replace(/^([^/]*\d[^/]*?)\s*\/\s*(?=[+-])/, '$1..').replace(/\+/g, '');
   if (!looksLikeRange(dotted)) {
     return fault(`${quoted(text)} is no range`, 'expected both ends, such as -20 … 110');
   }
