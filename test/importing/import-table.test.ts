@@ -238,7 +238,7 @@ describe('a map', () => {
     ] as const;
     const map = sheetMap({ rows: 'rotaries', fixed: { class: 'trunnion' }, columns });
     const { rows, told } = imported(
-      'Model | Load (kg) | Base | Key\nWren | 60/40 | 620x410 | 5/8\nRobin | 75 | 24.5 x 16 in | \nSiskin | ca. 80 | 600 | ',
+      'Model | Load (kg) | Base | Key\nWren | 60/40 | 620x410 | 5/8\nRobin | 75 | 24.5 x 16 in | \nSiskin | approx. 80 | 600 | ',
       map,
     );
     expect(rows).toMatchObject([
@@ -246,7 +246,7 @@ describe('a map', () => {
       { payload: { level: 75, tilted: 75 }, base: { along: 622.3, across: 406.4 } },
       { base: { along: 600, across: 600 } },
     ]);
-    expect(told).toEqual(['B4 "ca. 80" is no number']);
+    expect(told).toEqual(['B4 "approx. 80" is no number']);
   });
 
   test('says which keys share a cell with a number without a unit', () => {

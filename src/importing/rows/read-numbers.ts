@@ -112,7 +112,7 @@ export function sharedParts(text: string, kinds: readonly QuantityKind[]): reado
   const last = kinds.at(-1) ?? 'count';
   if (slashIn(text, last) === 'fraction') return null;
   const parts = inParts(plainCharacters(text), kinds.length);
-  if (parts.length !== kinds.length || parts.some((part) => part === '')) return null;
+  if (parts.length !== kinds.length || parts.some((part) => !/\d/.test(part))) return null;
   const unit = unitBehind(parts);
   return parts.map((part, at) =>
     unit !== null && kinds[at] === last && /[\d.]$/.test(part) ? `${part} ${unit}` : part,
