@@ -4,23 +4,23 @@ type Output = Metafile['outputs'][string];
 
 /**
  * The files of a bundle that a command loads: the program's entry with all that it imports at once, and what the
- * command's own source brings, now or later. Example: loadedChunks(metafile, 'src/commands/decide.ts').
+ * command's own source brings, now or (`alsoLater`) when it asks for more. Example: loadedChunks(metafile, 'src/commands/decide.ts').
  */
-export function loadedChunks({ outputs }: Metafile, command: string): readonly Output[] {
+export function loadedChunks({ outputs }: Metafile, command: string, alsoLater = true): readonly Output[] {
   const found = new Set<Output>();
   const entryOf = (source: string): Output => {
     const entry = Object.values(outputs).find(({ entryPoint }) => entryPoint === source);
     if (entry === undefined) throw new Error(`the bundle has no file for ${source}`);
     return entry;
   };
-  const add = (output: Output | undefined, alsoLater: boolean): void => {
+  const add = (output: Output | undefined, later: boolean): void => {
     if (output === undefined || found.has(output)) return;
     found.add(output);
     for (const { path, kind } of output.imports) {
-      if (alsoLater || kind !== 'dynamic-import') add(outputs[path], alsoLater);
+      if (later || kind !== 'dynamic-import') add(outputs[path], later);
     }
   };
-  add(entryOf(command), true);
+  add(entryOf(command), alsoLater);
   // the entry names every command, and loads but the one
   add(entryOf('src/main.ts'), false);
   return [...found];

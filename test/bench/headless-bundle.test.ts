@@ -26,6 +26,13 @@ test('requirement 5: checking a catalog loads nothing that draws', () => {
   expect(drawing).toEqual([]);
 });
 
+test('requirement 23: a lesson that is gone through line by line, or written for paper, loads nothing that draws', () => {
+  // the screen is behind an import of its own, made where there is a terminal
+  const now = [...bytesByPackage(loadedChunks(metafile, 'src/commands/lesson.ts', false)).keys()];
+  expect(now.filter((name) => DRAWING.includes(name))).toEqual([]);
+  expect(packagesOf('src/commands/lesson.ts')).toEqual(expect.arrayContaining(DRAWING));
+});
+
 test('what reads tables is loaded by the import alone', () => {
   const tables = ['read-excel-file', 'unzipper-esm'];
   expect(packagesOf('src/commands/catalog-import.ts')).toEqual(expect.arrayContaining(tables));
