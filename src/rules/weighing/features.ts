@@ -12,11 +12,12 @@ import type { Judged } from './judged.ts';
 
 /** What has to be ordered with an arrangement, what pays for itself, and what is only handy. */
 export function featuresOf(judged: Judged, answers: Answers, shop: ShopCase): readonly FeatureNeed[] {
-  const ground = groundOf(judged, answers, shop);
+  const ground = featureGround(judged, answers, shop);
   return FEATURE_RULES.map((rule) => needOf(rule, rule.find(ground), judged, answers));
 }
 
-function groundOf({ setUp, families }: Judged, answers: Answers, shop: ShopCase): FeatureGround {
+/** What the rules of the features read of one arrangement. */
+export function featureGround({ setUp, families }: Judged, answers: Answers, shop: ShopCase): FeatureGround {
   const { machine, rotary } = setUp.candidate;
   const covered = families.filter(({ verdict }) => verdict !== 'fails');
   const partOf: FeatureGround['partOf'] = (name) => {

@@ -1,3 +1,5 @@
+import type { Catalog } from '../../catalog/catalog.ts';
+import type { Answers } from '../../questions/answers.ts';
 import type { ExampleGiven } from '../../rules/checks/example.ts';
 import type { ClassExampleGiven } from '../../rules/classes/rule.ts';
 import { decide } from '../../rules/decide.ts';
@@ -17,8 +19,11 @@ export function decisionOfCheck(given: ExampleGiven): Decision {
   return decide(exampleAnswers(given), catalog, { all: true });
 }
 
-/** The decision of the example shop with the changes of one example of a rule. */
-export function decisionOfRule(given: ClassExampleGiven): Decision {
+/** Answers and catalog of the example shop with the changes of one example of a rule. */
+export function shopOfRule(given: ClassExampleGiven): {
+  readonly answers: Answers;
+  readonly catalog: Catalog;
+} {
   const put = <Row>(rows: readonly unknown[] | undefined, base: Row): readonly Row[] =>
     rows === undefined ? [base] : rows.map((change) => merged(base, change));
   const answers = {
@@ -30,5 +35,11 @@ export function decisionOfRule(given: ClassExampleGiven): Decision {
     rotaries: put(given.rotaries, EXAMPLE_ROTARY),
     machines: put(given.machines, EXAMPLE_MACHINE),
   };
+  return { answers, catalog };
+}
+
+/** The decision of the example shop with the changes of one example of a rule. */
+export function decisionOfRule(given: ClassExampleGiven): Decision {
+  const { answers, catalog } = shopOfRule(given);
   return decide(answers, catalog, { traces: false });
 }

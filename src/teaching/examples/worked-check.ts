@@ -7,14 +7,23 @@ import { CHECK_FORMULAS } from '../checks/index.ts';
 import { printedFormula, valuesOf } from '../formula/formula-source.ts';
 import type { PrintedFormula } from '../formula/printed-formula.ts';
 import { type Worked, workOut } from '../formula/work-out.ts';
+import type { Choices } from '../rules/choices.ts';
 import { exampleAnswers } from './example-given.ts';
 import { judgeExample } from './example-world.ts';
 
-/** A check on one case with all its numbers: what is given, the way, and what comes out. */
-export interface WorkedCheck {
+/** A formula with all its numbers: what is given, the way, and what comes out. */
+export interface WorkedWay {
   readonly formula: PrintedFormula;
   readonly values: Readonly<Record<string, number>>;
   readonly worked: Worked;
+  /** of the check that it is of; null: of a rule, which has no verdict */
+  readonly outcome: Outcome | null;
+  /** which word is the answer, where it is a word */
+  readonly choices?: Choices;
+}
+
+/** A check on one case. */
+export interface WorkedCheck extends WorkedWay {
   readonly verdict: Verdict;
   readonly outcome: Outcome;
 }

@@ -87,8 +87,22 @@ export function calmShop({ machine, rotary }: Candidate, draw: Seeded, base: Bas
     matters: [...MEASURES],
     assume: {},
   };
-  return { ...calm, parts: [merged(part, base.part)], work: merged(calm.work, base.work) };
+  const first = merged(part, base.part);
+  const others = (base.others ?? []).map((change, index) =>
+    merged({ ...first, name: nameBehind(first.name, index) }, change),
+  );
+  return {
+    ...calm,
+    parts: [first, ...others],
+    work: merged(calm.work, base.work),
+    tools: merged(calm.tools, base.tools),
+  };
 }
+
+const nameBehind = (name: string, index: number): string => {
+  const at = (PART_NAMES as readonly string[]).indexOf(name);
+  return PART_NAMES[(at + index + 1) % PART_NAMES.length] ?? name;
+};
 
 function hoistFor(rotary: RotaryCase, { row: { table } }: MachineCase) {
   const up = (value: number, step: number): number => Math.ceil(value / step) * step;
@@ -105,12 +119,18 @@ function hoistFor(rotary: RotaryCase, { row: { table } }: MachineCase) {
   };
 }
 
+/** What turns freely: above the table on a level axis, without limit on its back, and before the housing where it tilts. */
+function clearance({ axes, gravity, centerHeight, tiltClearRadius }: RotaryCase): number {
+  if (axes === 2) return tiltClearRadius.low * 1.3;
+  return gravity === 'tool' ? 2 * (centerHeight.low - 5) : Number.POSITIVE_INFINITY;
+}
+
 function calmPart(rotary: RotaryCase, draw: Seeded, { by, load = 0.4, tall: tallness }: Base): Part {
   const collet = by === undefined && rotary.class === 'collet-indexer';
   const level = rotary.axes === 1;
   const room = Math.min(
     rotary.swing.low,
-    level && rotary.gravity === 'tool' ? 2 * (rotary.centerHeight.low - 5) : rotary.tiltClearRadius.low * 1.3,
+    clearance(rotary),
     rotary.faceplate.low > 0 && Number.isFinite(rotary.faceplate.low)
       ? rotary.faceplate.low * 1.4
       : Number.POSITIVE_INFINITY,

@@ -2,13 +2,11 @@ import { CHECK_WORDS } from '../../report/wording/checks.ts';
 import { sentenceCase } from '../../report/wording/sentence-case.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
 import type { WorkedCheck } from '../examples/worked-check.ts';
-import { usedFor } from '../formula/used-for.ts';
 import type { LessonStep } from '../lessons/lesson.ts';
 import { CHECK_LESSONS } from '../words/check-lessons.ts';
+import { wayHints } from './way-hints.ts';
 
 const TOLERANCE = 1;
-/** Longer hints are cut to their last lines. */
-const LONGEST_HINT = 900;
 
 /** What a step asks of a check, of a part or (null) of the arrangement. */
 export interface Subject {
@@ -84,18 +82,5 @@ function hintsFor({ formula }: WorkedCheck, side: 'need' | 'have' | 'margin'): r
         ? 'Take what is needed away from what there is.'
         : 'Take what there is away from what is needed.',
     ];
-  const used = usedFor(formula, [formula[side]]);
-  const steps = formula.steps.filter(({ gives }) => used.has(gives));
-  if (steps.length === 0) return [];
-  const [inWords, asFormulas] = [
-    steps.map(({ words }) => words),
-    steps.map(({ gives, formula: how }) => `${gives} = ${how}`),
-  ].map((lines) => lastThatFit(lines));
-  return [`Work out, one after the other: ${inWords?.join('; ')}.`, `${asFormulas?.join('; ')}.`];
-}
-
-function lastThatFit(lines: readonly string[]): readonly string[] {
-  let kept = lines;
-  while (kept.length > 1 && kept.join('; ').length > LONGEST_HINT) kept = kept.slice(1);
-  return kept.map((line) => line.slice(0, LONGEST_HINT));
+  return wayHints(formula, formula[side]);
 }

@@ -38,3 +38,17 @@ function shareLeft(sense: Sense, need: Interval, have: Interval): number | null 
   const larger = Math.max(Math.abs(need.low), Math.abs(have.low));
   return larger === 0 ? 0 : margin / larger;
 }
+
+/**
+ * How far a number is from its line, as a share of the larger of both; of shares also of what is left of the whole, whichever is
+ * more: 0.9 and 0.99 leave a tenth and a hundredth. Null: there is no near. Example: distanceOf(3, 4, 'mm') → 0.25
+ */
+export function distanceOf(number: number, line: number, unit: string): number | null {
+  const between = (a: number, b: number): number => {
+    const larger = Math.max(Math.abs(a), Math.abs(b));
+    return larger === 0 ? 0 : Math.abs(a - b) / larger;
+  };
+  if (!Number.isFinite(number) || !Number.isFinite(line)) return null;
+  const plain = between(number, line);
+  return unit === 'share' ? Math.max(plain, between(1 - number, 1 - line)) : plain;
+}

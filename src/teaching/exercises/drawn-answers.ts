@@ -62,6 +62,13 @@ export const DRAWN_ANSWERS = {
   airPressure: ofShop('shop.air.bar', 'shop.air.bar', [1, 12, 0.1], 'bar'),
   hoistCapacity: ofShop('shop.lifting[0].capacity', 'shop.lifting.hoist.capacity', [100, 5000, 1], 'kg'),
   hookHeight: ofShop('shop.lifting[0].hookHeight', 'shop.lifting.hoist.hookHeight', [1800, 9000, 10], 'mm'),
+  quantity: ofPart('yearly.quantity', 'parts.yearly.quantity', [10, 10000, 10], 'parts'),
+  lots: ofPart('yearly.lots', 'parts.yearly.lots', [1, 250, 1], 'lots'),
+  cycle: ofPart('yearly.cycleMinutes', 'parts.yearly.cycleMinutes', [1, 480, 1], 'min'),
+  fill: ofPart('fill', 'parts.fill', [0.05, 1, 0.01], 'share'),
+  threeAxisShare: ofShop('work.threeAxisShare', 'work.threeAxisShare', [0, 1, 0.01], 'share'),
+  visesWanted: ofShop('work.visesWanted', 'work.visesWanted', [0, 6, 1], 'vises'),
+  shopRate: ofShop('money.shopRate', 'money.shopRate', [25, 200, 1], 'money'),
   budget: ofShop('money.budget', 'money.budget', [10000, 2000000, 500], 'money'),
 } as const satisfies Readonly<Record<string, DrawnAnswer>>;
 

@@ -107,7 +107,7 @@ function tryOn<Found extends Probe>(
         : { answers: calm, probe: first };
     if (base.side === side && suits(base.share)) return found({ answers, probe: base }, null);
     const byRows = line === 'rows' && base.side === side ? found({ answers, probe: base }, null) : null;
-    if (base.side === 'no') {
+    if (base.side === 'no' && recipe.eitherSide !== true) {
       if (byRows !== null) return byRows;
       continue;
     }

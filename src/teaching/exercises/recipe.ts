@@ -17,6 +17,9 @@ export interface Base {
   readonly longer?: number;
   readonly part?: Loose<Part>;
   readonly work?: Loose<Answers['work']>;
+  readonly tools?: Loose<Answers['tools']>;
+  /** further parts of the mix: the first with this changed */
+  readonly others?: readonly Loose<Part>[];
 }
 
 /** How a rule is brought to decide. */
@@ -37,6 +40,8 @@ export interface Recipe {
   readonly onNo?: 'rows' | 'yes or no';
   /** it never fails: there is always a measure */
   readonly neverNo?: boolean;
+  /** what is drawn may stand on either side: it is moved over the line from there too */
+  readonly eitherSide?: boolean;
 }
 
 /** 1: far from the line. 2: not far. 3: near it. */

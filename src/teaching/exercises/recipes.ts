@@ -10,6 +10,14 @@ const MOVING = {
   motion: 'simultaneous',
   contourCut: { diameter: 12, teeth: 3, ap: 2, ae: 2, fz: 0.05 },
 } as const;
+/** A fixture so tall that little room is left, */
+export const STACKED: readonly Base[] = [0.6, 0.7, 0.75].map((tall) => ({ tall, load: 0.45 }));
+/** and one still taller, under a small part. */
+export const STACKED_HIGH: readonly Base[] = [0.72, 0.76, 0.8, 0.84].map((tall) => ({
+  tall,
+  load: 0.45,
+  part: { shape: 'block', size: [40, 30, 20], stands: 'unknown', holding: { diameter: 60 } },
+}));
 /** Vises that are wanted beside the rotary, more than find room: it has to come off. */
 const SWITCHING: readonly Base[] = [{ work: { visesWanted: 6, switchesPerWeek: 4 } }];
 /** Fast with a wide cutter: power before force. Slow: torque before power. */
@@ -24,7 +32,7 @@ const oneAxis = ({ rotary }: Candidate): boolean => rotary.axes === 1;
 const twoAxes = ({ rotary }: Candidate): boolean => rotary.axes === 2;
 const indexer = ({ rotary }: Candidate): boolean => rotary.class === 'collet-indexer';
 /** The payload, carried by a stack as high as goes round, is more than so many times the moment that the tilt axis carries. */
-const momentBeforePayload = (rotary: RotaryCase, times: number): boolean =>
+export const momentBeforePayload = (rotary: RotaryCase, times: number): boolean =>
   ((rotary.faceOffset.low + rotary.tiltClearRadius.low) / 2000) * 9.80665 * rotary.payloadTilted.low >
   rotary.tiltMoment.low * times;
 /** Nothing that the machine offers helps, so that what fails is near its line. */
@@ -70,12 +78,12 @@ export const RECIPES: Readonly<Record<CheckId, Recipe>> = {
   },
   payload: { bases: CALM, moves: ['fixtureMass'], line: 'number' },
   'tilt-moment': {
-    bases: [0.6, 0.7, 0.75].map((tall) => ({ tall, load: 0.45 })),
+    bases: [...STACKED, ...STACKED_HIGH],
     moves: ['fixtureMass'],
     // elsewhere the payload gives way first, even with a stack as high as goes round
     suits: ({ rotary }, side, level) =>
       rotary.axes === 2 &&
-      ((side === 'yes' && level === 1) || momentBeforePayload(rotary, side === 'yes' ? 1 : 1.15)),
+      ((side === 'yes' && level === 1) || momentBeforePayload(rotary, side === 'yes' ? 1 : 1.05)),
     line: 'rows',
   },
   'brake-rotary': { bases: [part(DRILL)], moves: ['drillOffset', 'cutDepth'], line: 'number' },

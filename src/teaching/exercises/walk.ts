@@ -53,6 +53,22 @@ export function moveTo<Found extends Probe>(
   return null;
 }
 
+/** Answers with one of several moved just so far that the rule stands on the other side of its line; null: none gets it there. */
+export function acrossFrom<Found extends Probe>(
+  moves: readonly DrawnKey[],
+  { answers, probe }: Moved<Found>,
+  catalog: Catalog,
+  at: (answers: Answers) => Found | null,
+): Answers | null {
+  const side: Side = probe.side === 'yes' ? 'no' : 'yes';
+  const walk = { side, suits: () => true, most: Number.POSITIVE_INFINITY, at };
+  for (const key of moves) {
+    const moved = moveTo(key, answers, catalog, walk);
+    if (moved !== null) return moved.answers;
+  }
+  return null;
+}
+
 /** An answer as whole steps: where it stands, how far it may go up and down, and the answers with it moved. Null: it is not there. */
 function gridOf(key: DrawnKey, answers: Answers, catalog: Catalog) {
   const { of, path, least, most, step } = DRAWN_ANSWERS[key];

@@ -92,12 +92,12 @@ function numberBlocks(index: number, { worked }: StepKey): readonly Block[] {
 
 function resultBlocks(key: StepKey): readonly Block[] {
   const { worked } = key;
-  if (worked === null) return [resultBlock(key)];
+  if (worked?.outcome == null) return [resultBlock(key)];
   const { unit } = worked.formula;
   return [
     resultBlock(key),
     paragraph(say`Needed ${number(at('need'), unit)}, there is ${number(at('have'), unit)}.`),
-    paragraph(say`Margin ${number(at('margin'), unit)}: ${verdictSign(worked.verdict)}.`),
+    paragraph(say`Margin ${number(at('margin'), unit)}: ${verdictSign(worked.outcome.verdict)}.`),
   ];
 }
 
@@ -153,9 +153,9 @@ function besideTable(before: StepKey, now: StepKey): Block {
     [number(at('now', name), now.worked?.formula.unit ?? '')],
   ];
   const verdict = ({ worked }: StepKey): readonly Inline[] => [
-    worked === null ? words('') : verdictSign(worked.verdict),
+    worked?.outcome == null ? words('') : verdictSign(worked.outcome.verdict),
   ];
-  const both = before.worked !== null && now.worked !== null;
+  const both = before.worked?.outcome != null && now.worked?.outcome != null;
   return table(
     [
       [[words('')], 'left'],

@@ -151,20 +151,31 @@ export function revealedLines(ready: ReadyLesson, run: LessonRun, look: LessonLo
   if (current === null) return [];
   const { step, key } = current;
   const shown = shownOf(key);
-  const compared =
-    shown === null
-      ? []
-      : [
-          ...wayBlocks(shown),
-          paragraph(
-            say`Needed ${number(at('need'), shown.unit)}, there is ${number(at('have'), shown.unit)}, margin ${number(at('margin'), shown.unit)}.`,
-          ),
-        ];
+  const compared = shown === null ? [] : [...wayBlocks(shown), ...comparedBlocks(key, shown.unit)];
   return linesOf(
     [...compared, resultBlock(key), paragraph([data(at('why'))])],
     { ...shown, value: key.value, why: step.why },
     look,
   );
+}
+
+/** What is held against each other: need and have of a check, number and line of a rule. */
+function comparedBlocks({ kind, worked }: StepKey, unit: string): readonly Block[] {
+  if (worked === null) return [];
+  if (worked.outcome !== null)
+    return [
+      paragraph(
+        say`Needed ${number(at('need'), unit)}, there is ${number(at('have'), unit)}, margin ${number(at('margin'), unit)}.`,
+      ),
+    ];
+  const { need, have } = worked.formula;
+  return kind === 'number'
+    ? []
+    : [
+        paragraph(
+          say`${words(need)} is ${number(at('need'), unit)}, ${words(have)} is ${number(at('have'), unit)}.`,
+        ),
+      ];
 }
 
 /** What comes out of a step. */

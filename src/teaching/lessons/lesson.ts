@@ -1,6 +1,7 @@
 import type { Class } from '../../catalog/catalog.ts';
 import type { Answers } from '../../questions/answers.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
+import type { ClassRuleId } from '../../rules/classes/rule-ids.ts';
 import type { Measures } from '../../rules/decision.ts';
 import type { FeatureId } from '../../rules/features/ids.ts';
 
@@ -17,8 +18,19 @@ export type Asked =
   | { readonly kind: 'verdict'; readonly check: CheckId; readonly part: string | null }
   /** what is found about a kind of rotary */
   | { readonly kind: 'class'; readonly class: Class }
+  /** what a rule says of a kind of rotary */
+  | { readonly kind: 'rule'; readonly rule: ClassRuleId; readonly class: Class }
+  /** a number on the way of that rule, by its name there */
+  | {
+      readonly kind: 'rule number';
+      readonly rule: ClassRuleId;
+      readonly class: Class;
+      readonly gives: string;
+    }
   /** how much a feature is needed */
   | { readonly kind: 'feature'; readonly feature: FeatureId }
+  /** a number on the way to that */
+  | { readonly kind: 'feature number'; readonly feature: FeatureId; readonly gives: string }
   /** a measure of the arrangement, as a number */
   | { readonly kind: 'measure'; readonly measure: keyof Measures };
 

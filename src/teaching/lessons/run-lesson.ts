@@ -110,10 +110,14 @@ function predicted(
     const points = pointsNow(run);
     return revealed(run, text.trim().slice(0, LONGEST_ANSWER), points, { kind: 'right', points });
   }
-  const wouldBe = whatWouldBe(key, read.value, step.asked.kind === 'number' ? step.asked.side : 'margin');
+  const wouldBe = whatWouldBe(key, read.value, sideAsked(step.asked, key));
   const is = typeof read.value === 'number' ? whatItIs(key, read.value) : null;
   return { ...run, wrong: run.wrong + 1, feedback: { kind: 'wrong', given: read.value, is, wouldBe } };
 }
+
+/** Of a check the side that is asked for; of a rule its way ends where it is asked for. */
+const sideAsked = (asked: LessonStep['asked'], key: StepKey): 'need' | 'have' | 'margin' =>
+  asked.kind === 'number' ? asked.side : key.kind === 'number' ? 'need' : 'margin';
 
 /** So much of what was typed is kept. */
 const LONGEST_ANSWER = 200;
@@ -160,6 +164,7 @@ function whatWouldBe(
 ): WouldBe | null {
   if (worked === null) return null;
   if (kind === 'number') return typeof given === 'number' ? wouldBeRight(worked, side, given) : null;
+  if (worked.outcome === null) return null;
   const holds = worked.worked.margin >= 0;
   const wanted =
     given === 'holds' ? 0 : given === 'fails' && holds ? -BARELY * Math.abs(worked.worked.need) : null;

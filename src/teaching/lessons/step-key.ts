@@ -4,9 +4,10 @@ import { type Bounded, type Decision, FINDINGS, NEEDS, VERDICTS } from '../../ru
 import type { Outcome } from '../../rules/judging/outcome.ts';
 import { type Standing, standingOf } from '../../rules/standing.ts';
 import type { Judged } from '../../rules/weighing/judged.ts';
-import { type WorkedCheck, workedOutcome } from '../examples/worked-check.ts';
+import { type WorkedWay, workedOutcome } from '../examples/worked-check.ts';
 import { MEASURE_UNITS } from '../measure-units.ts';
 import type { Asked, Lesson, LessonStep } from './lesson.ts';
+import { featureKey, featureWay, ruleKey } from './rule-key.ts';
 
 /** What a step comes to. */
 export type StepKey =
@@ -14,13 +15,13 @@ export type StepKey =
       readonly kind: 'number';
       readonly value: number;
       readonly unit: string;
-      readonly worked: WorkedCheck | null;
+      readonly worked: WorkedWay | null;
     }
   | {
       readonly kind: 'choice';
       readonly value: string;
       readonly options: readonly string[];
-      readonly worked: WorkedCheck | null;
+      readonly worked: WorkedWay | null;
     };
 
 /** A lesson with the key of each step, and the decision that they are of; or what of it cannot be worked out. */
@@ -48,7 +49,7 @@ export function prepareLesson(lesson: Lesson, catalog: Catalog): PreparedLesson 
   const standing = standingOf(lesson.answers, among);
   const decision = decide(lesson.answers, among, { all: true, traces: false });
   const found = lesson.steps.map((step, index): StepKey | string => {
-    const key = keyOf(step, lesson, standing, decision);
+    const key = keyOf(step, { lesson, standing, decision });
     return typeof key === 'string' ? `step ${index + 1}: ${key}` : key;
   });
   const faults = found.filter((each): each is string => typeof each === 'string');
@@ -70,14 +71,17 @@ function subsetOf(catalog: Catalog, { machines, rotaries }: Lesson): Catalog {
   };
 }
 
-function keyOf(
-  { asked, on }: LessonStep,
-  lesson: Lesson,
-  { judged }: Standing,
-  decision: Decision,
-): StepKey | string {
+/** A lesson on its catalog, judged and decided. */
+export interface DecidedLesson {
+  readonly lesson: Lesson;
+  readonly standing: Standing;
+  readonly decision: Decision;
+}
+
+function keyOf({ asked, on }: LessonStep, decided: DecidedLesson): StepKey | string {
+  const { lesson, standing, decision } = decided;
   const id = on ?? lesson.on;
-  const arrangement = judged.find((each) => each.id === id);
+  const arrangement = standing.judged.find((each) => each.id === id);
   if (arrangement === undefined) return `there is no arrangement ${id}`;
   switch (asked.kind) {
     case 'number':
@@ -89,12 +93,17 @@ function keyOf(
         ? `nothing is found of ${asked.class}`
         : { kind: 'choice', value, options: FINDINGS, worked: null };
     }
+    case 'rule':
+    case 'rule number':
+      return ruleKey(asked, decided);
+    case 'feature number':
+      return featureKey(asked, decided, arrangement);
     case 'feature': {
       const listed = decision.arrangements.find((each) => each.id === id);
       const value = listed?.features.find(({ feature }) => feature === asked.feature)?.need;
       return value === undefined
         ? `nothing is said of ${asked.feature}`
-        : { kind: 'choice', value, options: NEEDS, worked: null };
+        : { kind: 'choice', value, options: NEEDS, worked: featureWay(asked.feature, decided, arrangement) };
     }
     case 'measure': {
       const value: Bounded | undefined = decision.arrangements.find((each) => each.id === id)?.measures[

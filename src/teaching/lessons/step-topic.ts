@@ -21,7 +21,11 @@ function topicName(asked: Asked): string | null {
     case 'number':
     case 'verdict':
       return `check/${asked.check}`;
+    case 'rule':
+    case 'rule number':
+      return `class-rule/${asked.rule}`;
     case 'feature':
+    case 'feature number':
       return `feature/${asked.feature}`;
     case 'class':
       return `term/${asked.class}`;

@@ -1,4 +1,4 @@
-import type { WorkedCheck } from '../examples/worked-check.ts';
+import type { WorkedWay } from '../examples/worked-check.ts';
 import { workOut } from '../formula/work-out.ts';
 
 /** What would have to be otherwise so that a wrong answer were right. */
@@ -20,7 +20,7 @@ const HALVINGS = 60;
  * for from a quarter to four times of it. Null where no one number does it. Example: a circle of 120 instead of 100 mm → the
  * part off the axis by 10 mm.
  */
-export function wouldBeRight({ formula, values }: WorkedCheck, side: Side, wanted: number): WouldBe | null {
+export function wouldBeRight({ formula, values }: WorkedWay, side: Side, wanted: number): WouldBe | null {
   let best: (WouldBe & { readonly away: number }) | null = null;
   for (const { symbol, words, unit } of formula.symbols) {
     const from = values[symbol];

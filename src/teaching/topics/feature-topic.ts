@@ -58,7 +58,9 @@ function explainFeature(rule: FeatureRule): Explained {
       paragraph(say`${codeData(at('id'))}, something to order with the machine, or to have.`),
       paragraph([words(lesson.plain)]),
       heading(2, say`The rule`),
-      paragraph(say`${codeData(at('rule'))}. N: ${words(lesson.number)}. L: ${words(lesson.limit)}.`),
+      paragraph(
+        say`${codeData(at('rule'))}; else ${words(lesson.otherwise)}. N: ${words(lesson.number)}. L: ${words(lesson.limit)}.`,
+      ),
       heading(2, say`Examples, worked out`),
       list(
         found.map(({ need }, index): readonly Inline[] => {

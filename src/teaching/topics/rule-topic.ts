@@ -9,15 +9,19 @@ import { CLASS_RULES } from '../../rules/classes/index.ts';
 import type { RouteRule } from '../../rules/classes/routes/index.ts';
 import { ROUTE_RULES } from '../../rules/classes/routes/index.ts';
 import type { ClassRule, Speaks } from '../../rules/classes/rule.ts';
+import { decide } from '../../rules/decide.ts';
 import type { Argument, ArgumentSide, Decision } from '../../rules/decision.ts';
 import { isFiveAxis } from '../../rules/facts/part-facts.ts';
-import { decisionOfRule } from '../examples/example-decision.ts';
+import { standingOf } from '../../rules/standing.ts';
+import { decisionOfRule, shopOfRule } from '../examples/example-decision.ts';
 import { at, type Explained, rootOf } from '../explained.ts';
 import { workOut } from '../formula/work-out.ts';
+import { ruleGround } from '../rules/rule-ground.ts';
+import { workedRule } from '../rules/worked-rule.ts';
 import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
 import { ROUTE_RULE_LESSONS } from '../words/route-rules.ts';
 import type { RuleLesson } from '../words/rule-lesson.ts';
-import { shownFormula, wayBlocks } from './formula-blocks.ts';
+import { givenTable, shownFormula, wayBlocks } from './formula-blocks.ts';
 import type { Topic } from './topic.ts';
 
 /** Every rule of the class, in the order in which arguments are read. */
@@ -32,6 +36,7 @@ export const classRuleTopics = (): readonly Topic[] =>
         CLASS_RULE_LESSONS[rule.id],
         CLASS_ARGUMENT_WORDS[rule.id],
         'a rule of the kind of rotary',
+        classWay(rule),
       ),
   }));
 
@@ -47,6 +52,7 @@ export const routeRuleTopics = (): readonly Topic[] =>
         ROUTE_RULE_LESSONS[rule.id],
         ROUTE_ARGUMENT_WORDS[rule.id],
         'a rule of the way to five axes',
+        routeWay(rule),
       ),
   }));
 
@@ -60,11 +66,21 @@ export const SPEAKS_SIGNS: Readonly<Record<Speaks, string>> = {
   'at most': '≤',
 };
 
-const SIDE_WORDS: Readonly<Record<ArgumentSide, string>> = {
+/** What a rule that speaks does for its kind. */
+export const SIDE_WORDS: Readonly<Record<ArgumentSide, string>> = {
   for: 'it speaks for it',
   against: 'it speaks against it',
   'rules out': 'it rules it out',
 };
+
+function spokenExample<Example extends { readonly speaks: string }>(rule: {
+  readonly id: string;
+  readonly examples: readonly Example[];
+}): Example {
+  const example = rule.examples.find(({ speaks }) => speaks === 'yes');
+  if (example === undefined) throw new Error(`no example in which ${rule.id} speaks`);
+  return example;
+}
 
 /** The argument of an example in which the rule speaks, and where it stands in its decision. */
 export function spoken(rule: AnyRule): {
@@ -72,8 +88,7 @@ export function spoken(rule: AnyRule): {
   readonly argument: Argument<string>;
   readonly path: Path;
 } {
-  const example = rule.examples.find(({ speaks }) => speaks === 'yes');
-  if (example === undefined) throw new Error(`no example in which ${rule.id} speaks`);
+  const example = spokenExample<AnyRule['examples'][number]>(rule);
   const decision = decisionOfRule(example.given);
   const lists = [
     ...decision.classes.map((each, index) => ({
@@ -96,16 +111,48 @@ export function spoken(rule: AnyRule): {
   throw new Error(`${rule.id} is silent in its own example`);
 }
 
-function explained(rule: AnyRule, lesson: RuleLesson, wording: string, what: string): Explained {
+/** How a rule comes to its number in its example: what the blocks look up, and the blocks. */
+interface ShownWay {
+  readonly worked: object;
+  readonly blocks: readonly Block[];
+}
+
+const NO_WAY: ShownWay = { worked: {}, blocks: [] };
+
+/** On the ground of its example, as an exercise works it out. */
+function classWay(rule: ClassRule): ShownWay {
+  const example = spokenExample(rule);
+  const { answers, catalog } = shopOfRule(example.given);
+  const decision = decide(answers, catalog, { all: true });
+  const worked = workedRule(rule, ruleGround(example.of, answers, standingOf(answers, catalog), decision));
+  if (worked === null || worked.formula.steps.length === 0) return NO_WAY;
+  const shown = shownFormula(worked.formula, worked.values, worked.worked);
+  return { worked: shown, blocks: [givenTable(shown), ...wayBlocks(shown)] };
+}
+
+/** A share of the hours, family by family. */
+function routeWay(rule: RouteRule): ShownWay {
+  const { share } = ROUTE_RULE_LESSONS[rule.id];
+  if (share === undefined) return NO_WAY;
+  const { decision, argument } = spoken(rule);
+  const { rows, shown: formula } = hoursOf(decision, argument, share);
+  const shown = shownFormula(...formula);
+  return { worked: { ...shown, hours: rows }, blocks: [hoursTable(rows), ...wayBlocks(shown)] };
+}
+
+function explained(
+  rule: AnyRule,
+  lesson: RuleLesson,
+  wording: string,
+  what: string,
+  way: ShownWay,
+): Explained {
   const { decision, argument, path } = spoken(rule);
-  const hours = lesson.share === undefined ? null : hoursOf(decision, argument, lesson.share);
-  const shown = hours === null ? null : shownFormula(...hours.shown);
   const root = rootOf(decision, {
-    ...shown,
+    ...way.worked,
     id: rule.id,
     source: rule.source,
     rule: `N ${SPEAKS_SIGNS[rule.when]} L`,
-    hours: hours?.rows ?? [],
   });
   return {
     root,
@@ -118,7 +165,7 @@ function explained(rule: AnyRule, lesson: RuleLesson, wording: string, what: str
         say`${codeData(at('rule'))}: then ${words(SIDE_WORDS[rule.side])}. N: ${words(lesson.number)}. L: ${words(lesson.limit)}.`,
       ),
       heading(2, say`An example, worked out`),
-      ...(hours === null || shown === null ? [] : [hoursTable(hours.rows), ...wayBlocks(shown)]),
+      ...way.blocks,
       paragraph(
         say`N is ${number([...path, 'number'], rule.unit)}, L is ${number([...path, 'limit'], rule.unit)}: ${filled(root, wording, argument, path)}.`,
       ),

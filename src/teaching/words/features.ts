@@ -8,8 +8,12 @@ export interface FeatureLesson {
   readonly limit: string;
   /** how the number and the line decide */
   readonly rule: 'required above' | 'required if any' | 'saves time' | 'worth having above';
+  /** how much it is needed on the other side of the line */
+  readonly otherwise: string;
 }
 
+const SAVED =
+  'by what it saves: hours saved · shop rate · years ≥ price, it pays for itself, else it is worth having';
 const SAVES =
   'Where no part requires it, minutes at each setup, times setups a year, times the rate of the shop and its years, are held against the price.';
 
@@ -22,6 +26,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'rotary axes',
     limit: 'drives that are fitted',
     rule: 'required above',
+    otherwise: 'not needed',
   },
   toolCenterPoint: {
     plain:
@@ -30,6 +35,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'hours a year in which all axes move in the cut',
     limit: 'none',
     rule: 'required if any',
+    otherwise: 'not needed',
   },
   rotatingWorkOffset: {
     plain: `A part that is loaded by hand never sits exactly where the program has it. With this the control carries that difference along as the table turns. Parts off the axis require it. ${SAVES}`,
@@ -37,6 +43,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'greatest distance from the axis of a part that is loaded by hand',
     limit: 'none',
     rule: 'required if any',
+    otherwise: SAVED,
   },
   tiltedWorkPlane: {
     plain:
@@ -45,6 +52,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'greatest distance from the axis of a part that is loaded by hand',
     limit: 'none',
     rule: 'required if any',
+    otherwise: 'worth having, on one axis not needed',
   },
   spindleProbe: {
     plain: `A probe in the spindle finds where the axes of rotation lie, better than a hand with an indicator does. Where faces come out untrue without it, it is required. ${SAVES}`,
@@ -52,6 +60,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'error between faces with centers found by hand (setups a year, where no part requires it)',
     limit: 'error allowed (none, where no part requires it)',
     rule: 'required above',
+    otherwise: SAVED,
   },
   toolSetter: {
     plain: `It measures tools on the machine. ${SAVES}`,
@@ -59,6 +68,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'setups a year',
     limit: 'tools that are measured anew at each setup',
     rule: 'saves time',
+    otherwise: 'worth having, and where no time is saved not needed',
   },
   lookAhead: {
     plain:
@@ -67,6 +77,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'blocks that the path asks for, each second or within its stopping distance',
     limit: 'blocks that the control works off as it comes',
     rule: 'required above',
+    otherwise: 'not needed',
   },
   camPost: {
     plain:
@@ -75,6 +86,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'greatest tilt of the work',
     limit: 'none',
     rule: 'required if any',
+    otherwise: 'worth having',
   },
   longHolders: {
     plain:
@@ -83,6 +95,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'length of the tool that is needed',
     limit: 'longest tool that there is',
     rule: 'required above',
+    otherwise: 'not needed, or worth having where a longer tool that there is has to be used',
   },
   throughSpindleCoolant: {
     plain:
@@ -91,6 +104,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'depth of the deepest hole in its diameters',
     limit: 'depth from which on coolant should come through the spindle',
     rule: 'required above',
+    otherwise: 'not needed, or worth having for titanium and nickel alloys',
   },
   chipConveying: {
     plain:
@@ -99,6 +113,7 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'metal cut to chips in an hour',
     limit: 'amount from which on a conveyor is worth having',
     rule: 'worth having above',
+    otherwise: 'not needed',
   },
   mistAndFire: {
     plain:
@@ -108,5 +123,6 @@ export const FEATURE_LESSONS: Readonly<Record<FeatureId, FeatureLesson>> = {
     number: 'hours a year in which chips that burn are made',
     limit: 'none',
     rule: 'required if any',
+    otherwise: 'not needed',
   },
 };

@@ -2,27 +2,30 @@ import type { Class } from '../../catalog/catalog.ts';
 import type { Interval } from '../../quantities/interval.ts';
 import { type ClassGround, groundFor } from '../../rules/classes/ground.ts';
 import { CLASS_RULES } from '../../rules/classes/index.ts';
-import type { ClassRule, Speaks } from '../../rules/classes/rule.ts';
+import type { ClassRule } from '../../rules/classes/rule.ts';
 import { standingOf } from '../../rules/standing.ts';
 import type { GivenNumber } from '../formula/printed-formula.ts';
+import type { Lesson } from '../lessons/lesson.ts';
 import type { ReadyLesson } from '../lessons/run-lesson.ts';
+import { type ChoiceCase, SPEAKS_IN_FORMULAS } from '../rules/choices.ts';
 import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
 import { stepsThatHold } from './from-steps.ts';
-import type { Finding, SheetFormula } from './sheet-formula.ts';
+import type { SheetFormula } from './sheet-formula.ts';
 
 /**
  * What is found of a kind of rotary, from numbers that can be given: of each rule that can turn the finding its number and its
- * line. Null: the mix has several parts, so that each number is a matter of all of them, or one is not known.
+ * line. Null: the mix has several parts, so that each number is a matter of all of them, and no rule is asked for; or one is not
+ * known.
  */
 export function kindFormula(kind: Class, ready: ReadyLesson): SheetFormula | null {
   const { lesson, decision } = ready;
   const { answers } = lesson;
-  if (answers.parts.length !== 1) return null;
+  if (answers.parts.length !== 1 && !asksOneRule(lesson)) return null;
   const { shop, fiveAxis, judged, tables } = standingOf(answers, decision.inputs.catalog);
   const ground = groundFor(kind, answers, shop, fiveAxis, { judged, tables });
-  if (ground.judged.length === 0) return null;
+  if (ground.judged.length === 0 && !asksOneRule(lesson)) return null;
   const compared = CLASS_RULES.filter(({ about }) => about.includes(kind))
-    .filter(canTurn)
+    .filter((rule) => canTurn(rule) || isAsked(rule, lesson))
     .flatMap((rule) => comparedBy(rule, ground));
   if (compared.some(({ number, limit }) => !isKnown(number) || !isKnown(limit))) return null;
   const kept = compared.filter((each) => !compared.some((other) => saysNoMoreThan(each, other)));
@@ -58,8 +61,8 @@ export function kindFormula(kind: Class, ready: ReadyLesson): SheetFormula | nul
       ]),
     ),
     findings: all.map(
-      ({ rule: { id, when, side }, number, limit }): Finding => ({
-        rule: `${number.symbol} ${SIGNS[when]} ${limit.symbol}`,
+      ({ rule: { id, when, side }, number, limit }): ChoiceCase => ({
+        rule: `${number.symbol} ${SPEAKS_IN_FORMULAS[when]} ${limit.symbol}`,
         words: CLASS_RULE_LESSONS[id].title,
         comesTo: side === 'rules out' ? 'ruled out' : 'possible',
       }),
@@ -67,16 +70,15 @@ export function kindFormula(kind: Class, ready: ReadyLesson): SheetFormula | nul
   };
 }
 
+/** Where the steps before are about one rule, the others are given. */
+const asksOneRule = ({ steps }: Lesson): boolean => steps.some(({ asked }) => asked.kind === 'rule');
+
+const isAsked = ({ id }: ClassRule, { steps }: Lesson): boolean =>
+  steps.some(({ asked }) => asked.kind === 'rule' && asked.rule === id && id === 'catalog-none');
+
 /** That there is one at all is said by the question. */
 const canTurn = ({ id, side, weighty }: ClassRule): boolean =>
   (side === 'rules out' || weighty === true) && id !== 'catalog-none';
-
-const SIGNS: Readonly<Record<Speaks, string>> = {
-  below: '<',
-  'at least': '>=',
-  above: '>',
-  'at most': '<=',
-};
 
 interface Compared {
   readonly rule: ClassRule;
@@ -104,11 +106,13 @@ const HELD: ReadonlySet<string> = new Set(['none-passes', 'strength-beyond', 'st
 const held = ({ value }: GivenNumber, ready: ReadyLesson): readonly number[] =>
   ready.lesson.answers.parts.flatMap(({ name }) => stepsThatHold(ready, name, ready.lesson.on, value));
 
+const ASKED_FOR: ReadonlySet<string> = new Set(['number', 'rule number']);
+
 /** The step that asks for a number, numbered from 1: there it is not given. */
 function stepsAsking({ unit, value }: GivenNumber, { lesson, keys }: ReadyLesson): readonly number[] {
   const asked = keys.findIndex(
     (key, index) =>
-      lesson.steps[index]?.asked.kind === 'number' &&
+      ASKED_FOR.has(lesson.steps[index]?.asked.kind ?? '') &&
       key.kind === 'number' &&
       key.unit === unit &&
       Math.abs(key.value - value) <= 1e-9 * Math.abs(value),

@@ -15,7 +15,7 @@ export function measureFormula(
 ): SheetFormula | null {
   switch (measure) {
     case 'price':
-      return whole(priceLines(arrangement), 'C', 'money');
+      return whole(priceLines(arrangement, 'C'), 'C', 'money');
     case 'coverage':
       return whole(coverageLines(arrangement, decision), 'V', 'share');
     case 'payback':
@@ -23,7 +23,7 @@ export function measureFormula(
     case 'netPresentValue':
       return whole(presentLines(arrangement), 'W', 'money');
     case 'viseStations':
-      return whole(visesFormula(arrangement, decision), 'V', '');
+      return whole(visesFormula(arrangement, decision, 'V'), 'V', '');
     case 'floorArea':
     case 'swapHours':
     case 'margin':
@@ -51,11 +51,12 @@ const items = (
     })),
   );
 
-function priceLines({ prices }: Arrangement): Lines {
+/** All that has to be bought, item by item. */
+export function priceLines({ prices }: Pick<Arrangement, 'prices'>, gives: string): Lines {
   const symbols = items(prices);
   return symbols === null
     ? null
-    : { symbols, steps: [step('C', 'money', 'price of all of it', sum(symbols))] };
+    : { symbols, steps: [step(gives, 'money', 'price of all of it', sum(symbols))] };
 }
 
 /** Everything that is paid before the first part. */

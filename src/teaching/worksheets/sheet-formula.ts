@@ -1,13 +1,7 @@
 import type { Definition, FormulaStep, GivenNumber, PrintedFormula } from '../formula/printed-formula.ts';
 import { usedFor } from '../formula/used-for.ts';
 import { type Worked, workOut } from '../formula/work-out.ts';
-
-/** What is found of a kind where a rule is so. Example: N2 > L2 → 'ruled out'. */
-export interface Finding {
-  readonly rule: string;
-  readonly words: string;
-  readonly comesTo: 'ruled out' | 'possible';
-}
+import type { ChoiceCase, Choices } from '../rules/choices.ts';
 
 /** How a step of a sheet is worked out: given numbers, lines, and what they are for. */
 export interface SheetFormula {
@@ -22,7 +16,9 @@ export interface SheetFormula {
   /** symbols that are not given but come from other steps, numbered from 1 */
   readonly from?: Readonly<Record<string, readonly number[]>>;
   /** what is found of a kind, the first that is so; else it suits */
-  readonly findings?: readonly Finding[];
+  readonly findings?: readonly ChoiceCase[];
+  /** which word is the answer, worked out from the lines */
+  readonly choices?: Choices;
 }
 
 /** The lines that lead to some names, and nothing else of a formula. Names that stand for nothing are left out. */

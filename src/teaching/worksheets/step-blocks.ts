@@ -12,11 +12,12 @@ import { namedBlocks } from '../topics/formula-blocks.ts';
 import { SPEAKS_SIGNS } from '../topics/rule-topic.ts';
 import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
 import { FEATURE_LESSONS } from '../words/features.ts';
+import { endBlocks } from './answer-blocks.ts';
 import { enoughIn } from './eased.ts';
 import { stepsText } from './from-steps.ts';
 import { labelOf } from './given-lines.ts';
 import { arrangementId, type Sheet } from './sheet.ts';
-import type { Finding, SheetFormula } from './sheet-formula.ts';
+import type { SheetFormula } from './sheet-formula.ts';
 import { unitText } from './value-text.ts';
 
 /** The steps of a sheet: question, formula, and room for the answer. Nothing that comes out stands in them. */
@@ -78,7 +79,10 @@ function writtenFormula({ ready, groups, currency }: Sheet, index: number, formu
       unit: unitText(unit, currency),
     })),
     functions: functionsIn(formula),
-    findings: (formula.findings ?? []).map((each) => ({ ...each, rule: writeFormula(each.rule) })),
+    findings: (formula.findings ?? formula.choices?.cases ?? []).map((each) => ({
+      ...each,
+      rule: writeFormula(each.rule),
+    })),
     asked: formula.asked,
     rule:
       compared === null
@@ -103,46 +107,19 @@ function underOf(
 }
 
 function formulaBlocks(formula: SheetFormula): readonly Block[] {
-  const { symbols, definitions, steps, compared, from, findings } = formula;
+  const { symbols, definitions, steps, compared, from, findings, choices } = formula;
   const angles = written(formula).some(hasAngles);
   return [
     ...(symbols.length === 0 ? [] : [symbolTable(symbols.length)]),
     ...namedBlocks({ angles, functions: functionsIn(formula), definitions }),
     ...(steps.length === 0 ? [] : [wayTable(steps)]),
     ...(Object.keys(from ?? {}).length === 0 ? [] : [paragraph([words(FROM_STEPS)])]),
-    ...(findings === undefined ? [askedBlock(compared)] : findingBlocks(findings)),
+    ...endBlocks({ compared, findings, choices }),
   ];
 }
 
 const FROM_STEPS =
   'Where a step is named instead of a label, take what came out there. A verdict counts as 1 where it holds, also with a measure, and as 0 where it fails; of several verdicts the least.';
-
-const askedBlock = (compared: SheetFormula['compared']): Block =>
-  paragraph(
-    compared === null
-      ? say`Asked for: ${codeData(at('asked'))}.`
-      : say`It holds where ${codeData(at('rule'))}; what is left is then not less than nothing.`,
-  );
-
-/** The rules of a kind, by what it comes to where one of them is so. */
-function findingBlocks(findings: readonly Finding[]): readonly Block[] {
-  const those = (comesTo: Finding['comesTo']): Block =>
-    list(
-      findings.flatMap((each, index) => {
-        const own = at('findings', index);
-        return each.comesTo === comesTo
-          ? [say`${codeData([...own, 'rule'])}: ${data([...own, 'words'])}`]
-          : [];
-      }),
-    );
-  return [
-    paragraph(say`It is ruled out where one of these is so:`),
-    those('ruled out'),
-    paragraph(say`Else it is possible, and no more, where one of these is so:`),
-    those('possible'),
-    paragraph(say`Else it suits.`),
-  ];
-}
 
 const symbolTable = (count: number): Block =>
   table(
@@ -177,7 +154,7 @@ const wayTable = (steps: SheetFormula['steps']): Block =>
 
 /** Of a check that falls short: what would be enough all the same. Said whether it falls short or not. */
 function easedBlocks({ worked }: StepKey, formula: SheetFormula | null): readonly Block[] {
-  if (worked === null || formula?.compared == null) return [];
+  if (worked?.outcome == null || formula?.compared == null) return [];
   const { any, enough } = enoughIn(worked.outcome);
   if (!any) return [paragraph(say`Where it falls short, nothing is known that would help: it fails.`)];
   if (enough.length === 0)
@@ -207,10 +184,12 @@ function thoughtThrough(asked: Asked | undefined): readonly Block[] {
     ];
   }
   if (asked?.kind !== 'feature') return [];
-  const { number: n, limit, plain } = FEATURE_LESSONS[asked.feature];
+  const { number: n, limit, plain, otherwise } = FEATURE_LESSONS[asked.feature];
   return [
     paragraph([words(plain)]),
-    paragraph(say`${codeData(at('rules', 0))}. N: ${words(n)}. L: ${words(limit)}.`),
+    paragraph(
+      say`${codeData(at('rules', 0))}; else ${words(otherwise)}. N: ${words(n)}. L: ${words(limit)}.`,
+    ),
   ];
 }
 

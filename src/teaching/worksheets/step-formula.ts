@@ -1,10 +1,10 @@
-import type { Part } from '../../questions/answers.ts';
 import type { Arrangement } from '../../rules/decision.ts';
-import type { WorkedCheck } from '../examples/worked-check.ts';
+import type { WorkedWay } from '../examples/worked-check.ts';
 import { step } from '../formula/formula-source.ts';
 import { givenNumbers } from '../formula/work-out.ts';
 import type { ReadyLesson } from '../lessons/run-lesson.ts';
 import type { StepKey } from '../lessons/step-key.ts';
+import { tiltLines } from '../pieces/tilt-lines.ts';
 import { stepsThatHold } from './from-steps.ts';
 import { kindFormula } from './kind-formula.ts';
 import { capitalLines, measureFormula } from './measure-formula.ts';
@@ -34,8 +34,8 @@ export function stepFormulas(ready: ReadyLesson): readonly (SheetFormula | null)
   );
   return whole.map((formula, index) => {
     if (formula === null) return null;
-    const { compared, asked, findings } = formula;
-    if (findings !== undefined) return formula;
+    const { compared, asked, findings, choices } = formula;
+    if (findings !== undefined || choices !== undefined) return formula;
     const opened = formula.symbols
       .filter(({ input }) => askedPaths.has(input))
       .reduce((before, symbol) => {
@@ -56,8 +56,33 @@ function wholeFormula(ready: ReadyLesson, key: StepKey, index: number): SheetFor
   }
   if (asked?.kind === 'class') return kindFormula(asked.class, ready);
   if (key.worked === null || asked === undefined) return null;
-  if (asked.kind === 'number') return checkFormula(key.worked, asked.side);
-  return asked.kind === 'verdict' ? checkFormula(key.worked, 'verdict') : null;
+  switch (asked.kind) {
+    case 'number':
+      return checkFormula(key.worked, asked.side);
+    case 'verdict':
+      return checkFormula(key.worked, 'verdict');
+    case 'rule number':
+    case 'feature number':
+    case 'rule':
+    case 'feature':
+      return ruleFormula(key);
+  }
+}
+
+/** A number on the way of a rule, or which word it comes to. */
+function ruleFormula({ kind, worked }: StepKey): SheetFormula | null {
+  if (worked === null) return null;
+  const { formula, values, choices } = worked;
+  const { definitions, steps, need, unit } = formula;
+  const whole = {
+    symbols: givenNumbers(formula, values),
+    definitions,
+    steps,
+    asked: need,
+    unit,
+    compared: null,
+  };
+  return kind === 'number' || choices === undefined ? whole : { ...whole, choices };
 }
 
 /** Whether a part is held is not given where steps ask for its verdicts: it comes from them. */
@@ -71,7 +96,7 @@ function withHeldFrom(formula: SheetFormula, ready: ReadyLesson, on: string): Sh
 }
 
 function checkFormula(
-  { formula, values }: WorkedCheck,
+  { formula, values }: WorkedWay,
   asked: 'need' | 'have' | 'margin' | 'verdict',
 ): SheetFormula {
   const { definitions, steps, need, have, sense, unit } = formula;
@@ -95,31 +120,4 @@ function linesFor(input: string, symbol: string, ready: ReadyLesson, index: numb
   }
   const part = ready.lesson.answers.parts.find(({ name }) => input === `parts[${name}].tilt`);
   return part === undefined ? null : tiltLines(part, symbol);
-}
-
-const SQUARE = 90;
-const ANGLES: Readonly<Record<'top' | 'sides' | 'around', number>> = {
-  top: 0,
-  sides: SQUARE,
-  around: SQUARE,
-};
-
-/** The greatest of the angles from which the tool comes. */
-function tiltLines({ name, approaches }: Part, gives: string): Lines {
-  if (approaches === 'unknown') return null;
-  const angles = approaches.map((each) => {
-    if (typeof each === 'string')
-      return { of: each, words: `tilt for what is cut from: ${each}`, value: ANGLES[each] };
-    const of = 'slant' in each ? 'slant' : 'undercut';
-    const value = 'slant' in each ? each.slant : each.undercut;
-    return { of, words: `angle of the ${of}`, value };
-  });
-  const symbols = angles.flatMap(({ of, words, value }, index) =>
-    typeof value === 'number'
-      ? [{ symbol: `w${index + 1}`, words, unit: '°', input: `parts[${name}].approaches.${of}`, value }]
-      : [],
-  );
-  if (symbols.length < angles.length) return null;
-  const formula = `max(${['0', ...symbols.map(({ symbol }) => symbol)].join(', ')})`;
-  return { symbols, steps: [step(gives, '°', 'greatest tilt that is asked for', formula)] };
 }

@@ -3,7 +3,7 @@ import { step } from '../formula/formula-source.ts';
 import { known, type Lines } from './sheet-formula.ts';
 
 /** Whole vises with their gaps on what stays free of the table; null: there is no table beside it, or a length is not known. */
-export function visesFormula({ machine, space }: Arrangement, { inputs }: Decision): Lines {
+export function visesFormula({ machine, space }: Arrangement, { inputs }: Decision, gives: string): Lines {
   const row = inputs.catalog.machines.find(({ id }) => id === machine);
   if (space === null || row === undefined || row.table === null) return null;
   const of = (key: string): string => `machines[${machine}].${key}`;
@@ -30,7 +30,7 @@ export function visesFormula({ machine, space }: Arrangement, { inputs }: Decisi
       step('o', 'mm', 'what of the table no tool reaches, on each side', 'max(0, (t_x - X)/2)'),
       step('V_l', '', 'vises on the left', count('f_l')),
       step('V_r', '', 'vises on the right', count('f_r')),
-      step('V', '', 'vises beside the rotary', 'V_l + V_r'),
+      step(gives, '', 'vises beside the rotary', 'V_l + V_r'),
     ],
   };
 }

@@ -2,11 +2,13 @@ import { expect } from 'vitest';
 import type { Answers } from '../../../src/questions/answers.ts';
 import { ASSUMPTIONS } from '../../../src/questions/assumptions.ts';
 import { NOT_SURE } from '../../../src/questions/ranges.ts';
-import { CHECK_IDS } from '../../../src/rules/checks/ids.ts';
+import { CHECK_IDS, type CheckId } from '../../../src/rules/checks/ids.ts';
+import { type Spoken, spokenOf } from '../../../src/rules/classes/turned.ts';
 import { keysOf, numberAt } from '../../../src/rules/flips/value-at.ts';
 import { passes } from '../../../src/rules/judging/outcome.ts';
-import { judgedAlone } from '../../../src/rules/standing.ts';
+import { judgedAlone, standingOf } from '../../../src/rules/standing.ts';
 import { passesTurned } from '../../../src/rules/weighing/turned.ts';
+import { CLASS_RECIPES } from '../../../src/teaching/exercises/class-recipes.ts';
 import { DRAWN_ANSWERS } from '../../../src/teaching/exercises/drawn-answers.ts';
 import type { Exercise } from '../../../src/teaching/exercises/exercise.ts';
 import { makeExercise } from '../../../src/teaching/exercises/make-exercise.ts';
@@ -14,6 +16,7 @@ import { BANDS, type Level, lineOf } from '../../../src/teaching/exercises/recip
 import { RECIPES } from '../../../src/teaching/exercises/recipes.ts';
 import { FULL_POINTS, LESSON_START, runLesson, scoreOf } from '../../../src/teaching/lessons/run-lesson.ts';
 import { prepareLesson } from '../../../src/teaching/lessons/step-key.ts';
+import { classGround } from '../../../src/teaching/rules/rule-ground.ts';
 import { demoCatalog } from '../../catalog-demo/demo.ts';
 import { leaksIn, type Papers, papersOf, ungainlyIn, unsolvedIn } from '../worksheets/papers.ts';
 import { type Found, note, wasSound } from './run-log.ts';
@@ -24,8 +27,10 @@ const catalog = demoCatalog();
 const SEEDS = Array.from({ length: Number(process.env.EXERCISES ?? 1) }, (_, seed) => seed);
 
 /** A share of all checks, so that several files run beside each other. */
-export const checksOfShare = (share: number, of: number) =>
-  CHECK_IDS.filter((_, index) => index % of === share);
+export const ofShare = <Id>(all: readonly Id[], share: number, of: number): readonly Id[] =>
+  all.filter((_, index) => index % of === share);
+
+export const checksOfShare = (share: number, of: number) => ofShare(CHECK_IDS, share, of);
 
 /** An exercise on the demo catalog; throws where there is none. */
 export function drawn(about: string, seed: number, level: Level): Exercise {
@@ -46,7 +51,7 @@ export function expectAllSound(about: string, level: Level): void {
   expect(wrong).toEqual([]);
 }
 
-/** All that must hold of an exercise about a check. */
+/** All that must hold of an exercise. */
 export function expectSound(exercise: Exercise): void {
   for (const each of Object.values(EXPECTED)) each(exercise);
 }
@@ -99,7 +104,13 @@ const EXPECTED: Readonly<Record<string, (exercise: Exercise) => void>> = {
 };
 
 function expectDecisive(exercise: Exercise): void {
-  const { lesson, check, side, level, share } = exercise;
+  const { decides } = exercise;
+  if (decides.rule === 'check') expectCheckDecides(decides.id, exercise);
+  else if (decides.rule === 'class rule') expectRuleDecides(decides, exercise);
+}
+
+function expectCheckDecides(check: CheckId, exercise: Exercise): void {
+  const { lesson, side, level, share } = exercise;
   const judged = judgedAlone(lesson.answers, exercise.catalog, lesson.on);
   if (judged === null) throw new Error(`no arrangement ${lesson.on}`);
   // it decides: what passes fails with its verdict turned, and the other way round
@@ -107,10 +118,31 @@ function expectDecisive(exercise: Exercise): void {
   expect([judged.passes, turned]).toEqual(side === 'yes' ? ['yes', 'no'] : ['no', 'yes']);
   const outcomes = [...judged.own, ...judged.families.flatMap((each) => each.outcomes)];
   for (const each of outcomes) if (each.check.id !== check) expect(passes(each.verdict)).toBe(true);
-  if (lineOf(RECIPES[check], side) === 'number') {
-    const [least, most] = BANDS[level];
-    expect(share).toBeGreaterThanOrEqual(least);
-    expect(share).toBeLessThanOrEqual(most);
+  if (lineOf(RECIPES[check], side) === 'number') expectInBand(share, level);
+}
+
+function expectInBand(share: number | null, level: Level): void {
+  const [least, most] = BANDS[level];
+  expect(share).toBeGreaterThanOrEqual(least);
+  expect(share).toBeLessThanOrEqual(most);
+}
+
+/** With the rule turned it says the opposite; where the finding hangs on it, that is another, else one number makes it say so. */
+function expectRuleDecides(
+  { id, class: ofClass, what }: Extract<Exercise['decides'], { rule: 'class rule' }>,
+  { lesson: { answers }, catalog: rows, side, level, share, across }: Exercise,
+): void {
+  const speaks = ({ said }: Spoken): boolean => said.some((each) => each.rule === id && each.sure);
+  const groundOn = (on: Answers) => classGround(ofClass, on, standingOf(on, rows));
+  const ground = groundOn(answers);
+  const [spoken, turned] = [spokenOf(ground), spokenOf(ground, id)];
+  expect([speaks(spoken), speaks(turned)]).toEqual(side === 'yes' ? [true, false] : [false, true]);
+  const { line, moves } = CLASS_RECIPES[id];
+  if (line === 'number') expectInBand(share, level);
+  if (what === 'finding') expect(turned.finding).not.toBe(spoken.finding);
+  else if (moves.length > 0) {
+    if (across === null) throw new Error('no number moves it over its line');
+    expect(speaks(spokenOf(groundOn(across)))).toBe(side === 'no');
   }
 }
 

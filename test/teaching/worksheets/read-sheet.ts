@@ -94,11 +94,11 @@ function readStep(nodes: readonly RootContent[]): ReadStep {
   };
 }
 
-/** `It is ruled out where one of these is so:` and the list below it; `Else it suits.` */
+/** `It is ruled out where one of these is so:` and the list below it; `Else it suits.`; of a word the same with `The answer is`. */
 const readFindings = (nodes: readonly RootContent[], said: readonly string[]): ReadStep['findings'] =>
   said.flatMap((line, index) => {
     const [, first, other, last] =
-      /^(?:It is ([\w ]+) where one of these is so:|Else it is (\w+), and no more, where one of these is so:|Else it (\w+)\.)$/.exec(
+      /^(?:(?:It is|The answer is) ([\w ]+) where (?:one of these|this) is so:|Else it is (\w+), and no more, where one of these is so:|Else (?:it|the answer is) ([\w ]+)\.)$/.exec(
         line,
       ) ?? [];
     const comesTo = first ?? other ?? last;

@@ -52,13 +52,13 @@ function valueUnder(label: string, sheet: ReadSheet, calculator: Calculator): nu
 
 /** The first finding of which one rule is so; the last has none. */
 function findingOf(
-  { findings }: ReadStep,
+  { findings, steps, definitions }: ReadStep,
   values: Readonly<Record<string, number>>,
   calculator: Calculator,
 ): string | null {
   const isSo = (rule: string): boolean => {
     const line = { gives: 'so', words: '', unit: '', formula: `if(${rule}, 1, 0)` };
-    return calculator({ definitions: [], steps: [line], need: 'so', have: 'so' }, values).need === 1;
+    return calculator({ definitions, steps: [...steps, line], need: 'so', have: 'so' }, values).need === 1;
   };
   return (
     findings.find(({ rules }, index) => index === findings.length - 1 || rules.some(isSo))?.comesTo ?? null

@@ -1,0 +1,185 @@
+import { MATERIALS } from '../../mechanics/forces/materials.ts';
+import type { CheckId } from '../../rules/checks/ids.ts';
+import type { FeatureId } from '../../rules/features/ids.ts';
+import type { FeatureGround } from '../../rules/features/rule.ts';
+import type { Outcome } from '../../rules/judging/outcome.ts';
+import { known } from '../../rules/judging/value.ts';
+import { workedOutcome } from '../examples/worked-check.ts';
+import { step } from '../formula/formula-source.ts';
+import { chips, coolant } from './chip-ways.ts';
+import { type FeatureWay, lineWords, words } from './feature-way.ts';
+import { type Minutes, savingWay } from './saving-way.ts';
+import { given, joined, numbers, type Stretch } from './stretch.ts';
+
+const NOTHING: Stretch = { given: [], steps: [step('L', '', 'nothing', '0')] };
+
+const axisDrives: FeatureWay = ({ machine, rotary }, need) => {
+  const axes = known(rotary.axes, `rotaries[${rotary.key}].axes`);
+  return numbers(
+    given('N', '', words(need), axes),
+    given('L', '', lineWords(need), machine.builtIn ? axes : machine.drivesFitted),
+  );
+};
+
+/** Hours a year of the families of which something is so. */
+const hoursOf =
+  (counts: (of: FeatureGround['covered'][number]['family'], ground: FeatureGround) => boolean): FeatureWay =>
+  (of, need) =>
+    joined(
+      {
+        given: of.covered.flatMap(({ family }, index) => [
+          given(
+            `h${index + 1}`,
+            'h',
+            `hours a year: ${family.name}`,
+            family.hours,
+            `parts[${family.name}].hoursAYear`,
+          ),
+          given(
+            `k${index + 1}`,
+            '',
+            `${family.name} counts for it: one for yes, nothing for no`,
+            known(counts(family, of) ? 1 : 0, `parts[${family.name}].counts`),
+          ),
+        ]),
+        steps: [
+          step(
+            'N',
+            'h',
+            words(need),
+            of.covered.map((_, index) => `k${index + 1}*h${index + 1}`).join(' + ') || '0',
+          ),
+        ],
+      },
+      NOTHING,
+    );
+
+/** How far off the axis anything is that is loaded by hand. */
+const offCenter: FeatureWay = (of, need) =>
+  joined(
+    {
+      given: [
+        given(
+          'b',
+          '',
+          'loaded by hand: one for yes, nothing for no',
+          known(of.answers.work.loading === 'by-hand' ? 1 : 0, 'work.byHand'),
+        ),
+        ...of.covered.flatMap(({ family }, index) => {
+          const [first] = family.cases;
+          return first === undefined
+            ? []
+            : [
+                given(
+                  `e${index + 1}`,
+                  'mm',
+                  `how far it stands off the rotary axis: ${family.name}`,
+                  first.eccentricity,
+                ),
+              ];
+        }),
+      ],
+      steps: [
+        step(
+          'N',
+          'mm',
+          words(need),
+          `b*max(${['0', ...of.covered.map((_, index) => `e${index + 1}`)].join(', ')})`,
+        ),
+      ],
+    },
+    NOTHING,
+  );
+
+/** Need and have of the check that asks for it, of the family that has least to spare. */
+const ofCheck =
+  (check: CheckId, asks: string): FeatureWay =>
+  (of, need) => {
+    const all = of.outcomesOf(check).filter(({ outcome }) => outcome.comparison !== null);
+    const asking = all.filter(({ outcome }) => outcome.easing === asks);
+    const margin = ({ outcome }: { readonly outcome: Outcome }): number => outcome.relativeMargin.low;
+    const [worst] = (asking.length > 0 ? asking : all).toSorted((a, b) => margin(a) - margin(b));
+    const worked = worst === undefined ? null : workedOutcome(worst.outcome, of.partOf(worst.name));
+    if (worked === null) return null;
+    const { formula, values } = worked;
+    const of2 = (name: string): Stretch =>
+      // what is given already needs no line of its own
+      ({
+        given: [],
+        steps: [
+          step(
+            name,
+            formula.unit,
+            name === 'N' ? words(need) : lineWords(need),
+            name === 'N' ? formula.need : formula.have,
+          ),
+        ],
+      });
+    return joined(
+      {
+        given: formula.symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN })),
+        steps: formula.steps,
+        definitions: formula.definitions,
+      },
+      of2('N'),
+      of2('L'),
+    );
+  };
+
+const saving =
+  (minutes: Minutes, line: FeatureWay | null = null): FeatureWay =>
+  (of, need) => {
+    const before = line === null ? null : line(of, need);
+    const saves = savingWay(of, need, minutes);
+    return before === null ? saves : joined(before, saves);
+  };
+
+const camPost: FeatureWay = ({ rotary, covered }, need) =>
+  joined(
+    rotary.axes === 1
+      ? { given: [], steps: [step('N', '°', words(need), '0')] }
+      : {
+          given: covered.flatMap(({ family }, index) => {
+            const [first] = family.cases;
+            return first === undefined
+              ? []
+              : [
+                  given(
+                    `t${index + 1}`,
+                    '°',
+                    `greatest tilt that it asks for: ${family.name}`,
+                    first.tilt,
+                    `parts[${family.name}].tilt`,
+                  ),
+                ];
+          }),
+          steps: [
+            step(
+              'N',
+              '°',
+              words(need),
+              `max(${['0', ...covered.map((_, index) => `t${index + 1}`)].join(', ')})`,
+            ),
+          ],
+        },
+    NOTHING,
+  );
+
+/** How each feature comes to its number and its line, and what it saves. A new id does not compile without. */
+export const FEATURE_WAYS: Readonly<Record<FeatureId, FeatureWay>> = {
+  axisDrives,
+  toolCenterPoint: hoursOf(({ cases }) => cases.every(({ motion }) => motion === 'simultaneous')),
+  rotatingWorkOffset: saving(['offsetMinutes'], offCenter),
+  tiltedWorkPlane: offCenter,
+  spindleProbe: saving(['probeMinutes'], ofCheck('index-accuracy', 'spindle-probe')),
+  toolSetter: saving(['setterMinutes', 'toolsPerSetup']),
+  lookAhead: ofCheck('look-ahead', 'look-ahead'),
+  camPost,
+  longHolders: ofCheck('tool-length', 'buy-longer-tool'),
+  throughSpindleCoolant: coolant,
+  chipConveying: chips,
+  mistAndFire: hoursOf(({ name }, { partOf }) => {
+    const { material } = partOf(name);
+    return material !== 'unknown' && MATERIALS[material].combustible;
+  }),
+};
