@@ -52,26 +52,39 @@ function summary(read: CatalogInFiles): readonly string[] {
 
 function missing({ catalog }: CatalogInFiles): readonly string[] {
   const rows = missingValues(catalog);
-  if (rows.length === 0) return ['No row lacks anything.'];
-  const first = [
-    'What to find out first: what rows lack, and the checks that stay open:',
-    ...gapsOf(catalog).map(gapLine),
-    '',
-  ];
+  const [only] = rows;
+  if (only === undefined) return ['No row lacks anything.'];
+  const lines =
+    rows.length === 1
+      ? ['Values that a row lacks, and the checks that stay open without them:', ...valueLines(only)]
+      : gapLines(gapsOf(catalog), rows);
+  return lines.flatMap(wrapped);
+}
+
+const valueLines = ({ row, from, missing: values }: RowWithGaps): readonly string[] => [
+  `${from.file}:${from.line}: ${row}`,
+  ...values.map((value) => `  ${value.path}: ${openWithout(value)}`),
+];
+
+/** What a value leaves open is told once, and what all rows lack not row by row: a list may have thousands. */
+function gapLines(gaps: readonly Gap[], rows: readonly RowWithGaps[]): readonly string[] {
+  const ofAll = new Set(
+    gaps.filter(({ rows, of }) => rows === of).map(({ list, path }) => `${list} ${path}`),
+  );
+  const own = rows.flatMap(({ list, row, from, missing: values }) => {
+    const paths = values.map(({ path }) => path).filter((path) => !ofAll.has(`${list} ${path}`));
+    return paths.length === 0 ? [] : [`${from.file}:${from.line}: ${row}`, `  ${paths.join(', ')}`];
+  });
+  const title = ofAll.size === 0 ? 'Row by row:' : 'Row by row, besides what all of them lack:';
   return [
-    ...(rows.length === 1 ? [] : first),
-    'Values that rows lack, and the checks that stay open without them:',
-    ...rows.flatMap(rowLines),
-  ].flatMap(wrapped);
+    'What to find out first: what rows lack, and the checks that stay open:',
+    ...gaps.map(gapLine),
+    ...(own.length === 0 ? [] : ['', title, ...own]),
+  ];
 }
 
 const gapLine = (gap: Gap): string =>
   `  ${gap.path}, in ${gap.rows} of ${countedRows(gap.of, gap.list)}: ${openWithout(gap)}`;
-
-const rowLines = ({ row, from, missing: values }: RowWithGaps): readonly string[] => [
-  `${from.file}:${from.line}: ${row}`,
-  ...values.map((value) => `  ${value.path}: ${openWithout(value)}`),
-];
 
 /** Lines of a list, broken between words, the rest of each set in. */
 const wrapped = (line: string): readonly string[] => {

@@ -29,7 +29,7 @@ describe('checking a catalog', () => {
     const { code, results } = await check(folder);
     expect(code).toBe(0);
     expect(results[0]).toBe('1 rotary and 0 machines in 1 file: no problems.');
-    expect(results[2]).toBe('Values that rows lack, and the checks that stay open without them:');
+    expect(results[2]).toBe('Values that a row lacks, and the checks that stay open without them:');
     expect(results[3]).toBe(`${join(folder, 'a.yaml')}:4: rotaries[wren]`);
     expect(results).toContain('  swing: swing, faceplate');
     expect(results).toContain('  tiltMoment: tilt-moment');
@@ -66,6 +66,13 @@ rotaries:
     const title = results.indexOf('What to find out first: what rows lack, and the checks that stay open:');
     expect(results[title + 1]).toMatch(/^ {2}faceOffset, in 2 of 2 rotaries: /);
     expect(results).toContain('  swing, in 1 of 2 rotaries: swing, faceplate');
+    const rows = results.slice(results.indexOf('Row by row, besides what all of them lack:') + 1);
+    expect(rows).toEqual([
+      expect.stringMatching(/a\.yaml:4: rotaries\[wren\]$/),
+      expect.stringMatching(/^ {2}.*tilt/),
+      expect.stringMatching(/a\.yaml:5: rotaries\[coot\]$/),
+      '  swing',
+    ]);
     expect(results.filter((line) => line.startsWith(' ') && line.length > 80)).toEqual([]);
   });
 });
