@@ -52,7 +52,7 @@ const asksVerdicts = ({ ready: { lesson } }: Sheet): boolean =>
   lesson.steps.some(({ asked }) => asked.kind === 'verdict');
 
 const VERDICTS_MEAN =
-  'A verdict says holds; or holds if, where a measure that is to be had makes it good; or fails; or open, where a number that it needs is not known.';
+  'A verdict says holds; or holds if, where a measure that is to be had makes it good; or fails; or open, where a number that it needs is missing.';
 
 const unitsLine = ({ options: { units } }: Sheet): string =>
   units === 'mm'

@@ -2,6 +2,7 @@ import { formatQuantity } from '../../../src/quantities/format-quantity.ts';
 import { writeNumber } from '../../../src/teaching/formula/write-formula.ts';
 import { worksheetFigures } from '../../../src/teaching/worksheets/exports.ts';
 import type { Sheet } from '../../../src/teaching/worksheets/sheet.ts';
+import { figureSection } from '../../../src/teaching/worksheets/sheet-figures.ts';
 
 /** Numbers that the rules work out and a sheet may give, as long as nobody asks for them. */
 const WORKED_OUT = /^parts\[.*\]\.tilt$|^capital$|^price$/s;
@@ -22,7 +23,9 @@ export function leaksOf(sheet: Sheet, markdown: string): readonly string[] {
     ...markdown.matchAll(VERDICT),
     ...pictures.flatMap((text) => [...text.matchAll(VERDICT)]),
   ].map(([text]) => `it tells what comes out: ${text}`);
-  const places = [plain(markdown), ...pictures.map(plain)];
+  const onPaper = plain(markdown);
+  const inPictures = pictures.map(plain);
+  const measured = measuresOf(sheet);
   const held = lines.filter(({ input }) => {
     const [, part] = /^parts\[(.*)\]\.held$/s.exec(input) ?? [];
     return sheet.ready.lesson.steps.some(({ asked }) => asked.kind === 'verdict' && asked.part === part);
@@ -36,10 +39,20 @@ export function leaksOf(sheet: Sheet, markdown: string): readonly string[] {
     if (derived.length > 0) return [`step ${index + 1}: ${derived[0]?.input} is given and asked for`];
     if (given.length > 0) return [];
     return textsOf(key.value, key.unit, sheet.currency).flatMap((text) =>
-      places.some((place) => holds(place, text)) ? [`step ${index + 1}: ${text} stands in it`] : [],
+      holds(onPaper, text) || (!measured.has(text) && inPictures.some((place) => holds(place, text)))
+        ? [`step ${index + 1}: ${text} stands in it`]
+        : [],
     );
   });
   return [...told, ...verdicts, ...values];
+}
+
+/** What the pictures give: answers and catalog values, one of which may be as long as what is asked for. */
+function measuresOf(sheet: Sheet): ReadonlySet<string> {
+  const blocks = figureSection(sheet)?.blocks ?? [];
+  const scenes = blocks.flatMap((block) => (block.kind === 'figure' ? [block.figure.scene] : []));
+  const dimensions = scenes.flatMap(({ panels }) => panels.flatMap((panel) => panel.dimensions));
+  return new Set(dimensions.filter(({ path }) => path[0] === 'inputs').map(({ text }) => plain(text)));
 }
 
 /** As it would be written, in all ways. */
