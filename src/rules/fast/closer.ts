@@ -1,12 +1,22 @@
 import type { Candidate } from '../arranging/candidates.ts';
+import { oriented } from '../arranging/oriented.ts';
 import { BARE, groundOf, type World } from '../arranging/setting.ts';
 import { mostStations } from '../arranging/vise-stations.ts';
+import { CHECKS } from '../checks/index.ts';
+import type { Case, ShopCase } from '../judging/case.ts';
+import type { Check } from '../judging/check.ts';
+import { freshMemo } from '../judging/memo.ts';
+import { derived, type Value } from '../judging/value.ts';
 import { swapHoursOf, swapsOf } from '../weighing/swaps.ts';
-import { havesOn } from './have-rows.ts';
-import type { Hopes, KnownOf } from './hopes.ts';
-import { pairLookup } from './pair-sets.ts';
+import { unlessBarred } from './barred.ts';
+import { addTo, type FamilyBits, mayPassWithout } from './family-bits.ts';
+import { FAILS, flatJudge, isFlat } from './flat-judge.ts';
+import { casesFor, type Flats, flatsOf } from './flats.ts';
+import type { Hopes, HopesOf, KnownOf } from './hopes.ts';
+import { openGround } from './open-ground.ts';
 import type { Survivor } from './survey.ts';
 import { machineHalf, pairAt, type Tables } from './tables.ts';
+import { threeOf } from './verdict-of.ts';
 
 /** An arrangement with the best that it may come to. */
 export interface Hopeful {
@@ -16,38 +26,97 @@ export interface Hopeful {
   readonly hopes: Hopes;
 }
 
-type HopesOf = (of: Candidate, fails: Uint32Array, known?: KnownOf) => Hopes;
+/** What a closer look shows: a check that it cannot pass in any setting, or what it may come to at best. */
+export type Closer = { readonly drop: Check } | { readonly hopes: Hopes };
 
 /**
- * Looks closer at one that is not behind yet: at the ranked checks whose haves take the stand as well, at the vises that find
- * room at all, and at the lifts that follow from that. Takes a fraction of what judging it takes.
+ * Looks closer at one that is not behind yet: at the checks that take both machine and stand, in all settings at once, or of a
+ * built-in table at all checks; at the vises that find room at all, and at the lifts that follow from that. Takes a fraction
+ * of what judging it takes.
  */
-export function closerBy(tables: Tables, world: World, hopesOf: HopesOf): (of: Hopeful) => Hopes {
-  const { words } = tables.bits;
-  const lookup = pairLookup(words, 'fails');
-  const pairs = tables.pairs.filter(({ ofMachine }) => !ofMachine);
-  const put = havesOn(tables.haves.sides, tables.shop);
-  const haves = new Float64Array(tables.haves.sides.length * 2);
+export function closerBy(tables: Tables, world: World, hopesOf: HopesOf): (of: Hopeful) => Closer {
+  const { bits, shop } = tables;
+  const known = new Set([
+    ...[...tables.onStands, ...tables.onMachines].map(({ check }) => check),
+    ...tables.pairs.flatMap(({ check, ofMachine, whole }) => (ofMachine && whole ? [check] : [])),
+  ]);
+  const flats = flatsOf(bits.families, shop);
+  const onPair = lookAt(
+    CHECKS.filter((check) => !known.has(check)),
+    flats,
+    bits,
+    shop,
+  );
+  const onBuiltIn = lookAt(CHECKS, flats, bits, shop);
   return ({ candidate, pair, hopes }) => {
-    if (pair === null) return hopes;
-    const fails = pair.fails.slice();
-    const { machine, stand } = pairAt(tables, pair);
-    put({ ...machineHalf(machine, stand.rotary, tables.shop), stand }, haves, 0);
-    for (const each of pairs) {
-      const found = lookup(each, pair.stand, haves, 0);
-      for (let word = 0; word < words; word += 1)
-        fails[word] = (fails[word] as number) | (found[word] as number);
+    const price = derived({ low: -hopes.price, high: Number.POSITIVE_INFINITY }, 'price', []);
+    const fails = pair?.fails.slice() ?? new Uint32Array(bits.words);
+    if (pair === null) {
+      const ground = groundOf({ shop, memo: freshMemo() }, candidate, BARE, price);
+      const drop = onBuiltIn(oriented(ground), fails);
+      return drop === null ? { hopes: hopesOf(candidate, fails) } : { drop };
     }
-    return hopesOf(candidate, fails, visesOf(world, candidate));
+    const { machine, stand } = pairAt(tables, pair);
+    const vises = visesOf(world, candidate);
+    const ground = openGround({ ...machineHalf(machine, stand.rotary, shop), stand });
+    const drop = onPair([priced(ground, price, vises.swaps)], fails);
+    return drop === null ? { hopes: hopesOf(candidate, fails, vises) } : { drop };
   };
 }
 
-function visesOf(world: World, candidate: Candidate): KnownOf {
+/**
+ * Looks at these checks on all grounds that an arrangement may be, and adds the families that fail on each of them. Gives the
+ * check that it cannot pass: one of its own, or the one that costs most hours.
+ */
+function lookAt(
+  checks: readonly Check[],
+  flats: Flats,
+  bits: FamilyBits,
+  shop: ShopCase,
+): (grounds: readonly Case[], fails: Uint32Array) => Check | null {
+  const own = checks
+    .filter(({ about }) => about === 'arrangement')
+    .map((check) => ({ check, fails: failsOn(check, flats) }));
+  const ofParts = checks
+    .filter((check) => check.about === 'part' && isFlat(check))
+    .map((check) => ({ check, judge: flatJudge(check, casesFor(check, flats)) }));
+  return (grounds, fails) => {
+    for (const each of own) if (grounds.every(each.fails)) return each.check;
+    let costliest: { readonly check: Check; readonly hours: number } | null = null;
+    for (const { check, judge } of ofParts) {
+      const found = unlessBarred(() => grounds.map((ground) => judge(ground).slice()));
+      const failing = new Uint32Array(bits.words);
+      flats.kindsOf.forEach((kinds, family) => {
+        if (found?.every((each) => kinds.every((at) => each[at] === FAILS)) === true)
+          addTo(failing, 0, family);
+      });
+      const hours = bits.hours(failing, 'high');
+      if (costliest === null || hours > costliest.hours) costliest = { check, hours };
+      for (let word = 0; word < bits.words; word += 1)
+        fails[word] = (fails[word] as number) | (failing[word] as number);
+    }
+    const mayPass = costliest === null || mayPassWithout(bits, fails, shop.assume.leastCoverage);
+    return mayPass ? null : (costliest?.check ?? null);
+  };
+}
+
+/** Does a check of the arrangement fail? Not, where that hangs on what may not be read. */
+function failsOn(check: Check, flats: Flats): (ground: Case) => boolean {
+  const judge = isFlat(check) ? flatJudge(check, casesFor(check, flats)) : null;
+  return (ground) =>
+    unlessBarred(() => (judge === null ? threeOf(check, ground) === 'fails' : judge(ground)[0] === FAILS)) ===
+    true;
+}
+
+const priced = (ground: Case, price: Value, swaps: Value): Case =>
+  Object.create(ground, { price: { value: price }, swaps: { value: swaps } }) as Case;
+
+function visesOf(world: World, candidate: Candidate): KnownOf & { readonly swaps: Value } {
   const most = [false, true].map((turned) =>
     mostStations(groundOf(world, candidate, { ...BARE, place: { ...BARE.place, turned } })),
   );
   // a level spindle: no vise holds work toward it
   const vises = Math.max(0, ...most.map((each) => each ?? 0));
   const swaps = swapsOf(world.shop, false, { low: 0, high: vises });
-  return { vises, swapHours: swapHoursOf(world.shop, swaps).low };
+  return { vises, swaps, swapHours: swapHoursOf(world.shop, swaps).low };
 }

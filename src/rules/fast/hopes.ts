@@ -1,4 +1,3 @@
-import type { Stated } from '../../catalog/catalog.ts';
 import type { Measure } from '../../questions/answers.ts';
 import type { Candidate } from '../arranging/candidates.ts';
 import type { World } from '../arranging/setting.ts';
@@ -8,6 +7,7 @@ import { paybackOf } from '../money/payback-at-corners.ts';
 import { capitalOf, worthOf } from '../money/worth.ts';
 import { coverageOf } from '../weighing/coverage.ts';
 import { floorArea } from '../weighing/judged.ts';
+import { leastPrice } from '../weighing/price.ts';
 import { type FamilyBits, holdsBit } from './family-bits.ts';
 
 /** The best score that an arrangement can have on each measure; more is better. */
@@ -28,15 +28,13 @@ export interface KnownOf {
   readonly swapHours: number;
 }
 
+export type HopesOf = (of: Candidate, fails: Uint32Array, known?: KnownOf) => Hopes;
+
 /**
- * What an arrangement can come to at best: every family holds that does not surely fail, nothing is bought beside the machine
- * and the rotary, and it is never lifted off. What it really comes to is never better.
+ * What an arrangement can come to at best: every family holds that does not surely fail, nothing is bought beside the machine,
+ * the rotary and its drives, and it is never lifted off. What it really comes to is never better.
  */
-export function hopesBy(
-  world: World,
-  bits: FamilyBits,
-  owned: string,
-): (of: Candidate, fails: Uint32Array, known?: KnownOf) => Hopes {
+export function hopesBy(world: World, bits: FamilyBits, owned: string): HopesOf {
   const mixes = new Map<string, Mix>();
   const { shop } = world;
   const mixOf = (axes: 1 | 2, fails: Uint32Array): Mix => {
@@ -46,11 +44,8 @@ export function hopesBy(
     return made;
   };
   return (candidate, fails, of = NOTHING_KNOWN) => {
-    const { machine, rotary } = candidate;
-    const { coverage, gain } = mixOf(rotary.axes, fails);
-    const price =
-      (owned === machine.key ? 0 : leastOf(machine.row.price)) +
-      (rotary.row === null || machine.row.rotaryIncluded === rotary.key ? 0 : leastOf(rotary.row.price));
+    const { coverage, gain } = mixOf(candidate.rotary.axes, fails);
+    const price = leastPrice(candidate, owned);
     const capital = capitalOf(known(price, 'price'), shop.money).low;
     const left = gain - of.swapHours * shop.money.shopRate.low;
     const payback = paybackOf({ low: capital, high: capital }, { low: left, high: left }).low;
@@ -68,8 +63,6 @@ export function hopesBy(
 }
 
 const NOTHING_KNOWN: KnownOf = { vises: Number.POSITIVE_INFINITY, swapHours: 0 };
-
-const leastOf = (price: Stated): number => (price === 'unknown' ? 0 : price);
 
 function mixWith({ shop }: World, bits: FamilyBits, axes: 1 | 2, fails: Uint32Array): Mix {
   const families = bits.families.map((family, index): { family: typeof family; verdict: Verdict } => ({

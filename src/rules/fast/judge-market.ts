@@ -44,9 +44,10 @@ export function judgeMarket(bench: Bench, world: World, catalog: Catalog, answer
     closer,
     tally,
   );
+  const inField = new Map(found.field.map((each) => [each.id, each]));
   return {
     judged: readingOf(found, survey, tables, answers.shop.machine)
-      .map((candidate) => judgedInFull(bench, candidate))
+      .map((candidate) => inField.get(candidate.id) ?? judgedInFull(bench, candidate))
       .toSorted((a, b) => (a.id < b.id ? -1 : 1)),
     counts: countsOf(tally),
     looked: found.looked,

@@ -1,5 +1,6 @@
 import type { Stated } from '../../catalog/catalog.ts';
 import { anythingFromZero } from '../../quantities/interval.ts';
+import type { Candidate } from '../arranging/candidates.ts';
 import type { SetUp } from '../arranging/setting-search.ts';
 import type { MeasureToTake, PriceItem } from '../decision.ts';
 import { featureOf, ORDERED_FEATURES } from '../features/ordered.ts';
@@ -17,17 +18,15 @@ export interface Priced {
   readonly total: Value;
 }
 
-/** Everything that has to be bought for an arrangement, item by item; nothing for a machine that is owned. */
-export function priceOf(setUp: SetUp, covered: readonly Outcome[], owned: string, platePrice: Value): Priced {
-  const { machine, rotary } = setUp.candidate;
+/** What has to be bought for an arrangement whatever it is set up with, item by item; nothing for a machine that is owned. */
+function settledItems(candidate: Candidate, owned: string): Priced['items'] {
+  const { machine, rotary } = candidate;
   const { row } = machine;
-  const root = `machines[${row.id}]`;
-  const money = (price: Stated, path: string): Value => stated(price, path, anythingFromZero, false);
   const items: { item: PriceItem['item']; which: string; price: Value }[] = [
     {
       item: 'machine',
       which: row.id,
-      price: owned === row.id ? known(0, 'owned') : money(row.price, `${root}.price`),
+      price: owned === row.id ? known(0, 'owned') : money(row.price, `machines[${row.id}].price`),
     },
   ];
   if (rotary.row !== null) {
@@ -35,18 +34,35 @@ export function priceOf(setUp: SetUp, covered: readonly Outcome[], owned: string
     const price = included ? known(0, 'included') : money(rotary.row.price, `rotaries[${rotary.key}].price`);
     items.push({ item: 'rotary', which: rotary.key, price });
   }
+  if (!machine.builtIn) items.push(...drives(candidate));
+  return items;
+}
+
+/** The least that it costs, whatever it is set up with. */
+export const leastPrice = (candidate: Candidate, owned: string): number =>
+  totalOf(settledItems(candidate, owned).map(({ price }) => price)).low;
+
+/** Everything that has to be bought for an arrangement, item by item. */
+export function priceOf(setUp: SetUp, covered: readonly Outcome[], owned: string, platePrice: Value): Priced {
+  const { machine } = setUp.candidate;
+  const root = `machines[${machine.row.id}]`;
+  const settled = settledItems(setUp.candidate, owned);
+  const isDrives = ({ item }: Priced['items'][number]): boolean => item === 'axis-drives';
+  const items = settled.filter((each) => !isDrives(each));
   for (const addition of setUp.setting.additions)
     items.push({
       item: 'clearance',
       which: addition.kind,
       price: money(addition.price, `${root}.clearance.price`),
     });
-  if (!machine.builtIn) items.push(...drives(setUp, money));
+  items.push(...settled.filter(isDrives));
   if (setUp.setting.plates > 0) items.push({ item: 'plates', which: '', price: platePrice });
-  items.push(...ordered(setUp, covered, money), ...supplyItems(setUp.own));
+  items.push(...ordered(setUp, covered), ...supplyItems(setUp.own));
   const total = totalOf(items.map(({ price }) => price));
-  return { items, total: setUp.unsettled ? unsettledTotal(setUp, total, items, platePrice, money) : total };
+  return { items, total: setUp.unsettled ? unsettledTotal(setUp, total, items, platePrice) : total };
 }
+
+const money = (price: Stated, path: string): Value => stated(price, path, anythingFromZero, false);
 
 /**
  * While something is open, another setting may turn out to be the best: at the least without additions,
@@ -57,7 +73,6 @@ function unsettledTotal(
   total: Value,
   items: Priced['items'],
   platePrice: Value,
-  money: Money,
 ): Value {
   const least = items.filter(({ item }) => SETTLED.has(item));
   const { row } = machine;
@@ -85,9 +100,7 @@ function unsettledTotal(
 /** What no setting changes. */
 const SETTLED: ReadonlySet<PriceItem['item']> = new Set(['machine', 'rotary', 'axis-drives', 'power']);
 
-type Money = (price: Stated, path: string) => Value;
-
-function drives({ candidate: { machine, rotary } }: SetUp, money: Money) {
+function drives({ machine, rotary }: Candidate) {
   const { drivesFitted: fitted, row } = machine;
   const most = Math.max(0, rotary.axes - fitted.low);
   const least = Math.max(0, rotary.axes - fitted.high);
@@ -101,7 +114,7 @@ function drives({ candidate: { machine, rotary } }: SetUp, money: Money) {
 }
 
 /** Features and a tailstock, where a family that is covered holds only with them. */
-function ordered({ candidate: { machine, rotary } }: SetUp, covered: readonly Outcome[], money: Money) {
+function ordered({ candidate: { machine, rotary } }: SetUp, covered: readonly Outcome[]) {
   const wanting = new Map<MeasureToTake, Outcome[]>();
   for (const outcome of covered) {
     const { verdict, easing } = outcome;
