@@ -3,6 +3,7 @@ import { flatLoop } from './flat.ts';
 import { compiledLogic } from './json-logic.ts';
 import { customOperators, documented } from './json-rules.ts';
 import { rankedMasks } from './masks.ts';
+import { ownJudge, ownTables } from './own.ts';
 import { everyTrace, everyTraceWithText, lazyTraces } from './plain.ts';
 
 /** Every way of judging the same twelve checks, the slowest first. */
@@ -15,6 +16,8 @@ export const ANCHORS = {
   lazyTraces,
   flatLoop,
   rankedMasks,
+  ownJudge,
+  ownTables,
 } as const satisfies Readonly<Record<string, Anchor>>;
 
 export type AnchorName = keyof typeof ANCHORS;

@@ -1,7 +1,9 @@
 import { execFile } from 'node:child_process';
 import { promisify } from 'node:util';
+import type { Answers } from '../../src/questions/answers.ts';
+import { askingOf } from '../../src/rules/asking/asking.ts';
 import type { Bench, Figure } from '../figure.ts';
-import { inMs, interleaved, quantile } from '../interleaved.ts';
+import { busyMs, inMs, interleaved, quantile } from '../interleaved.ts';
 import { DECIDING, MARKET_SIZE } from './deciding.ts';
 import { decided, demoCatalog } from './growth.ts';
 import { type Market, marketOf } from './market.ts';
@@ -19,16 +21,18 @@ export const atSize: Bench = {
     const taken = Math.min(rounds, MOST_ROUNDS);
     let round = 0;
     const times = await interleaved(taken, {
-      full: () => decided(market, () => performance.now()),
+      full: () => decided(market, busyMs),
       changed: () => {
         round += 1;
         return changed(market, round);
       },
     });
+    const next = nextQuestion(market);
     const alone = await inTurn(taken);
     return [
       figure('full decision', times.full, 'ms', 1000, times.full),
       figure('one changed answer', times.changed, 'ms', 500, times.changed),
+      figure('next question', next, 'ms', 1000, next),
       figure('first decision of a process / a later one', alone.first / times.full, '×', null, alone.first),
       figure('most memory beyond the catalog', alone.most / MB, 'MB', 128, null),
       figure('memory that a decision holds', alone.kept / MB, 'MB', null, null),
@@ -36,14 +40,26 @@ export const atSize: Bench = {
   },
 };
 
-/** Milliseconds of a decision on the same catalog after another one, with the first part a hair deeper each time. */
+/** Milliseconds on a core of a decision on the same catalog after another one, with the first part a hair deeper each time. */
 async function changed({ answers, catalog }: Market, round: number): Promise<number> {
   const [part, ...parts] = answers.parts;
   if (part === undefined) throw new Error('the shop has no parts');
   const deeper = { ...part, depthSide: Number(part.depthSide) + round / 100 };
-  const start = performance.now();
+  const start = busyMs();
   DECIDING.decide({ ...answers, parts: [deeper, ...parts] }, catalog);
-  return performance.now() - start;
+  return busyMs() - start;
+}
+
+/** Milliseconds until it is known what to ask, while five answers about building and money are open. Measured once. */
+function nextQuestion({ answers, catalog }: Market): number {
+  const early: Answers = {
+    ...answers,
+    shop: { ...answers.shop, ceiling: 'unknown', floorRating: 'unknown' },
+    money: { ...answers.money, budget: 'unknown', years: 'unknown', shopRate: 'unknown' },
+  };
+  const start = busyMs();
+  askingOf(early, { ...catalog });
+  return busyMs() - start;
 }
 
 interface Alone {

@@ -1,6 +1,6 @@
 import type { Catalog } from '../../src/catalog/catalog.ts';
 import type { Answers } from '../../src/questions/answers.ts';
-import { standingOf } from '../../src/rules/standing.ts';
+import { decide } from '../../src/rules/decide.ts';
 import type { MarketSize } from './market.ts';
 
 /** What is measured on made-up markets, and at which sizes it can be. */
@@ -18,10 +18,11 @@ type Sizes = Required<Pick<MarketSize, 'machines' | 'rotaries' | 'families'>>;
 /** What the promises at market size are about. */
 export const MARKET_SIZE: Sizes = { machines: 2000, rotaries: 500, families: 40 };
 
-/** What the benches of the market look at. The reference judges every arrangement, so its market is a small one. */
+/** What the benches of the market look at: a whole decision, but for its reasons in words of numbers. */
 export const DECIDING: Deciding = {
-  name: 'each arrangement judged',
-  decide: standingOf,
-  size: { machines: 24, rotaries: 16, families: 8 },
-  growsFrom: { machines: 12, rotaries: 8, families: 4 },
+  name: 'tables, and the most hopeful judged',
+  decide: (answers, catalog) => decide(answers, catalog, { traces: false }),
+  size: MARKET_SIZE,
+  // more pairs than that are judged one by one
+  growsFrom: { machines: 250, rotaries: 60, families: 8 },
 };

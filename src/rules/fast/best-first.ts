@@ -79,22 +79,23 @@ export function bestFirst(
   const judge = (candidate: Candidate): void => {
     looked += 1;
     const found = judgedOn(bench, candidate);
-    if ('drop' in found) return dropped(candidate, { id: found.drop.check });
+    if ('drop' in found) {
+      dropped(candidate, { id: found.drop.check });
+      return;
+    }
     fresh.push(rankedOf(found.judged, bench.shop));
     judged.set(candidate.id, found.judged);
     running.set(candidate.id, candidate);
     tallyLeft(tally, candidate.rotary.key);
     if (fresh.length >= AT_ONCE || running.size < AT_ONCE) setBars();
   };
-  const order = (a: Near, b: Near): number =>
-    byHope(matters, a.hopes, b.hopes) || (a.each.candidate.id < b.each.candidate.id ? -1 : 1);
   /** The most hopeful last. */
   const near: Near[] = [];
   const comesNear = (one: Near): void => {
     let [from, to] = [0, near.length];
     while (from < to) {
       const middle = (from + to) >>> 1;
-      if (order(near[middle] as Near, one) > 0) from = middle + 1;
+      if (order(matters, near[middle] as Near, one) > 0) from = middle + 1;
       else to = middle;
     }
     near.splice(from, 0, one);
@@ -125,7 +126,7 @@ export function bestFirst(
       else comesNear({ each, hopes: close.hopes });
     }
     judgeBefore(null);
-    waiting = behind.sort(byRoughHope);
+    waiting = behind.toSorted((a, b) => order(matters, { each: a, ...a }, { each: b, ...b }));
   }
   setBars();
   for (const { candidate } of waiting) tallyLeft(tally, candidate.rotary.key);
@@ -133,14 +134,14 @@ export function bestFirst(
     looked < MOST_JUDGED ? 0 : waiting.filter((each) => !isOut(each.hopes) && mayBeAhead(each)).length;
   return { running, field: [...judged.values()], failed, waiting, looked, unseen };
 
-  function byRoughHope(a: Hopeful, b: Hopeful): number {
-    return byHope(matters, a.hopes, b.hopes) || (a.candidate.id < b.candidate.id ? -1 : 1);
-  }
   function mayBeAhead(each: Hopeful): boolean {
     const close = closely(each);
     return !('drop' in close) && !isOut(close.hopes);
   }
 }
+
+const order = (matters: Answers['matters'], a: Near, b: Near): number =>
+  byHope(matters, a.hopes, b.hopes) || (a.each.candidate.id < b.each.candidate.id ? -1 : 1);
 
 const asEntry = (id: string, judged: Judged | undefined): readonly (readonly [string, Judged])[] =>
   judged === undefined ? [] : [[id, judged]];

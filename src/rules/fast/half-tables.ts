@@ -31,19 +31,37 @@ interface InWork extends HalfTable {
  * family's bit stands for it. Null: a row that nobody looks at. `beside`: what else is worked out on each half, while it is
  * at hand.
  */
-export function halfTables(
+export const halfTables = (
   halves: readonly (Half | null)[],
   checks: readonly Check[],
   flats: Flats,
   bits: FamilyBits,
-  beside: (grounds: Grounds, row: number, others: readonly Check[]) => void = () => {},
+  beside?: Beside,
+): readonly HalfTable[] =>
+  halfTablesOn(
+    halves.map((half) => (half === null ? null : () => groundsOf(half))),
+    checks,
+    flats,
+    bits,
+    beside,
+  );
+
+type Beside = (grounds: Grounds, row: number, others: readonly Check[]) => void;
+
+/** The same on these grounds, each made when its turn comes. */
+export function halfTablesOn(
+  rows: readonly ((() => Grounds) | null)[],
+  checks: readonly Check[],
+  flats: Flats,
+  bits: FamilyBits,
+  beside: Beside = () => {},
 ): readonly HalfTable[] {
   const made = new Map(
-    checks.filter(isFlat).map((check): [Check, InWork] => [check, inWork(check, halves.length, flats, bits)]),
+    checks.filter(isFlat).map((check): [Check, InWork] => [check, inWork(check, rows.length, flats, bits)]),
   );
-  halves.forEach((half, row) => {
-    if (half === null) return;
-    const grounds = groundsOf(half);
+  rows.forEach((groundsOn, row) => {
+    if (groundsOn === null) return;
+    const grounds = groundsOn();
     for (const [check, table] of made) if (!fillRow(table, row, grounds, flats, bits)) made.delete(check);
     beside(
       grounds,

@@ -1,11 +1,10 @@
-import type { ShopCase } from '../judging/case.ts';
+import type { Case, ShopCase } from '../judging/case.ts';
 import type { Side } from '../judging/side.ts';
 import { flatOf } from './flat-judge.ts';
 import { ANY_PART } from './flat-sides.ts';
-import { type Half, openGround } from './open-ground.ts';
 
-/** Puts what each have comes to on a half into a row of numbers: low and high by turns, of unlooked ones any number. */
-export type HavesOn = (half: Half, into: Float64Array, from: number) => void;
+/** Puts what each have comes to on a ground into a row of numbers: low and high by turns, of unlooked ones any number. */
+export type HavesOn = (ground: Case, into: Float64Array, from: number) => void;
 
 /** `isLookedUp`: the haves that are; no part may be read. */
 export function havesOn(
@@ -15,8 +14,7 @@ export function havesOn(
 ): HavesOn {
   const flat = flatOf([ANY_PART], shop).sides;
   const looked = sides.map(isLookedUp);
-  return (half, into, from) => {
-    const ground = openGround(half);
+  return (ground, into, from) => {
     sides.forEach((side, at) => {
       const ends = looked[at] === true ? flat(side, ground) : null;
       into[from + at * 2] = ends?.low[0] ?? Number.NEGATIVE_INFINITY;

@@ -4,6 +4,7 @@ import { STAGES } from '../stages/index.ts';
 import { costliestOf } from './costliest.ts';
 import { mayPassWithout } from './family-bits.ts';
 import { havesOn } from './have-rows.ts';
+import { openGround } from './open-ground.ts';
 import { pairLookup } from './pair-sets.ts';
 import { isOfMachine } from './pair-tables.ts';
 import { stageAt, stageSets } from './stage-sets.ts';
@@ -108,7 +109,7 @@ function machineHaves({ haves: { sides }, machines, shop, pairs }: Tables): Floa
   machines.forEach((machine, at) => {
     STAND_KINDS.forEach((kind, ofKind) => {
       if (isUnder(kind, machine))
-        put(machineHalf(machine, kind, shop), rows, (at * STAND_KINDS.length + ofKind) * width);
+        put(openGround(machineHalf(machine, kind, shop)), rows, (at * STAND_KINDS.length + ofKind) * width);
     });
   });
   return rows;

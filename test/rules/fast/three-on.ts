@@ -1,6 +1,7 @@
 import { holdsBit } from '../../../src/rules/fast/family-bits.ts';
 import type { HalfTable } from '../../../src/rules/fast/half-tables.ts';
 import { havesOn } from '../../../src/rules/fast/have-rows.ts';
+import { openGround } from '../../../src/rules/fast/open-ground.ts';
 import { pairLookup, type Wanted } from '../../../src/rules/fast/pair-sets.ts';
 import { stageAt } from '../../../src/rules/fast/stage-sets.ts';
 import { kindOf, machineHalf, pairAt, STAND_KINDS, type Tables } from '../../../src/rules/fast/tables.ts';
@@ -32,7 +33,7 @@ export function threeOn(
   if (pair === undefined) return null;
   const haves = new Float64Array(tables.haves.sides.length * 2);
   havesOn(tables.haves.sides, tables.shop)(
-    { ...machineHalf(on, under.rotary, tables.shop), stand: under },
+    openGround({ ...machineHalf(on, under.rotary, tables.shop), stand: under }),
     haves,
     0,
   );
