@@ -17,7 +17,7 @@ const MOST_ROUNDS = 7;
 const SLOW = ['documented', 'customOperators', 'everyTraceWithText', 'compiledLogic', 'everyTrace'] as const;
 const FAST = ['flatLoop', 'rankedMasks'] as const;
 /** Our engine's judge, and its tables. */
-const OWN = ['ownJudge', 'ownTables'] as const;
+type Own = 'ownJudge' | 'ownTables';
 
 /** What it was, as a ratio to plain TypeScript, where the promises were made: how much slower, or how much faster. */
 const KNOWN: Readonly<Record<(typeof SLOW)[number] | (typeof FAST)[number], number>> = {
@@ -32,9 +32,9 @@ const KNOWN: Readonly<Record<(typeof SLOW)[number] | (typeof FAST)[number], numb
 
 /** Why a figure is another one than was known, as far as that could be seen. */
 const WHY: Readonly<Partial<Record<AnchorName, string>>> = {
-  // read from the functions that `build` gives
+  // measured apart, by the same expressions; the functions that `build` gives were read
   compiledLogic:
-    'version 5.0.7 compiles arithmetic to plain JavaScript, and calls itself only for max and truth',
+    'version 5.0.7 compiles to plain JavaScript (2.3e+7 checks/s); what was known (2.3e+6) lies between its interpreter without and with its optimization (1.4e+6, 4.5e+6)',
 };
 
 const TITLES: Readonly<Record<AnchorName, string>> = {
@@ -58,7 +58,7 @@ export const anchors: Bench = {
   name: 'anchors',
   run: async ({ rounds }) => {
     const taken = Math.min(rounds, MOST_ROUNDS);
-    const small = await ratesOn(worldOf(SMALL), [...SLOW, ...OWN, 'lazyTraces'], taken);
+    const small = await ratesOn(worldOf(SMALL), [...SLOW, 'ownJudge', 'lazyTraces'], taken);
     const large = await ratesOn(worldOf(LARGE), [...FAST, 'ownTables', 'lazyTraces'], taken);
     const plain = small.lazyTraces;
     return [
@@ -67,8 +67,16 @@ export const anchors: Bench = {
       ...FAST.map((name) =>
         rate(name, large[name], { how: 'faster', ratio: large[name] / large.lazyTraces }),
       ),
-      ...OWN.flatMap((own) =>
-        PROMISED.map(([than, atLeast]) => faster(own, small[own], than, small[than], atLeast)),
+      ...PROMISED.map(([than, atLeast]) => faster('ownJudge', small.ownJudge, than, small[than], atLeast)),
+      // tables pay on many arrangements: the ratios of both worlds to the same plain loop are held against each other
+      ...PROMISED.map(([than, atLeast]) =>
+        faster(
+          'ownTables',
+          large.ownTables,
+          than,
+          (small[than] * large.lazyTraces) / small.lazyTraces,
+          atLeast,
+        ),
       ),
       faster('ownTables', large.ownTables, 'flatLoop', large.flatLoop, 5),
       faster('ownTables', large.ownTables, 'rankedMasks', large.rankedMasks, null),
@@ -115,7 +123,7 @@ const PROMISED = [
 
 /** A way of our own held against another on the same world. */
 function faster(
-  own: (typeof OWN)[number],
+  own: Own,
   perSecond: number,
   than: AnchorName,
   theirs: number,
@@ -133,7 +141,7 @@ function faster(
 }
 
 function rate(
-  name: Exclude<AnchorName, (typeof OWN)[number]>,
+  name: Exclude<AnchorName, Own>,
   perSecond: number,
   against: { readonly how: 'slower' | 'faster'; readonly ratio: number } | null,
 ): Figure {

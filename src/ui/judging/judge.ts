@@ -49,8 +49,15 @@ function keepIn<Kept>(kept: Map<string, Kept>, key: string, now: Kept): void {
   if (kept.size > MOST_KEPT && oldest !== undefined) kept.delete(oldest);
 }
 
-/** `send` hands a job over; what comes of it is given to `received`. */
-export function createJudge(send: (job: Job) => void, onReady: () => void) {
+/**
+ * `send` hands a job over; what comes of it is given to `received`. `giveUp`: where a job takes long, one that nobody wants
+ * any more makes way for one that is wanted.
+ */
+export function createJudge(
+  send: (job: Job) => void,
+  onReady: () => void,
+  giveUp: (() => void) | null = null,
+) {
   const kept = new Map<string, Decision>();
   const asked = new Map<string, Asking>();
   const wanted = new Map<string, From & { readonly task: Task }>();
@@ -77,6 +84,10 @@ export function createJudge(send: (job: Job) => void, onReady: () => void) {
     },
     forget: () => wanted.clear(),
     work: () => {
+      if (busy !== null && giveUp !== null && wanted.size > 0 && !wanted.has(busy.key)) {
+        giveUp();
+        busy = null;
+      }
       const [next] = wanted;
       if (busy !== null || next === undefined) return;
       const [key, { answers, catalog, task }] = next;

@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads';
 import type { Catalog } from '../../catalog/catalog.ts';
-import { createJudge, type Judge } from './judge.ts';
+import { isMarket } from '../../rules/fast/is-market.ts';
+import { createJudge, type JobDone, type Judge } from './judge.ts';
 
 export interface WorkerJudge extends Judge {
   readonly close: () => void;
@@ -9,16 +10,31 @@ export interface WorkerJudge extends Judge {
 /** What a decision leaves behind is collected before it piles up, at next to no cost in time. */
 const YOUNG_MB = 4;
 
-/** A judge that decides on a thread of its own. The bundle puts that thread's program beside this one. */
+/**
+ * A judge that decides on a thread of its own. The bundle puts that thread's program beside this one. On a large catalog a
+ * job takes so long that a thread is ended, and another begun, rather than waited for.
+ */
 export function workerJudge(catalog: Catalog, onReady: () => void): WorkerJudge {
-  const worker = new Worker(new URL('./decide-worker.js', import.meta.url), {
-    workerData: catalog,
-    resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
-  });
-  const { judge, received } = createJudge((job) => worker.postMessage(job), onReady);
-  worker.on('message', received);
-  worker.on('error', (error) => {
-    throw error;
-  });
+  const begun = (): Worker => {
+    const worker = new Worker(new URL('./decide-worker.js', import.meta.url), {
+      workerData: catalog,
+      resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
+    });
+    worker.on('message', (done: JobDone) => received(done));
+    worker.on('error', (error) => {
+      throw error;
+    });
+    return worker;
+  };
+  let worker = begun();
+  const giveUp = (): void => {
+    void worker.terminate();
+    worker = begun();
+  };
+  const { judge, received } = createJudge(
+    (job) => worker.postMessage(job),
+    onReady,
+    isMarket(catalog) ? giveUp : null,
+  );
   return { ...judge, close: () => void worker.terminate() };
 }

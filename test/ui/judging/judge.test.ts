@@ -13,10 +13,10 @@ const decidedOn = (name: string) => ({
   inputs: { answers: answersOf(name), catalog: FAKE_CATALOG, shownIn: 'mm' },
 });
 
-function judging() {
+function judging(giveUp: (() => void) | null = null) {
   const sent: Job[] = [];
   const onReady = vi.fn();
-  const { judge, received } = createJudge((job) => void sent.push(job), onReady);
+  const { judge, received } = createJudge((job) => void sent.push(job), onReady, giveUp);
   const ask = (name: string) => judge.decide(answersOf(name), FAKE_CATALOG, OPTIONS);
   const want = (name: string): void => void expect(() => ask(name)).toThrow(NotYet);
   /** what is worked on is done */
@@ -44,6 +44,32 @@ describe('a judge', () => {
     expect(ask('A')).toEqual(decidedOn('A'));
     judge.work();
     expect(names(sent)).toEqual(['A', 'B']);
+  });
+
+  test('where a job takes long, gives up one that nobody wants any more for one that is wanted', () => {
+    const giveUp = vi.fn();
+    const { judge, received, sent, want, finish, ask } = judging(giveUp);
+    want('A');
+    judge.work();
+    judge.forget();
+    // nothing else is wanted: it may as well go on
+    judge.work();
+    expect(giveUp).not.toHaveBeenCalled();
+    want('A');
+    want('B');
+    judge.work();
+    // it is still wanted
+    expect(giveUp).not.toHaveBeenCalled();
+    judge.forget();
+    want('B');
+    judge.work();
+    expect(giveUp).toHaveBeenCalledTimes(1);
+    expect(names(sent)).toEqual(['A', 'B']);
+    // what had been on its way is of nobody
+    received({ id: sent[0]?.id ?? 0, decision: decisionOf('A') });
+    want('A');
+    finish();
+    expect(ask('B')).toEqual(decidedOn('B'));
   });
 
   test('forgets what is wanted no more, but keeps what is being worked out', () => {
