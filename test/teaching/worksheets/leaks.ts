@@ -39,7 +39,8 @@ export function leaksOf(sheet: Sheet, markdown: string): readonly string[] {
     if (derived.length > 0) return [`step ${index + 1}: ${derived[0]?.input} is given and asked for`];
     if (given.length > 0) return [];
     return textsOf(key.value, key.unit, sheet.currency).flatMap((text) =>
-      holds(onPaper, text) || (!measured.has(text) && inPictures.some((place) => holds(place, text)))
+      holds(onPaper, text) ||
+      (!measured.some((each) => holds(each, text)) && inPictures.some((place) => holds(place, text)))
         ? [`step ${index + 1}: ${text} stands in it`]
         : [],
     );
@@ -48,11 +49,11 @@ export function leaksOf(sheet: Sheet, markdown: string): readonly string[] {
 }
 
 /** What the pictures give: answers and catalog values, one of which may be as long as what is asked for. */
-function measuresOf(sheet: Sheet): ReadonlySet<string> {
+function measuresOf(sheet: Sheet): readonly string[] {
   const blocks = figureSection(sheet)?.blocks ?? [];
   const scenes = blocks.flatMap((block) => (block.kind === 'figure' ? [block.figure.scene] : []));
   const dimensions = scenes.flatMap(({ panels }) => panels.flatMap((panel) => panel.dimensions));
-  return new Set(dimensions.filter(({ path }) => path[0] === 'inputs').map(({ text }) => plain(text)));
+  return dimensions.filter(({ path }) => path[0] === 'inputs').map(({ text }) => plain(text));
 }
 
 /** As it would be written, in all ways. */
