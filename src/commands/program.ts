@@ -179,7 +179,10 @@ function lessonCommand(program: Command, commands: Commands, finish: (code: numb
     .description('a lesson: predict, reveal, why; lists all')
     .argument('[lesson]', 'its name in the list, or a file of your own')
     .allowExcessArguments(false)
-    .option('--practice <subject>', 'draws an exercise about a check, a stage, or a whole case')
+    .option(
+      '--practice <subject>',
+      'draws an exercise about a check, a rule, a feature, a stage, or a whole case',
+    )
     .option('--level <1-3>', 'how near the line it is, 3 is nearest; usual: 1')
     .option('--class', 'for a class: large and quiet, one key shows the next thing')
     .option('--plain', 'line by line, for screen readers and pipes')

@@ -85,11 +85,13 @@ export const CLASS_RECIPES: Readonly<Record<ClassRuleId, RuleRecipe>> = {
     moves: ['fixtureDiameter', 'length', 'diameter'],
   },
   'mass-beyond': { ...finding, bases: [...CALM, ...besides({})], moves: ['fixtureMass'] },
-  'mass-short': { ...finding, bases: bulk(), moves: ['fixtureMass'] },
+  'mass-short': { ...finding, onYes: 'voice', bases: bulk(), moves: ['fixtureMass'] },
   'mass-holds': { ...voice, bases: bulk(), moves: ['fixtureMass'] },
   'moment-short': {
     ...finding,
     ...momentOf,
+    // where it speaks and were silent, the rule of strength would speak
+    onYes: 'voice',
     // elsewhere the payload gives way first, even with a stack as high as goes round
     suits: ({ rotary }, side, level) =>
       rotary.axes === 2 &&

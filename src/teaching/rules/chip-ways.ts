@@ -42,6 +42,7 @@ export const chips: FeatureWay = (of, need) => {
     const [first] = family.cases;
     return first === undefined ? [] : [{ family, first, part: of.partOf(family.name) }];
   });
+  if (all.length === 0) return null;
   return {
     given: [
       ...all.flatMap(({ family, first, part }, index) => {

@@ -6,6 +6,7 @@ import type { Outcome } from '../../rules/judging/outcome.ts';
 import { known } from '../../rules/judging/value.ts';
 import { workedOutcome } from '../examples/worked-check.ts';
 import { step } from '../formula/formula-source.ts';
+import { tiltLines } from '../pieces/tilt-lines.ts';
 import { chips, coolant } from './chip-ways.ts';
 import { type FeatureWay, lineWords, words } from './feature-way.ts';
 import { type Minutes, savingWay } from './saving-way.ts';
@@ -102,27 +103,17 @@ const ofCheck =
     const worked = worst === undefined ? null : workedOutcome(worst.outcome, of.partOf(worst.name));
     if (worked === null) return null;
     const { formula, values } = worked;
-    const of2 = (name: string): Stretch =>
-      // what is given already needs no line of its own
-      ({
-        given: [],
-        steps: [
-          step(
-            name,
-            formula.unit,
-            name === 'N' ? words(need) : lineWords(need),
-            name === 'N' ? formula.need : formula.have,
-          ),
-        ],
-      });
+    const line = (gives: string, from: string, what: string): Stretch =>
+      // under its own name it is there already
+      ({ given: [], steps: gives === from ? [] : [step(gives, formula.unit, what, from)] });
     return joined(
       {
         given: formula.symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN })),
         steps: formula.steps,
         definitions: formula.definitions,
       },
-      of2('N'),
-      of2('L'),
+      line('N', formula.need, words(need)),
+      line('L', formula.have, lineWords(need)),
     );
   };
 
@@ -134,36 +125,17 @@ const saving =
     return before === null ? saves : joined(before, saves);
   };
 
-const camPost: FeatureWay = ({ rotary, covered }, need) =>
-  joined(
-    rotary.axes === 1
-      ? { given: [], steps: [step('N', '°', words(need), '0')] }
-      : {
-          given: covered.flatMap(({ family }, index) => {
-            const [first] = family.cases;
-            return first === undefined
-              ? []
-              : [
-                  given(
-                    `t${index + 1}`,
-                    '°',
-                    `greatest tilt that it asks for: ${family.name}`,
-                    first.tilt,
-                    `parts[${family.name}].tilt`,
-                  ),
-                ];
-          }),
-          steps: [
-            step(
-              'N',
-              '°',
-              words(need),
-              `max(${['0', ...covered.map((_, index) => `t${index + 1}`)].join(', ')})`,
-            ),
-          ],
-        },
-    NOTHING,
-  );
+const camPost: FeatureWay = ({ rotary, covered, partOf }, need) => {
+  if (rotary.axes === 1) return joined({ given: [], steps: [step('N', '°', words(need), '0')] }, NOTHING);
+  const tilts = covered.map(({ family: { name } }, index): Stretch => {
+    const own = index + 1;
+    const what = `greatest tilt that it asks for: ${name}`;
+    const lines = tiltLines(partOf(name), `t${own}`, { letter: `w${own}_`, words: what });
+    return { given: lines?.symbols ?? [], steps: lines?.steps ?? [] };
+  });
+  const greatest = `max(${['0', ...covered.map((_, index) => `t${index + 1}`)].join(', ')})`;
+  return joined(...tilts, { given: [], steps: [step('N', '°', words(need), greatest)] }, NOTHING);
+};
 
 /** How each feature comes to its number and its line, and what it saves. A new id does not compile without. */
 export const FEATURE_WAYS: Readonly<Record<FeatureId, FeatureWay>> = {

@@ -4,6 +4,7 @@ import { ASSUMPTIONS } from '../../../src/questions/assumptions.ts';
 import { NOT_SURE } from '../../../src/questions/ranges.ts';
 import { CHECK_IDS, type CheckId } from '../../../src/rules/checks/ids.ts';
 import { type Spoken, spokenOf } from '../../../src/rules/classes/turned.ts';
+import type { FeatureId } from '../../../src/rules/features/ids.ts';
 import { keysOf, numberAt } from '../../../src/rules/flips/value-at.ts';
 import { passes } from '../../../src/rules/judging/outcome.ts';
 import { judgedAlone, standingOf } from '../../../src/rules/standing.ts';
@@ -11,7 +12,9 @@ import { passesTurned } from '../../../src/rules/weighing/turned.ts';
 import { CLASS_RECIPES } from '../../../src/teaching/exercises/class-recipes.ts';
 import { DRAWN_ANSWERS } from '../../../src/teaching/exercises/drawn-answers.ts';
 import type { Exercise } from '../../../src/teaching/exercises/exercise.ts';
+import { FEATURE_RECIPES, type Shop } from '../../../src/teaching/exercises/feature-recipes.ts';
 import { makeExercise } from '../../../src/teaching/exercises/make-exercise.ts';
+import { probedFeature } from '../../../src/teaching/exercises/probe-feature.ts';
 import { BANDS, type Level, lineOf } from '../../../src/teaching/exercises/recipe.ts';
 import { RECIPES } from '../../../src/teaching/exercises/recipes.ts';
 import { FULL_POINTS, LESSON_START, runLesson, scoreOf } from '../../../src/teaching/lessons/run-lesson.ts';
@@ -107,6 +110,7 @@ function expectDecisive(exercise: Exercise): void {
   const { decides } = exercise;
   if (decides.rule === 'check') expectCheckDecides(decides.id, exercise);
   else if (decides.rule === 'class rule') expectRuleDecides(decides, exercise);
+  else expectFeatureDecides(decides.id, exercise);
 }
 
 function expectCheckDecides(check: CheckId, exercise: Exercise): void {
@@ -125,6 +129,23 @@ function expectInBand(share: number | null, level: Level): void {
   const [least, most] = BANDS[level];
   expect(share).toBeGreaterThanOrEqual(least);
   expect(share).toBeLessThanOrEqual(most);
+}
+
+/** With one number over the line, or one thing otherwise, the engine finds another need. */
+function expectFeatureDecides(
+  id: FeatureId,
+  { lesson: { answers, on }, catalog: rows, side, level, share, across }: Exercise,
+): void {
+  const recipe = FEATURE_RECIPES[id];
+  const needOn = (shop: Shop) => probedFeature(id, shop, on, recipe)?.need.need ?? 'open';
+  const isYes = (need: string): boolean => recipe.yes.some((each) => each === need);
+  const need = needOn({ answers, rows });
+  expect(isYes(need)).toBe(side === 'yes');
+  if (recipe.line === 'number') expectInBand(share, level);
+  const other = across === null ? recipe.otherwise?.({ answers, rows }) : { answers: across, rows };
+  // that a program for tilting axes is not written by hand hangs on the rotary alone
+  if (other === undefined) expect(id).toBe('camPost');
+  else expect(isYes(needOn(other))).toBe(side === 'no');
 }
 
 /** With the rule turned it says the opposite; where the finding hangs on it, that is another, else one number makes it say so. */
