@@ -1,8 +1,10 @@
 import type { Class } from '../../catalog/catalog.ts';
 import type { Interval } from '../../quantities/interval.ts';
+import type { CheckId } from '../../rules/checks/ids.ts';
 import { type ClassGround, groundFor } from '../../rules/classes/ground.ts';
 import { CLASS_RULES } from '../../rules/classes/index.ts';
 import type { ClassRule } from '../../rules/classes/rule.ts';
+import { STRENGTH } from '../../rules/classes/rules/strength.ts';
 import { standingOf } from '../../rules/standing.ts';
 import type { GivenNumber } from '../formula/printed-formula.ts';
 import type { Lesson } from '../lessons/lesson.ts';
@@ -53,10 +55,7 @@ export function kindFormula(kind: Class, ready: ReadyLesson): SheetFormula | nul
     compared: null,
     from: Object.fromEntries(
       all.flatMap(({ rule, number, limit }) => [
-        ...fromSteps(number, [
-          ...stepsAsking(number, ready),
-          ...(HELD.has(rule.id) ? held(number, ready) : []),
-        ]),
+        ...fromSteps(number, [...stepsAsking(number, ready), ...held(rule.id, number, ready)]),
         ...fromSteps(limit, stepsAsking(limit, ready)),
       ]),
     ),
@@ -100,11 +99,21 @@ const saysNoMoreThan = (one: Compared, other: Compared): boolean =>
   one.number.low === other.number.low &&
   one.limit.low === other.limit.low;
 
-/** Rules whose number is whether the part is held: so many arrangements that pass, such a share of the hours. */
-const HELD: ReadonlySet<string> = new Set(['none-passes', 'strength-beyond', 'strength-short']);
+/** The verdicts that say the number of a rule, where the mix is one part: null, all of them. Asked for they are never given, held or not. */
+const VERDICTS_FOR: Readonly<Partial<Record<ClassRule['id'], ReadonlySet<CheckId> | null>>> = {
+  'none-passes': null,
+  'strength-beyond': STRENGTH,
+  'strength-short': STRENGTH,
+};
 
-const held = ({ value }: GivenNumber, ready: ReadyLesson): readonly number[] =>
-  ready.lesson.answers.parts.flatMap(({ name }) => stepsThatHold(ready, name, ready.lesson.on, value));
+function held(id: ClassRule['id'], { value }: GivenNumber, ready: ReadyLesson): readonly number[] {
+  const among = VERDICTS_FOR[id];
+  if (among === undefined) return [];
+  const is = Math.min(1, value);
+  return ready.lesson.answers.parts.flatMap(({ name }) =>
+    stepsThatHold(ready, name, ready.lesson.on, is, among),
+  );
+}
 
 const ASKED_FOR: ReadonlySet<string> = new Set(['number', 'rule number']);
 

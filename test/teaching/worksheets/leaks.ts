@@ -30,7 +30,13 @@ export function leaksOf(sheet: Sheet, markdown: string): readonly string[] {
     const [, part] = /^parts\[(.*)\]\.held$/s.exec(input) ?? [];
     return sheet.ready.lesson.steps.some(({ asked }) => asked.kind === 'verdict' && asked.part === part);
   });
-  const verdicts = held.map(({ input }) => `${input} is given, and its verdicts are asked for`);
+  const passing = lines.filter(({ input }) =>
+    /^kinds\[.*\]\.arrangements of this kind that pass$/.test(input),
+  );
+  const asksVerdicts = sheet.ready.lesson.steps.some(({ asked }) => asked.kind === 'verdict');
+  const verdicts = [...held, ...(asksVerdicts ? passing : [])].map(
+    ({ input }) => `${input} is given, and its verdicts are asked for`,
+  );
   const values = sheet.ready.keys.flatMap((key, index): readonly string[] => {
     // a count without a unit is written everywhere: the number of a step, of points
     if (key.kind !== 'number' || key.unit === '') return [];

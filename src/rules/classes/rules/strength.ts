@@ -7,7 +7,7 @@ import { shareOf, type Whether } from '../hours-share.ts';
 import { defineGroup, EVERY_CLASS, type Weighed } from '../rule.ts';
 
 /** What has to carry and hold the work: masses, moments, brakes and drives. */
-const STRENGTH: ReadonlySet<CheckId> = new Set<CheckId>([
+export const STRENGTH: ReadonlySet<CheckId> = new Set<CheckId>([
   'payload',
   'tilt-moment',
   'brake-rotary',
