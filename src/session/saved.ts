@@ -59,11 +59,17 @@ export function savedOf(session: Session): Saved {
  */
 export function readSaved(text: string, migrations: readonly Migration[] = MIGRATIONS): SavedReading {
   let data: unknown;
+  let isBeyond = false;
   try {
-    data = JSON.parse(text);
+    data = JSON.parse(text, (_, value: unknown) => {
+      isBeyond ||= typeof value === 'number' && !Number.isFinite(value);
+      return value;
+    });
   } catch {
     return no('it is no JSON');
   }
+  // saved once more it would be no number
+  if (isBeyond) return no('it holds a number that is too large to be one');
   if (!isRecord(data)) return no('it holds no interview');
   const { format } = data;
   if (typeof format !== 'string') return no('it names no format');

@@ -20,9 +20,15 @@ const CORPUS: readonly (readonly [file: string, tries: string])[] = [
   ['catalog/tiny-and-huge.yaml', 'values at both ends of what a number holds'],
   ['session/format-that-steers.yaml', 'a format with an escape sequence, which was printed raw'],
   ['session/values-of-other-kinds.yaml', 'answers whose values are of another kind than their question'],
+  ['session/too-large.json', 'a number beyond all numbers, which is none once it is saved again'],
+  ['session/parts-cut-away.json', 'answers without a part, at a place that is none'],
   ['lesson/empty-steps.yaml', 'a lesson without a step'],
   ['map and table/formulas.csv', 'cells that a spreadsheet would work out'],
   ['map and table/open-quote.csv', 'a quotation mark that is never closed'],
+  [
+    'map and table/parts-that-do-not-fit.xlsx',
+    'a workbook that its reader trips over, which was told in its words',
+  ],
   ['terminal/cut-off.txt', 'sequences and a paste without their ends'],
 ];
 const FOLDER = join('test', 'fuzz', 'corpus');

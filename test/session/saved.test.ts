@@ -96,6 +96,10 @@ describe('a file that is none', () => {
     ['null', 'holds no interview'],
     ['{}', 'names no format'],
     [
+      '{"format": "fivesides-session/1", "catalogs": [], "answers": {"shop": {"years": {"from": "typed", "value": 1e999}}, "parts": []}}',
+      'too large',
+    ],
+    [
       '{"format": "fivesides-session/2"}',
       '"fivesides-session/2", and this version reads fivesides-session/1',
     ],

@@ -13,7 +13,9 @@ export interface WorkbookSheet {
 export async function xlsxSheets(bytes: Buffer): Promise<readonly WorkbookSheet[]> {
   guardWorkbook(bytes);
   const sheets = await readWorkbook(bytes).catch((error: unknown) => {
-    const why = error instanceof Error ? error.message : String(error);
+    // what trips inside the reader is no word for whoever has the file
+    const isSaid = error instanceof Error && error.constructor === Error;
+    const why = isSaid ? error.message : 'its parts do not fit together';
     throw new UnreadableSheet(
       `the workbook cannot be read (${why})`,
       'expected .xlsx: save it once more as one',
