@@ -7,11 +7,13 @@ import {
   OWN_CHECKS,
   SETTING_CHECKS,
   STACK_CHECKS,
+  STACK_CHECKS_ANYWHERE,
   TURN_CHECKS,
   worstOf,
 } from '../judging/judge-family.ts';
 import { type Outcome, passes, worse } from '../judging/outcome.ts';
 import { additionSets, plateChoices } from './additions.ts';
+import { anyStack } from './any-stack.ts';
 import type { Candidate } from './candidates.ts';
 import type { Family } from './family.ts';
 import { bestRange, nearestTo, placesInReach, placesOnTable, type Range } from './place.ts';
@@ -62,10 +64,12 @@ export function setUpBest(world: World, candidate: Candidate, families: readonly
     })),
     tried,
     byVises: asGoodUpToVises(chosen, tried).map((each) => each.setting),
-    unsettled: tried.some(({ unsure, ownPasses }) => unsure || ownPasses === 1),
+    unsettled: tried.some(isUnsettled),
     possible,
   };
 }
+
+const isUnsettled = ({ unsure, ownPasses }: Score): boolean => unsure || ownPasses === 1;
 
 interface Search {
   readonly tried: readonly [Score, ...Score[]];
@@ -103,12 +107,12 @@ interface Stand {
 function search(
   world: World,
   candidate: Candidate,
-  all: readonly InPlay[],
+  judged: readonly InPlay[],
   inPlay: readonly InPlay[],
 ): Search {
   const ways = standsUpright(candidate) ? [false] : [false, true];
   const stands = ways.map((turned) => standOf(world, candidate, inPlay, turned));
-  const worthwhile = stands.some(({ reached }) => canPass(all, reached, world.shop.assume.leastCoverage));
+  const worthwhile = stands.some(({ reached }) => canPass(judged, reached, world.shop.assume.leastCoverage));
   const most = Math.max(
     ...stands.map(({ reached }) => hoursOf(reached.filter(({ fixed }) => passes(fixed)))),
   );
@@ -136,10 +140,19 @@ function search(
           .map((x) => placed(world, candidate, stand, stack, x)),
       )
     : [];
-  return {
-    tried: [first, ...rest, ...toTheEnds],
-    possible: new Set(stands.flatMap(({ reached }) => reached.map(({ family }) => family))),
-  };
+  const all: Search['tried'] = [first, ...rest, ...toTheEnds];
+  const possible = stands.flatMap((stand) =>
+    worthwhile && all.some(isUnsettled) ? onSomeStack(world, candidate, stand) : stand.reached,
+  );
+  return { tried: all, possible: new Set(possible.map(({ family }) => family)) };
+}
+
+/** Which of those that are reached do not fail with all additions and plates that there are. */
+function onSomeStack(world: World, candidate: Candidate, { turned, reached }: Stand): readonly InPlay[] {
+  const ground = anyStack(groundOf(world, candidate, { ...BARE, place: { ...BARE.place, turned } }));
+  return reached.filter(
+    ({ family }) => familyVerdict(world, ground, family, STACK_CHECKS_ANYWHERE) !== 'fails',
+  );
 }
 
 const standsUpright = ({ rotary: { axes, gravity } }: Candidate): boolean =>

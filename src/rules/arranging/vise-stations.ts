@@ -8,6 +8,7 @@ import { turnedRound } from '../sides/extent.ts';
 import { housingEnds } from '../sides/housing.ts';
 import { pointsBack } from '../sides/points-back.ts';
 import { sweptAway, sweptToward, turningRadii } from '../sides/profile.ts';
+import { placesOnTable } from './place.ts';
 
 /** A family on the rotary: in every kind that it may be, and whether it surely is held there. */
 export interface Work {
@@ -131,14 +132,19 @@ export function viseStations(ground: Case, works: readonly Work[]): Interval | n
  */
 export function mostStations(ground: Case): number | null {
   if (onHorizontal(ground)) return null;
-  const free = freeLength(ground, []);
-  if (free === null) return null;
   const { viseWidth, assume } = ground.shop;
   const { tableX, travelX } = ground.machine;
-  const lost = Math.max(0, tableX.high - travelX.high);
-  // on two sides there is one gap more to leave out
-  const length = free.left.high + free.right.high - lost + assume.viseGap;
-  return visesIn(length, viseWidth.low, assume.viseGap);
+  const lost = Math.max(0, (tableX.high - travelX.high) / 2);
+  const { from, to } = placesOnTable(ground, 'x');
+  const freeAt = (x: number): FreeLength | null =>
+    freeLength({ ...ground, place: { ...ground.place, x } }, []);
+  const [left, middle, right] = [freeAt(to), freeAt(0), freeAt(from)];
+  if (left === null || middle === null || right === null) return null;
+  const vises = (length: number): number => visesIn(length, viseWidth.low, assume.viseGap);
+  // either on both sides, with one gap more to leave out, or all on one side with the rotary at the other end of the table
+  const both = middle.left.high + middle.right.high - 2 * lost + assume.viseGap;
+  const onOne = [left.left.high, right.right.high].map((free) => Math.min(free, tableX.high) - lost);
+  return Math.max(...[both, ...onOne].map(vises));
 }
 
 /** Vises side by side on a round faceplate: the corners of their beds may stand over its edge a little. */

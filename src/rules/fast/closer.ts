@@ -5,11 +5,9 @@ import { mostStations } from '../arranging/vise-stations.ts';
 import { CHECKS } from '../checks/index.ts';
 import type { Case, ShopCase } from '../judging/case.ts';
 import type { Check } from '../judging/check.ts';
-import { STACK_CHECKS } from '../judging/judge-family.ts';
 import { freshMemo } from '../judging/memo.ts';
 import { derived, type Value } from '../judging/value.ts';
 import { swapHoursOf, swapsOf } from '../weighing/swaps.ts';
-import { isAllKnown } from './all-known.ts';
 import { unlessBarred } from './barred.ts';
 import { addTo, type FamilyBits, mayPassWithout } from './family-bits.ts';
 import { FAILS, flatJudge, isFlat } from './flat-judge.ts';
@@ -50,46 +48,42 @@ export function closerBy(tables: Tables, world: World, hopesOf: HopesOf): (of: H
     shop,
   );
   const onBuiltIn = lookAt(CHECKS, flats, bits, shop);
-  const isMixKnown = isAllKnown(shop) && isAllKnown(bits.families);
   return ({ candidate, pair, hopes }) => {
     const price = derived({ low: -hopes.price, high: Number.POSITIVE_INFINITY }, 'price', []);
     const fails = pair?.fails.slice() ?? new Uint32Array(bits.words);
     if (pair === null) {
       const ground = groundOf({ shop, memo: freshMemo() }, candidate, BARE, price);
-      const drop = onBuiltIn(oriented(ground), fails, true);
+      const drop = onBuiltIn(oriented(ground), fails);
       return drop === null ? { hopes: hopesOf(candidate, fails) } : { drop };
     }
     const { machine, stand } = pairAt(tables, pair);
     const vises = visesOf(world, candidate);
     const ground = openGround({ ...machineHalf(machine, stand.rotary, shop), stand });
-    const isSettled = isMixKnown && isAllKnown(machine) && isAllKnown(stand.rotary);
-    const drop = onPair([priced(ground, price, vises.swaps)], fails, isSettled);
+    const drop = onPair([priced(ground, price, vises.swaps)], fails);
     return drop === null ? { hopes: hopesOf(candidate, fails, vises) } : { drop };
   };
 }
 
 /**
  * Looks at these checks on all grounds that an arrangement may be, and adds the families that fail on each of them. Gives the
- * check that it cannot pass: one of its own, or the one that costs most hours. While something is open the plain judge takes
- * a family for open that fails for its additions and plates: so does this, unless everything is settled.
+ * check that it cannot pass: one of its own, or the one that costs most hours.
  */
 function lookAt(
   checks: readonly Check[],
   flats: Flats,
   bits: FamilyBits,
   shop: ShopCase,
-): (grounds: readonly Case[], fails: Uint32Array, isSettled: boolean) => Check | null {
+): (grounds: readonly Case[], fails: Uint32Array) => Check | null {
   const own = checks
     .filter(({ about }) => about === 'arrangement')
     .map((check) => ({ check, fails: failsOn(check, flats) }));
   const ofParts = checks
     .filter((check) => check.about === 'part' && isFlat(check))
     .map((check) => ({ check, judge: flatJudge(check, casesFor(check, flats)) }));
-  return (grounds, fails, isSettled) => {
+  return (grounds, fails) => {
     for (const each of own) if (grounds.every(each.fails)) return each.check;
     let costliest: { readonly check: Check; readonly hours: number } | null = null;
     for (const { check, judge } of ofParts) {
-      if (!isSettled && STACK_CHECKS.includes(check)) continue;
       const found = unlessBarred(() => grounds.map((ground) => judge(ground).slice()));
       const failing = new Uint32Array(bits.words);
       flats.kindsOf.forEach((kinds, family) => {

@@ -1,11 +1,8 @@
-import type { Interval } from '../../quantities/interval.ts';
-import { additionSets } from '../arranging/additions.ts';
+import { anyAdditions, anyPlateMass, anyThickness } from '../arranging/any-stack.ts';
 import type { Stand } from '../arranging/candidates.ts';
-import { THICKEST } from '../arranging/risers.ts';
-import { BARE, heightenedBy, plateMass, raisedBy } from '../arranging/setting.ts';
 import type { Case, MachineCase, PartCase, PlaceCase, RotaryCase, ShopCase } from '../judging/case.ts';
 import { freshMemo, idOf, type Keys, type Memo } from '../judging/memo.ts';
-import { derived, known, type Value } from '../judging/value.ts';
+import type { Value } from '../judging/value.ts';
 import { barred, refuse } from './barred.ts';
 
 /** What a check may be asked about without the other half: `barred` halves may not be read. */
@@ -28,7 +25,6 @@ export function openGround(half: Half): Case {
   const { shop, stand, machine, turned } = half;
   const hasStand = stand !== 'barred';
   const hasMachine = machine !== 'barred';
-  const thickest = Math.max(THICKEST, shop.assume.plateThickness);
   let memo: Memo | null = null;
   return {
     keys: keysOf(hasStand, hasMachine, turned),
@@ -45,10 +41,9 @@ export function openGround(half: Half): Case {
     part: null,
     orientation: [],
     withParts: new Map(),
-    raised: hasMachine ? ranging(raisedOn(machine).raised, 'clearance.raised') : barred<Value>(),
-    heightened: hasMachine ? ranging(raisedOn(machine).heightened, 'clearance.height') : barred<Value>(),
-    plateThickness: ranging({ low: 0, high: thickest }, 'plates.thickness'),
-    plateMass: hasStand ? platesOn(stand, thickest) : barred<Value>(),
+    ...(hasMachine ? anyAdditions(machine) : { raised: barred<Value>(), heightened: barred<Value>() }),
+    plateThickness: anyThickness(shop),
+    plateMass: hasStand ? anyPlateMass(stand, shop) : barred<Value>(),
     place: barred<PlaceCase>(turned === 'barred' ? {} : { turned }),
     price: barred<Value>(),
     swaps: barred<Value>(),
@@ -81,21 +76,6 @@ const machineOfKind = ({ horizontal }: Half): MachineCase =>
     builtIn: false,
     row: barred<MachineCase['row']>({ spindle: horizontal ? 'horizontal' : 'vertical', builtIn: null }),
   });
-
-function raisedOn(machine: MachineCase): { readonly raised: Interval; readonly heightened: Interval } {
-  const sets = additionSets({ machine }).map((additions) => ({ ...BARE, additions }));
-  return { raised: spanOf(sets.map(raisedBy)), heightened: spanOf(sets.map(heightenedBy)) };
-}
-
-const spanOf = (all: readonly number[]): Interval => ({ low: Math.min(...all), high: Math.max(...all) });
-
-function platesOn(stand: Stand, thickest: number): Value {
-  const most = plateMass(stand, thickest);
-  return derived({ low: 0, high: most.high }, 'plates.mass', [most]);
-}
-
-const ranging = (range: Interval, path: string): Value =>
-  range.low === range.high ? known(range.low, path) : derived(range, path, []);
 
 /** The same with a part on it, made once. What may not be read of the ground may not be read of this either. */
 export function openWithPart(ground: Case, part: PartCase): Case {

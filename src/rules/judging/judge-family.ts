@@ -47,6 +47,8 @@ export const SETTING_CHECKS = aboutParts.filter(dependsOnSetting);
 const aboutStack = (check: Check): boolean =>
   ROOMS.get(check)?.some((room) => room === 'additions' || room === 'plates') ?? false;
 export const STACK_CHECKS = SETTING_CHECKS.filter(aboutStack);
+/** Of those about the stack, the ones that no place on the table changes. */
+export const STACK_CHECKS_ANYWHERE = STACK_CHECKS.filter((check) => !ROOMS.get(check)?.includes('place'));
 export const TURN_CHECKS = SETTING_CHECKS.filter((check) => !aboutStack(check));
 export const PART_CHECKS = [...FIXED_CHECKS, ...SETTING_CHECKS];
 /** Checks of the arrangement itself, but for those that wait for its setting. */
