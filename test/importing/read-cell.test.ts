@@ -58,6 +58,11 @@ describe('nothing is invented', () => {
     expect(read('name', "'t Nest")).toBe("'t Nest");
   });
 
+  test('a maker that no catalog file takes', () => {
+    expect(read('maker', 'x'.repeat(121))).toContain('has 121 characters');
+    expect(read('maker', 'x'.repeat(120))).toBe('x'.repeat(120));
+  });
+
   test('a formula and its error', () => {
     expect(read('swing', '=B2*2', { unit: 'mm' })).toMatch(/is a formula/);
     expect(read('swing', '#REF!', { unit: 'mm' })).toMatch(/error of a formula/);

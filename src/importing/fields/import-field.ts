@@ -12,7 +12,7 @@ export type CellForm =
   | { readonly form: 'quantities'; readonly of: QuantityKind }
   /** words of the trade, and what each is in a catalog */
   | { readonly form: 'choice'; readonly meanings: Readonly<Record<string, readonly string[]>> }
-  | { readonly form: 'text'; readonly orNone?: boolean }
+  | { readonly form: 'text'; readonly orNone?: boolean; readonly longest?: number }
   | { readonly form: 'flag' }
   /** standard, a price, or not offered */
   | { readonly form: 'feature' }
@@ -46,7 +46,8 @@ export const naming = (row: 'rotary' | 'machine'): readonly ImportField[] => [
   },
   {
     path: 'maker',
-    cell: { form: 'text' },
+    // as the source of a catalog file takes it
+    cell: { form: 'text', longest: 120 },
     words: ['maker', 'manufacturer', 'make', 'brand', 'builder', 'supplier'],
   },
 ];

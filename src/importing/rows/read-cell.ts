@@ -61,6 +61,8 @@ export function readCell(written: string, { cell }: ImportField, context: CellCo
     case 'choice':
       return readChoice(text, cell.meanings);
     case 'text':
+      if (cell.longest !== undefined && text.length > cell.longest)
+        return fault(`${quoted(text)} has ${text.length} characters`, `expected at most ${cell.longest}`);
       return given(cell.orNone === true && isNone(text) ? 'none' : text);
     case 'flag':
       return readFlag(text);
