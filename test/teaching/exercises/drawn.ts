@@ -22,6 +22,7 @@ import { prepareLesson } from '../../../src/teaching/lessons/step-key.ts';
 import { classGround } from '../../../src/teaching/rules/rule-ground.ts';
 import { demoCatalog } from '../../catalog-demo/demo.ts';
 import { leaksIn, type Papers, papersOf, ungainlyIn, unsolvedIn } from '../worksheets/papers.ts';
+import { expectOddAnswersHandled } from './odd-answers.ts';
 import { type Found, note, wasSound } from './run-log.ts';
 
 const catalog = demoCatalog();
@@ -214,6 +215,7 @@ function expectSolvable({ lesson, catalog: rows, given }: Exercise): void {
   let run = LESSON_START;
   for (const [index, key] of ready.keys.entries()) {
     expect(lesson.steps[index]?.ask).not.toMatch(/undefined|NaN/);
+    expectOddAnswersHandled(ready, run, key);
     const text = key.kind === 'choice' ? key.value : String(Number(key.value.toPrecision(6)));
     run = runLesson(ready, run, { type: 'predict', text, units: 'mm' });
     expect(run.feedback).toEqual({ kind: 'right', points: FULL_POINTS });
