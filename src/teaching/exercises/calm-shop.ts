@@ -1,6 +1,7 @@
 import { MATERIALS } from '../../mechanics/forces/materials.ts';
 import { type Answers, MEASURES, type Part } from '../../questions/answers.ts';
 import { BLANK_MEANS } from '../../questions/lifting/means.ts';
+import { NOT_SURE } from '../../questions/ranges.ts';
 import type { Candidate } from '../../rules/arranging/candidates.ts';
 import type { MachineCase, RotaryCase } from '../../rules/judging/case.ts';
 import { merged } from '../examples/merged.ts';
@@ -152,7 +153,7 @@ function calmPart(rotary: RotaryCase, draw: Seeded, { by, load = 0.4, tall: tall
   const wide = round ? diameter : Math.min(size[0], size[1]);
   const holdingHeight =
     tallness !== undefined
-      ? Math.round((room * tallness) / 5) * 5
+      ? Math.min(Math.round((room * tallness) / 5) * 5, NOT_SURE['parts.holding.height'].high)
       : collet
         ? Math.ceil(diameter * 0.5)
         : level
