@@ -3,11 +3,11 @@ import { CHECK_WORDS } from '../../report/wording/checks.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
 import { judgedAlone } from '../../rules/standing.ts';
 import { checkSteps } from './check-steps.ts';
-import type { MadeExercise } from './exercise.ts';
+import { type MadeExercise, noneFound } from './exercise.ts';
 import { exerciseOf } from './exercise-of.ts';
 import { type FoundCase, findCase } from './find-case.ts';
 import { type CheckProbe, probedCheck } from './probe-check.ts';
-import type { Level, Side } from './recipe.ts';
+import { type Level, type Side, sidesDrawn } from './recipe.ts';
 import { RECIPES } from './recipes.ts';
 import { type Seeded, seededBy } from './seeded.ts';
 
@@ -24,10 +24,8 @@ const DRAWS = 3;
 /** An exercise in which a check decides whether an arrangement passes. */
 export function checkExercise(check: CheckId, { seed, level, catalog }: Drawn): MadeExercise {
   const draw = seededBy(seed, check, `level ${level}`);
-  // half of all seeds hold, and half fail
-  const first: Side = draw.whole(0, 1) === 0 ? 'yes' : 'no';
-  const sides: readonly Side[] =
-    RECIPES[check].neverNo === true ? ['yes'] : [first, first === 'yes' ? 'no' : 'yes'];
+  const drawn = sidesDrawn(draw);
+  const sides: readonly Side[] = RECIPES[check].neverNo === true ? ['yes'] : drawn;
   const { name, title, sentence } = CHECK_WORDS[check];
   for (const side of sides) {
     for (let turn = 0; turn < DRAWS; turn += 1) {
@@ -43,10 +41,7 @@ export function checkExercise(check: CheckId, { seed, level, catalog }: Drawn): 
       if (exercise !== null) return { ok: true, exercise };
     }
   }
-  return {
-    ok: false,
-    why: `no machine and rotary of the catalog was found with which the check ${check} (${title}) alone decides at level ${level}: another seed or level may find one, and a catalog with more rows does`,
-  };
+  return noneFound(`with which the check ${check} (${title}) alone decides`, level);
 }
 
 /** A case in which a check alone decides; null: none was found. */

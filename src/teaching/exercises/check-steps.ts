@@ -5,8 +5,7 @@ import type { WorkedCheck } from '../examples/worked-check.ts';
 import type { LessonStep } from '../lessons/lesson.ts';
 import { CHECK_LESSONS } from '../words/check-lessons.ts';
 import { wayHints } from './way-hints.ts';
-
-const TOLERANCE = 1;
+import { TOLERANCE } from './way-step.ts';
 
 /** What a step asks of a check, of a part or (null) of the arrangement. */
 export interface Subject {

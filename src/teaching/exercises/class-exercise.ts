@@ -10,22 +10,20 @@ import { workedRule } from '../rules/worked-rule.ts';
 import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
 import type { Drawn } from './check-exercise.ts';
 import { CLASS_RECIPES } from './class-recipes.ts';
-import type { MadeExercise } from './exercise.ts';
+import { type MadeExercise, noneFound } from './exercise.ts';
 import { exerciseOn } from './exercise-of.ts';
-import { type FoundCase, findCase } from './find-case.ts';
+import { type CaseAcross, findAcross } from './find-across.ts';
 import { probedRule, type RuleProbe } from './probe-rule.ts';
-import type { Side } from './recipe.ts';
+import { type Side, sidesDrawn } from './recipe.ts';
 import { ruleSteps } from './rule-steps.ts';
 import { type Seeded, seededBy } from './seeded.ts';
-import { acrossFrom } from './walk.ts';
 
 /** An exercise in which a rule of the class decides what is found of a kind of rotary, or what is said of it. */
 export function classExercise(id: ClassRuleId, { seed, level, catalog }: Drawn): MadeExercise {
   const draw = seededBy(seed, id, `level ${level}`);
-  const first: Side = draw.whole(0, 1) === 0 ? 'yes' : 'no';
   const rule = classRule(id);
   const { title } = CLASS_RULE_LESSONS[id];
-  for (const side of [first, first === 'yes' ? 'no' : 'yes'] as const) {
+  for (const side of sidesDrawn(draw)) {
     const found = foundRule(id, { side, level, catalog, draw });
     if (found === null) continue;
     const { probe, answers, catalog: rows, across } = found;
@@ -44,14 +42,8 @@ export function classExercise(id: ClassRuleId, { seed, level, catalog }: Drawn):
     });
     return { ok: true, exercise };
   }
-  return {
-    ok: false,
-    why: `no machine and rotary of the catalog was found with which the rule ${id} (${title}) decides at level ${level}: another seed or level may find one, and a catalog with more rows does`,
-  };
+  return noneFound(`with which the rule ${id} (${title}) decides`, level);
 }
-
-/** So often another arrangement is drawn where no number moves the rule over its line. */
-const DRAWS = 3;
 
 /** A case in which a rule decides; where only what it says hangs on it, with answers on which it says the opposite. */
 function foundRule(
@@ -62,7 +54,7 @@ function foundRule(
     catalog,
     draw,
   }: Pick<Drawn, 'level' | 'catalog'> & { readonly side: Side; readonly draw: Seeded },
-): (FoundCase<RuleProbe> & { readonly across: Answers | null }) | null {
+): CaseAcross<RuleProbe> | null {
   const rule = classRule(id);
   const recipe = CLASS_RECIPES[id];
   const probe = (answers: Answers, rows: Catalog): RuleProbe | null => {
@@ -70,12 +62,5 @@ function foundRule(
     const about = recipe.ofClass?.(drawn, side) ?? drawn;
     return probedRule(rule, about, { answers, rows }, recipe);
   };
-  for (let turn = 0; turn < DRAWS; turn += 1) {
-    const found = findCase(catalog, { recipe, side, level, probe }, draw);
-    if (found === null) return null;
-    if (found.probe.what === 'finding' || recipe.moves.length === 0) return { ...found, across: null };
-    const across = acrossFrom(recipe.moves, found, found.catalog, (answers) => probe(answers, found.catalog));
-    if (across !== null) return { ...found, across };
-  }
-  return null;
+  return findAcross(catalog, { recipe, side, level, probe }, draw, ({ what }) => what === 'finding');
 }

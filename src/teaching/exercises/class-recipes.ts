@@ -1,11 +1,9 @@
 import type { Candidate } from '../../rules/arranging/candidates.ts';
 import type { ClassRuleId } from '../../rules/classes/rule-ids.ts';
+import { added, CALM, oneAxis, part, STACKED, STACKED_HIGH, twoAxes } from './bases.ts';
 import type { Base } from './recipe.ts';
-import { momentBeforePayload, STACKED, STACKED_HIGH } from './recipes.ts';
+import { momentBeforePayload } from './recipes.ts';
 import type { RuleRecipe } from './rule-recipe.ts';
-
-const CALM: readonly Base[] = [{}];
-const part = (change: NonNullable<Base['part']>): Base => ({ part: change });
 
 const AROUND = { approaches: ['around'], depthTop: 0 } as const;
 const FIVE_SIDES = { approaches: ['top', 'sides'], depthTop: 5 } as const;
@@ -18,9 +16,6 @@ const HARD_CUT = {
 } as const;
 const quantity = (each: number) => ({ yearly: { quantity: each } });
 
-const oneAxis = ({ rotary }: Candidate): boolean => rotary.axes === 1;
-const twoAxes = ({ rotary }: Candidate): boolean => rotary.axes === 2;
-const added = ({ machine }: Candidate): boolean => !machine.builtIn;
 const ofClass =
   (...classes: readonly string[]) =>
   ({ rotary }: Candidate): boolean =>

@@ -47,3 +47,9 @@ export interface Exercise {
 export type MadeExercise =
   | { readonly ok: true; readonly exercise: Exercise }
   | { readonly ok: false; readonly why: string };
+
+/** Where the catalog has nothing for it. Example of `what`: 'for a whole case'. */
+export const noneFound = (what: string, level: Level): MadeExercise => ({
+  ok: false,
+  why: `no machine and rotary of the catalog was found ${what} at level ${level}: another seed or level may find one, and a catalog with more rows does`,
+});

@@ -5,7 +5,8 @@ import type { Loose } from '../../rules/checks/example.ts';
 import type { Need } from '../../rules/decision.ts';
 import type { FeatureId } from '../../rules/features/ids.ts';
 import { merged } from '../examples/merged.ts';
-import type { Base, Recipe } from './recipe.ts';
+import { added, CALM, MOVING, part, twoAxes } from './bases.ts';
+import type { Recipe } from './recipe.ts';
 
 /** Answers and rows. */
 export interface Shop {
@@ -22,19 +23,10 @@ export interface FeatureRecipe extends Recipe {
   readonly otherwise?: (shop: Shop) => Shop;
 }
 
-const CALM: readonly Base[] = [{}];
-const part = (change: NonNullable<Base['part']>): Base => ({ part: change });
-const MOVING = {
-  motion: 'simultaneous',
-  contourCut: { diameter: 12, teeth: 3, ap: 2, ae: 2, fz: 0.05 },
-} as const;
-
 const required = { yes: ['required'], by: 'line', eitherSide: true } as const;
 const paying = { yes: ['pays for itself'], by: 'price', eitherSide: true, line: 'number' } as const;
 const thing = { ...required, moves: [], line: 'yes or no' } as const;
 
-const twoAxes = ({ rotary }: Candidate): boolean => rotary.axes === 2;
-const added = ({ machine }: Candidate): boolean => !machine.builtIn;
 const priced =
   (feature: Feature) =>
   ({ machine }: Candidate): boolean =>

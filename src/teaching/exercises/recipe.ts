@@ -2,6 +2,7 @@ import type { Answers, Part } from '../../questions/answers.ts';
 import type { Candidate } from '../../rules/arranging/candidates.ts';
 import type { Loose } from '../../rules/checks/example.ts';
 import type { DrawnKey } from './drawn-answers.ts';
+import type { Seeded } from './seeded.ts';
 
 /** On which side of its line a rule stands: yes where a check holds. */
 export type Side = 'yes' | 'no';
@@ -53,6 +54,11 @@ export const BANDS: Readonly<Record<Level, readonly [least: number, most: number
   2: [0.1, 0.25],
   3: [0.01, 0.05],
 };
+
+/** Half of all seeds stand on either side of the line; the other is tried where there is none on that. */
+export function sidesDrawn(draw: Seeded): readonly [Side, Side] {
+  return draw.whole(0, 1) === 0 ? ['yes', 'no'] : ['no', 'yes'];
+}
 
 /** Whether there is a near on that side of the line. */
 export const lineOf = ({ line, onNo }: Recipe, side: Side): Recipe['line'] =>

@@ -2,22 +2,9 @@ import type { Feature } from '../../catalog/catalog.ts';
 import type { Candidate } from '../../rules/arranging/candidates.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
 import type { RotaryCase } from '../../rules/judging/case.ts';
+import { added, CALM, MOVING, oneAxis, part, STACKED, STACKED_HIGH, twoAxes } from './bases.ts';
 import type { Base, Recipe, Side } from './recipe.ts';
 
-const CALM: readonly Base[] = [{}];
-const part = (change: NonNullable<Base['part']>): Base => ({ part: change });
-const MOVING = {
-  motion: 'simultaneous',
-  contourCut: { diameter: 12, teeth: 3, ap: 2, ae: 2, fz: 0.05 },
-} as const;
-/** A fixture so tall that little room is left, */
-export const STACKED: readonly Base[] = [0.6, 0.7, 0.75].map((tall) => ({ tall, load: 0.45 }));
-/** and one still taller, under a small part. */
-export const STACKED_HIGH: readonly Base[] = [0.72, 0.76, 0.8, 0.84].map((tall) => ({
-  tall,
-  load: 0.45,
-  part: { shape: 'block', size: [40, 30, 20], stands: 'unknown', holding: { diameter: 60 } },
-}));
 /** Vises that are wanted beside the rotary, more than find room: it has to come off. */
 const SWITCHING: readonly Base[] = [{ work: { visesWanted: 6, switchesPerWeek: 4 } }];
 /** Fast with a wide cutter: power before force. Slow: torque before power. */
@@ -28,8 +15,6 @@ const SLOW_CUT = {
 } as const;
 const DRILL = { material: 'steel-alloy', drill: { diameter: 12, feed: 0.2, offset: 5 } } as const;
 
-const oneAxis = ({ rotary }: Candidate): boolean => rotary.axes === 1;
-const twoAxes = ({ rotary }: Candidate): boolean => rotary.axes === 2;
 const indexer = ({ rotary }: Candidate): boolean => rotary.class === 'collet-indexer';
 /** The payload, carried by a stack as high as goes round, is more than so many times the moment that the tilt axis carries. */
 export const momentBeforePayload = (rotary: RotaryCase, times: number): boolean =>
@@ -45,7 +30,6 @@ const offered =
     (machine.row.features[feature] !== undefined) === (side === 'yes');
 /** All axes can move in the cut. */
 const moves = ({ machine }: Candidate): boolean => machine.row.features.toolCenterPoint !== undefined;
-const added = ({ machine }: Candidate): boolean => !machine.builtIn;
 
 /** How each check is brought to decide. A new id does not compile without. */
 export const RECIPES: Readonly<Record<CheckId, Recipe>> = {

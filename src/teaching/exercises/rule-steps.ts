@@ -8,9 +8,7 @@ import type { WorkedWay } from '../examples/worked-check.ts';
 import type { Asked, LessonStep } from '../lessons/lesson.ts';
 import { SIDE_WORDS, SPEAKS_SIGNS } from '../topics/rule-topic.ts';
 import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
-import { wayHints } from './way-hints.ts';
-
-const TOLERANCE = 1;
+import { TOLERANCE, wayStep } from './way-step.ts';
 
 /** A rule about a kind, as it stands in a case. */
 export interface RuleSubject {
@@ -28,9 +26,6 @@ export const ruleSteps = (subject: RuleSubject): readonly LessonStep[] => [
   findingStep(subject),
 ];
 
-const inUnit = (unit: string): string =>
-  unit === '' || unit === 'money' ? '' : unit === 'share' ? ', as a share of one' : `, in ${unit}`;
-
 /** Number and line, as far as they are not given. */
 function numberSteps({ rule, class: ofClass, way }: RuleSubject): readonly LessonStep[] {
   if (way === null) return [];
@@ -39,16 +34,8 @@ function numberSteps({ rule, class: ofClass, way }: RuleSubject): readonly Lesso
   return (['N', 'L'] as const).flatMap((gives): readonly LessonStep[] => {
     if (!formula.steps.some((each) => each.gives === gives)) return [];
     const words = sentenceCase(gives === 'N' ? lesson.number : lesson.limit);
-    return [
-      {
-        ask: `${words}: how much is that${inUnit(formula.unit)}?`,
-        asked: { kind: 'rule number', rule, class: ofClass, gives },
-        on: null,
-        tolerance: TOLERANCE,
-        hints: wayHints(formula, gives),
-        why: lesson.plain,
-      },
-    ];
+    const asked = { kind: 'rule number', rule, class: ofClass, gives } as const;
+    return [wayStep({ words, unit: formula.unit, asked, formula, gives, why: lesson.plain })];
   });
 }
 

@@ -6,11 +6,12 @@ import { workedOutcome } from '../examples/worked-check.ts';
 import type { LessonStep } from '../lessons/lesson.ts';
 import { type Drawn, foundCheck } from './check-exercise.ts';
 import { numberSteps, type Subject, verdictStep } from './check-steps.ts';
-import type { MadeExercise } from './exercise.ts';
+import { type MadeExercise, noneFound } from './exercise.ts';
 import { exerciseOf } from './exercise-of.ts';
 import type { CheckProbe } from './probe-check.ts';
-import type { Side } from './recipe.ts';
+import { sidesDrawn } from './recipe.ts';
 import { seededBy } from './seeded.ts';
+import { TOLERANCE } from './way-step.ts';
 
 export const WHOLE_CASE = 'whole-case';
 
@@ -25,7 +26,7 @@ const ON_THE_WAY: readonly CheckId[] = ['swing', 'payload', 'reach-high', 'tilt-
  */
 export function wholeCaseExercise({ seed, level, catalog }: Drawn): MadeExercise {
   const draw = seededBy(seed, WHOLE_CASE, `level ${level}`);
-  const side: Side = draw.whole(0, 1) === 0 ? 'yes' : 'no';
+  const [side] = sidesDrawn(draw);
   for (const check of draw.shuffled(DECIDING)) {
     const found = foundCheck(check, { side, level, catalog, draw });
     if (found === null) continue;
@@ -37,10 +38,7 @@ export function wholeCaseExercise({ seed, level, catalog }: Drawn): MadeExercise
     }));
     if (exercise !== null) return { ok: true, exercise };
   }
-  return {
-    ok: false,
-    why: `no machine and rotary of the catalog was found for a whole case at level ${level}: another seed or level may find one, and a catalog with more rows does`,
-  };
+  return noneFound('for a whole case', level);
 }
 
 function wholeCaseSteps(
@@ -68,7 +66,7 @@ const coverageStep = (check: CheckId): LessonStep => ({
   ask: 'Which share of the five-axis hours does this arrangement hold? The part is all of them: 1 where it can be made, 0 where it cannot.',
   asked: { kind: 'measure', measure: 'coverage' },
   on: null,
-  tolerance: 1,
+  tolerance: TOLERANCE,
   hints: ['A part is held where every check of it holds, with a measure or without.'],
   why: `Everything hangs on one check here: ${CHECK_WORDS[check].title}. One that fails is enough to lose the part.`,
 });
@@ -80,7 +78,7 @@ const classStep = (
   ask: `Of this kind (${CLASS_WORDS[ofClass].title}) the catalog has ${name === null ? 'the table of this machine' : `the ${name}`} alone. What is found of the kind for this work?`,
   asked: { kind: 'class', class: ofClass },
   on: null,
-  tolerance: 1,
+  tolerance: TOLERANCE,
   hints: [
     'A kind is ruled out where its sides, its tilt, its size, its payload or its price can never do. It suits where an arrangement of it passes and nothing weighty speaks against it; else it is possible.',
   ],
