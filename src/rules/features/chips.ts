@@ -30,7 +30,8 @@ function holeDepth({ covered, partOf }: FeatureGround): {
   };
 }
 
-const TOUGH: ReadonlySet<Part['material']> = new Set<Part['material']>(['titanium', 'nickel-alloy']);
+/** Materials that heat a drill more than they let go. */
+export const TOUGH: ReadonlySet<Part['material']> = new Set<Part['material']>(['titanium', 'nickel-alloy']);
 
 const DRILL = { feed: 0.1, offset: 20 } as const;
 

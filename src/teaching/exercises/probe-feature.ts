@@ -29,13 +29,7 @@ export function probedFeature(
   if (need?.sure !== true) return null;
   const way = workedFeature(featureGround(judged, answers, shop), need);
   const [number, limit] = by === 'line' ? ['N', 'L'] : ['P', 'W'];
-  const at = (name = ''): number => {
-    try {
-      return way === null ? Number.NaN : wayTo(way, name).worked.need;
-    } catch {
-      return Number.NaN;
-    }
-  };
+  const at = (name = ''): number => (way === null ? null : wayTo(way, name))?.worked.need ?? Number.NaN;
   return {
     need,
     way,

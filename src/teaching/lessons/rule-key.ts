@@ -1,4 +1,4 @@
-import { CLASS_RULES } from '../../rules/classes/index.ts';
+import { CLASS_RULES, classRule } from '../../rules/classes/index.ts';
 import { argumentsOf } from '../../rules/classes/speak.ts';
 import type { ArgumentSide } from '../../rules/decision.ts';
 import type { FeatureId } from '../../rules/features/ids.ts';
@@ -6,7 +6,7 @@ import { featureGround, featuresOf } from '../../rules/weighing/features.ts';
 import type { Judged } from '../../rules/weighing/judged.ts';
 import type { WorkedWay } from '../examples/worked-check.ts';
 import { ruleGround } from '../rules/rule-ground.ts';
-import { namesIn, wayTo } from '../rules/stretch.ts';
+import { wayTo } from '../rules/stretch.ts';
 import { workedFeature } from '../rules/worked-feature.ts';
 import { workedRule } from '../rules/worked-rule.ts';
 import type { Asked } from './lesson.ts';
@@ -22,9 +22,8 @@ type RuleAsked = Extract<Asked, { rule: unknown }>;
 
 /** What a rule says of a kind, or a number on its way; or why that cannot be worked out. */
 export function ruleKey(asked: RuleAsked, { lesson, standing, decision }: DecidedLesson): StepKey | string {
-  const rule = CLASS_RULES.find(({ id }) => id === asked.rule);
-  if (rule === undefined || !rule.about.includes(asked.class))
-    return `the rule ${asked.rule} is not about ${asked.class}`;
+  const rule = classRule(asked.rule);
+  if (!rule.about.includes(asked.class)) return `the rule ${asked.rule} is not about ${asked.class}`;
   const ground = ruleGround(asked.class, lesson.answers, standing, decision);
   const worked = workedRule(rule, ground);
   if (asked.kind === 'rule number')
@@ -56,7 +55,8 @@ export function featureWay(
 
 /** A number on a way, with what leads to it. */
 function numberKey(way: WorkedWay, gives: string): StepKey | string {
-  if (!namesIn(way.formula).includes(gives)) return `nothing on the way is called ${gives}`;
   const worked = wayTo(way, gives);
-  return { kind: 'number', value: worked.worked.need, unit: worked.formula.unit, worked };
+  return worked === null
+    ? `nothing on the way is called ${gives}`
+    : { kind: 'number', value: worked.worked.need, unit: worked.formula.unit, worked };
 }

@@ -1,7 +1,7 @@
 import type { Input } from '../../rules/judging/term.ts';
 import type { FormulaSource } from '../formula/formula-source.ts';
 import type { FormulaStep } from '../formula/printed-formula.ts';
-import { tokensOf } from '../formula/tokens.ts';
+import { usedFor } from '../formula/used-for.ts';
 import { tiltingIn } from './tilting.ts';
 
 /** A stretch of the way that several checks share: what it is given, and its steps. */
@@ -14,8 +14,9 @@ export interface Piece {
 export function source(pieces: readonly Piece[], need: string, have: string): FormulaSource {
   const all = new Map(pieces.flatMap(({ steps }) => steps).map((each) => [each.gives, each] as const));
   const given = Object.assign({}, ...pieces.map((each) => each.given)) as Piece['given'];
-  const used = usedFor([need, have], all);
-  const steps = [...all.values()].filter(({ gives }) => used.has(gives));
+  const whole = [...all.values()];
+  const used = usedFor({ steps: whole, definitions: [] }, [need, have]);
+  const steps = whole.filter(({ gives }) => used.has(gives));
   return {
     given: Object.fromEntries(Object.entries(given).filter(([name]) => used.has(name) && !all.has(name))),
     definitions: tiltingIn(steps.map(({ formula }) => formula)),
@@ -23,18 +24,6 @@ export function source(pieces: readonly Piece[], need: string, have: string): Fo
     need,
     have,
   };
-}
-
-/** The names that some names hang on, with themselves. */
-function usedFor(names: readonly string[], steps: ReadonlyMap<string, FormulaStep>): ReadonlySet<string> {
-  const used = new Set<string>();
-  const visit = (name: string): void => {
-    if (used.has(name)) return;
-    used.add(name);
-    for (const { kind, text } of tokensOf(steps.get(name)?.formula ?? '')) if (kind === 'name') visit(text);
-  };
-  for (const name of names) visit(name);
-  return used;
 }
 
 /** Numbers that are given as they are. */

@@ -2,6 +2,7 @@ import { classRule } from '../../rules/classes/index.ts';
 import type { Speaks } from '../../rules/classes/rule.ts';
 import type { ClassRuleId } from '../../rules/classes/rule-ids.ts';
 import type { Need } from '../../rules/decision.ts';
+import { TOUGH } from '../../rules/features/chips.ts';
 import type { FeatureId } from '../../rules/features/ids.ts';
 import type { FeatureGround } from '../../rules/features/rule.ts';
 import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
@@ -34,8 +35,6 @@ export function ruleChoices(id: ClassRuleId): Choices {
   const words = CLASS_RULE_LESSONS[id].title;
   return { cases: [{ rule: `N ${SPEAKS_IN_FORMULAS[when]} L`, words, comesTo: side }], otherwise: 'nothing' };
 }
-
-const TOUGH: ReadonlySet<string> = new Set(['titanium', 'nickel-alloy']);
 
 /** How much a feature is needed where its number lies on the near side of its line. */
 function under(id: FeatureId, { rotary, covered, partOf }: FeatureGround): Need {

@@ -2,43 +2,36 @@ import type { ClassRule } from '../../rules/classes/rule.ts';
 import type { ClassRuleId } from '../../rules/classes/rule-ids.ts';
 import type { RotaryCase } from '../../rules/judging/case.ts';
 import type { Value } from '../../rules/judging/value.ts';
-import { step } from '../formula/formula-source.ts';
 import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
 import { neededWay, type SizesOf, shareWanted, shareWay } from './needed-way.ts';
 import type { RuleGround } from './rule-ground.ts';
+import { plainLine, type RuleWay } from './rule-way.ts';
 import { SHOP_WAYS } from './shop-ways.ts';
 import { circles, masses, momentCarried, moments, offered, tilts } from './sizes.ts';
-import { given, joined, numbers, type Stretch } from './stretch.ts';
-
-/** How a rule comes to its number N and its line L; null: there is no way on paper. */
-export type RuleWay = (of: RuleGround, rule: ClassRule) => Stretch | null;
-
-/** The line as the rule has it: an assumption, an answer, or a count. */
-const plainLine = (of: RuleGround, rule: ClassRule): Stretch =>
-  numbers(given('L', rule.unit, CLASS_RULE_LESSONS[rule.id].limit, rule.limit(of)));
+import { joined, line, type Stretch } from './stretch.ts';
 
 /** A share of the hours: which families count is what the rule says of them. */
 const shareOfHours =
-  (line: 'plain' | 'nearly all'): RuleWay =>
+  (limit: 'plain' | 'nearly all'): RuleWay =>
   (of, rule) => {
     const parts = rule.number(of)?.parts;
     if (parts === undefined) return null;
     const { share, number: words } = CLASS_RULE_LESSONS[rule.id];
     return joined(
       shareWay(of, ({ name }) => parts.includes(name) === (share === 'named'), words),
-      line === 'plain' ? plainLine(of, rule) : shareWanted(of, 'nearly all', 'L'),
+      limit === 'plain' ? plainLine(of, rule) : shareWanted(of, 'nearly all', 'L'),
     );
   };
 
 interface Capacity {
   readonly sizes: SizesOf;
   /** the line, as L */
-  readonly line: (of: RuleGround, rule: ClassRule) => Stretch;
+  readonly limit: (of: RuleGround, rule: ClassRule) => Stretch;
 }
 
 /** The most that any rotary of the class offers. */
 const most =
-  (read: (table: RotaryCase) => Value): Capacity['line'] =>
+  (read: (table: RotaryCase) => Value): Capacity['limit'] =>
   (of, rule) =>
     offered(of, read, {
       gives: 'L',
@@ -47,14 +40,14 @@ const most =
       which: 'max',
     });
 
-const SWING: Capacity = { sizes: circles, line: most(({ swing }) => swing) };
-const TILT: Capacity = { sizes: tilts, line: most(({ tiltGreatest }) => tiltGreatest) };
-const MASS: Capacity = { sizes: masses, line: most(({ payloadTilted }) => payloadTilted) };
-const MOMENT: Capacity = { sizes: moments, line: momentCarried };
+const SWING: Capacity = { sizes: circles, limit: most(({ swing }) => swing) };
+const TILT: Capacity = { sizes: tilts, limit: most(({ tiltGreatest }) => tiltGreatest) };
+const MASS: Capacity = { sizes: masses, limit: most(({ payloadTilted }) => payloadTilted) };
+const MOMENT: Capacity = { sizes: moments, limit: momentCarried };
 
 /** What a share of the hours asks for, against what the class offers. */
 const asked =
-  ({ sizes, line }: Capacity, which: 'least' | 'nearly all'): RuleWay =>
+  ({ sizes, limit }: Capacity, which: 'least' | 'nearly all'): RuleWay =>
   (of, rule) =>
     of.families.length === 0
       ? null
@@ -67,7 +60,7 @@ const asked =
             words: CLASS_RULE_LESSONS[rule.id].number,
             wanted: 'w',
           }),
-          line(of, rule),
+          limit(of, rule),
         );
 
 const oversized: RuleWay = (of, rule) =>
@@ -88,7 +81,7 @@ const oversized: RuleWay = (of, rule) =>
           words: 'least swing of this kind',
           which: 'min',
         }),
-        { given: [], steps: [step('N', '', CLASS_RULE_LESSONS[rule.id].number, 'S/D')] },
+        line('N', '', CLASS_RULE_LESSONS[rule.id].number, 'S/D'),
         plainLine(of, rule),
       );
 
@@ -101,7 +94,7 @@ const spread: RuleWay = (of, rule) => {
     circles(of),
     at('D_l', '0.9', 'circle that nine tenths of the hours ask for'),
     at('D_s', '0.1', 'circle that one tenth of the hours asks for'),
-    { given: [], steps: [step('N', '', CLASS_RULE_LESSONS[rule.id].number, 'max(1, D_l/D_s)')] },
+    line('N', '', CLASS_RULE_LESSONS[rule.id].number, 'max(1, D_l/D_s)'),
     plainLine(of, rule),
   );
 };

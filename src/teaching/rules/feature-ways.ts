@@ -6,13 +6,14 @@ import type { Outcome } from '../../rules/judging/outcome.ts';
 import { known } from '../../rules/judging/value.ts';
 import { workedOutcome } from '../examples/worked-check.ts';
 import { step } from '../formula/formula-source.ts';
-import { tiltLines } from '../pieces/tilt-lines.ts';
 import { chips, coolant } from './chip-ways.ts';
 import { type FeatureWay, lineWords, words } from './feature-way.ts';
+import { countsGiven, hourGiven } from './needed-way.ts';
 import { type Minutes, savingWay } from './saving-way.ts';
-import { given, joined, numbers, type Stretch } from './stretch.ts';
+import { tiltAsked } from './sizes.ts';
+import { given, joined, line, numbers, type Stretch, stretchOf, yesOrNo } from './stretch.ts';
 
-const NOTHING: Stretch = { given: [], steps: [step('L', '', 'nothing', '0')] };
+const NOTHING = line('L', '', 'nothing', '0');
 
 const axisDrives: FeatureWay = ({ machine, rotary }, need) => {
   const axes = known(rotary.axes, `rotaries[${rotary.key}].axes`);
@@ -29,19 +30,8 @@ const hoursOf =
     joined(
       {
         given: of.covered.flatMap(({ family }, index) => [
-          given(
-            `h${index + 1}`,
-            'h',
-            `hours a year: ${family.name}`,
-            family.hours,
-            `parts[${family.name}].hoursAYear`,
-          ),
-          given(
-            `k${index + 1}`,
-            '',
-            `${family.name} counts for it: one for yes, nothing for no`,
-            known(counts(family, of) ? 1 : 0, `parts[${family.name}].counts`),
-          ),
+          hourGiven(family, index),
+          countsGiven(family, index, counts(family, of)),
         ]),
         steps: [
           step(
@@ -60,12 +50,7 @@ const offCenter: FeatureWay = (of, need) =>
   joined(
     {
       given: [
-        given(
-          'b',
-          '',
-          'loaded by hand: one for yes, nothing for no',
-          known(of.answers.work.loading === 'by-hand' ? 1 : 0, 'work.byHand'),
-        ),
+        yesOrNo('b', 'loaded by hand', of.answers.work.loading === 'by-hand', 'work.byHand'),
         ...of.covered.flatMap(({ family }, index) => {
           const [first] = family.cases;
           return first === undefined
@@ -102,39 +87,30 @@ const ofCheck =
     const [worst] = (asking.length > 0 ? asking : all).toSorted((a, b) => margin(a) - margin(b));
     const worked = worst === undefined ? null : workedOutcome(worst.outcome, of.partOf(worst.name));
     if (worked === null) return null;
-    const { formula, values } = worked;
-    const line = (gives: string, from: string, what: string): Stretch =>
+    const { formula } = worked;
+    const under = (gives: string, from: string, what: string): Stretch =>
       // under its own name it is there already
-      ({ given: [], steps: gives === from ? [] : [step(gives, formula.unit, what, from)] });
+      gives === from ? numbers() : line(gives, formula.unit, what, from);
     return joined(
-      {
-        given: formula.symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN })),
-        steps: formula.steps,
-        definitions: formula.definitions,
-      },
-      line('N', formula.need, words(need)),
-      line('L', formula.have, lineWords(need)),
+      stretchOf(worked),
+      under('N', formula.need, words(need)),
+      under('L', formula.have, lineWords(need)),
     );
   };
 
 const saving =
-  (minutes: Minutes, line: FeatureWay | null = null): FeatureWay =>
+  (minutes: Minutes, number: FeatureWay | null = null): FeatureWay =>
   (of, need) => {
-    const before = line === null ? null : line(of, need);
+    const before = number === null ? null : number(of, need);
     const saves = savingWay(of, need, minutes);
     return before === null ? saves : joined(before, saves);
   };
 
 const camPost: FeatureWay = ({ rotary, covered, partOf }, need) => {
-  if (rotary.axes === 1) return joined({ given: [], steps: [step('N', '°', words(need), '0')] }, NOTHING);
-  const tilts = covered.map(({ family: { name } }, index): Stretch => {
-    const own = index + 1;
-    const what = `greatest tilt that it asks for: ${name}`;
-    const lines = tiltLines(partOf(name), `t${own}`, { letter: `w${own}_`, words: what });
-    return { given: lines?.symbols ?? [], steps: lines?.steps ?? [] };
-  });
+  if (rotary.axes === 1) return joined(line('N', '°', words(need), '0'), NOTHING);
+  const tilts = covered.map(({ family: { name } }, index) => tiltAsked(partOf(name), 't', index + 1));
   const greatest = `max(${['0', ...covered.map((_, index) => `t${index + 1}`)].join(', ')})`;
-  return joined(...tilts, { given: [], steps: [step('N', '°', words(need), greatest)] }, NOTHING);
+  return joined(...tilts, line('N', '°', words(need), greatest), NOTHING);
 };
 
 /** How each feature comes to its number and its line, and what it saves. A new id does not compile without. */

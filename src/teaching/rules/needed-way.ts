@@ -3,13 +3,19 @@ import type { ClassGround } from '../../rules/classes/ground.ts';
 import { known } from '../../rules/judging/value.ts';
 import { step } from '../formula/formula-source.ts';
 import type { GivenNumber } from '../formula/printed-formula.ts';
-import { given, joined, numbers, type Stretch } from './stretch.ts';
+import { given, joined, numbers, type Stretch, yesOrNo } from './stretch.ts';
 
 /** Hours of each family, in their order: h1, h2, … */
 const hoursGiven = ({ families }: Pick<ClassGround, 'families'>): readonly GivenNumber[] =>
-  families.map(({ name, hours }, index) =>
-    given(`h${index + 1}`, 'h', `hours a year: ${name}`, hours, `parts[${name}].hoursAYear`),
-  );
+  families.map(hourGiven);
+
+/** Hours a year of one family, by its index: h1, h2, … */
+export const hourGiven = ({ name, hours }: Family, index: number): GivenNumber =>
+  given(`h${index + 1}`, 'h', `hours a year: ${name}`, hours, `parts[${name}].hoursAYear`);
+
+/** Whether it counts: k1, k2, … */
+export const countsGiven = ({ name }: Family, index: number, counts: boolean): GivenNumber =>
+  yesOrNo(`k${index + 1}`, `${name} counts for it`, counts, `parts[${name}].counts`);
 
 const all = (families: readonly Family[], of: (own: number) => string, by = ' + '): string =>
   families.map((_, index) => of(index + 1)).join(by);
@@ -110,14 +116,7 @@ export function shareWay(
   return joined(
     numbers(
       ...hoursGiven(of),
-      ...families.map((family, index) =>
-        given(
-          `k${index + 1}`,
-          '',
-          `${family.name} counts for it: one for yes, nothing for no`,
-          known(counts(family) ? 1 : 0, `parts[${family.name}].counts`),
-        ),
-      ),
+      ...families.map((family, index) => countsGiven(family, index, counts(family))),
     ),
     {
       given: [],

@@ -9,18 +9,14 @@ import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
 import { priceLines } from '../worksheets/measure-formula.ts';
 import { visesFormula } from '../worksheets/vises-formula.ts';
 import type { RuleGround } from './rule-ground.ts';
-import { given, joined, numbers, type Stretch } from './stretch.ts';
-
-type Way = (of: RuleGround, rule: ClassRule) => Stretch | null;
-
-const line: Way = (of, rule) =>
-  numbers(given('L', rule.unit, CLASS_RULE_LESSONS[rule.id].limit, rule.limit(of)));
+import { plainLine, type RuleWay } from './rule-way.ts';
+import { given, joined, line, numbers, stretchOf, yesOrNo } from './stretch.ts';
 
 const withLine =
-  (number: Way): Way =>
+  (number: RuleWay): RuleWay =>
   (of, rule) => {
-    const [found, against] = [number(of, rule), line(of, rule)];
-    return found === null || against === null ? null : joined(found, against);
+    const found = number(of, rule);
+    return found === null ? null : joined(found, plainLine(of, rule));
   };
 
 const words = ({ id }: ClassRule): string => CLASS_RULE_LESSONS[id].number;
@@ -37,17 +33,12 @@ const mustTilt = withLine((of, rule) => {
   const { families } = of;
   return {
     given: families.flatMap(({ name, must }, index) => [
-      given(
-        `m${index + 1}`,
-        '',
-        `${name} must be held: one for yes, nothing for no`,
-        known(must ? 1 : 0, `parts[${name}].must`),
-      ),
-      given(
+      yesOrNo(`m${index + 1}`, `${name} must be held`, must, `parts[${name}].must`),
+      yesOrNo(
         `k${index + 1}`,
-        '',
-        `all sides of ${name} lie around one level axis: one for yes, nothing for no`,
-        known(isAroundOf(of, name, parts) ? 1 : 0, `parts[${name}].around`),
+        `all sides of ${name} lie around one level axis`,
+        isAroundOf(of, name, parts),
+        `parts[${name}].around`,
       ),
     ]),
     steps: [step('N', '', words(rule), families.map((_, at) => `m${at + 1}*(1 - k${at + 1})`).join(' + '))],
@@ -74,7 +65,7 @@ const vises = withLine(({ judged, decision }) => {
 });
 
 /** The rotary that is lifted most easily, and what the check of the lift says that the shop lifts. */
-const lifting: Way = (of, rule) => {
+const lifting: RuleWay = (of, rule) => {
   const mass = lightestLift(of)?.mass;
   const table = of.tables.find((each) => each.mass.path === mass?.path);
   const outcome = of.judged
@@ -82,15 +73,10 @@ const lifting: Way = (of, rule) => {
     ?.own.find(({ check }) => check.id === 'lift');
   const worked = outcome === undefined ? null : workedOutcome(outcome, null);
   if (mass === undefined || worked === null) return null;
-  const { formula, values } = worked;
   return joined(
     numbers(given('N', 'kg', words(rule), mass)),
-    {
-      given: formula.symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN })),
-      steps: formula.steps,
-      definitions: formula.definitions,
-    },
-    { given: [], steps: [step('L', 'kg', CLASS_RULE_LESSONS[rule.id].limit, formula.have)] },
+    stretchOf(worked),
+    line('L', 'kg', CLASS_RULE_LESSONS[rule.id].limit, worked.formula.have),
   );
 };
 

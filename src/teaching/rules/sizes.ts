@@ -1,3 +1,4 @@
+import type { Part } from '../../questions/answers.ts';
 import type { Family } from '../../rules/arranging/family.ts';
 import type { ClassGround } from '../../rules/classes/ground.ts';
 import { ONE_AXIS } from '../../rules/classes/rule.ts';
@@ -6,7 +7,7 @@ import { known, type Value } from '../../rules/judging/value.ts';
 import { workedOutcome } from '../examples/worked-check.ts';
 import { step } from '../formula/formula-source.ts';
 import { tiltLines } from '../pieces/tilt-lines.ts';
-import { given, joined, numbered, type Stretch } from './stretch.ts';
+import { given, joined, line, numbered, numbers, type Stretch } from './stretch.ts';
 
 type EachSize = (of: PartCase, own: number, family: Family) => Stretch;
 
@@ -18,7 +19,7 @@ const ofEach =
       ...families.map((family, index): Stretch => {
         const [first, ...others] = family.cases;
         // of which kind it is is not known
-        if (first === undefined || others.length > 0) return { given: [], steps: [] };
+        if (first === undefined || others.length > 0) return numbers();
         return size(first, index + 1, family);
       }),
     );
@@ -59,15 +60,18 @@ export const circles = ofEach((of, own, { name }) => {
   });
 });
 
-/** The greatest tilt that it asks for. */
+/** The greatest tilt that the part of this number asks for; nothing where that is not known. Example: 'z', 2 → z2 */
+export function tiltAsked(part: Part, letter: string, own: number): Stretch {
+  const lines = tiltLines(part, `${letter}${own}`, {
+    letter: `w${own}_`,
+    words: `greatest tilt that it asks for: ${part.name}`,
+  });
+  return lines === null ? numbers() : { given: lines.symbols, steps: lines.steps };
+}
+
+/** That of every family. */
 export const tilts = (ground: ClassGround): Stretch =>
-  ofEach((_, own, family) => {
-    const lines = tiltLines(ground.partOf(family), `z${own}`, {
-      letter: `w${own}_`,
-      words: `greatest tilt that it asks for: ${family.name}`,
-    });
-    return lines === null ? { given: [], steps: [] } : { given: lines.symbols, steps: lines.steps };
-  })(ground);
+  ofEach((_, own, family) => tiltAsked(ground.partOf(family), 'z', own))(ground);
 
 /** Part and fixture, where they are carried with the faceplate on edge. */
 export const masses = (ground: ClassGround): Stretch =>
@@ -105,7 +109,7 @@ function strongestOn({ tables, judged }: ClassGround) {
 /** What each family pulls on the tilt axis of the strongest, as the check of the tilt moment works it out. */
 export function moments(ground: ClassGround): Stretch {
   const strongest = strongestOn(ground);
-  if (strongest === null) return { given: [], steps: [] };
+  if (strongest === null) return numbers();
   return joined(
     ...ground.families.map((family, index): Stretch => {
       const own = index + 1;
@@ -114,19 +118,16 @@ export function moments(ground: ClassGround): Stretch {
         ?.outcomes.find(({ check }) => check.id === 'tilt-moment');
       const words = `moment on the tilt axis: ${family.name}`;
       if (outcome === undefined)
-        return {
-          given: [given(`z${own}`, 'N·m', words, known(0, `parts[${family.name}].moment`))],
-          steps: [],
-        };
+        return numbers(given(`z${own}`, 'N·m', words, known(0, `parts[${family.name}].moment`)));
       const worked = workedOutcome(outcome, ground.partOf(family));
-      if (worked === null) return { given: [], steps: [] };
+      if (worked === null) return numbers();
       const { stretch, need } = numbered(worked, own);
       return joined(
         {
           ...stretch,
           steps: stretch.steps.map((each) => ({ ...each, words: `${each.words}: ${family.name}` })),
         },
-        { given: [], steps: [step(`z${own}`, 'N·m', words, `max(0, ${need})`)] },
+        line(`z${own}`, 'N·m', words, `max(0, ${need})`),
       );
     }),
   );
@@ -136,13 +137,10 @@ export function moments(ground: ClassGround): Stretch {
 export const momentCarried = (ground: ClassGround): Stretch => {
   const strongest = strongestOn(ground);
   return strongest === null
-    ? { given: [], steps: [] }
-    : {
-        given: [
-          given('L', 'N·m', 'moment that the strongest of this kind carries', strongest.table.tiltMoment),
-        ],
-        steps: [],
-      };
+    ? numbers()
+    : numbers(
+        given('L', 'N·m', 'moment that the strongest of this kind carries', strongest.table.tiltMoment),
+      );
 };
 
 /** The most, or the least, that any rotary of the class offers. */
@@ -160,7 +158,7 @@ export function offered(
       read(table),
     ),
   );
-  if (one) return { given: all, steps: [] };
+  if (one) return numbers(...all);
   return {
     given: all,
     steps: [step(gives, unit, words, `${which}(${all.map(({ symbol }) => symbol).join(', ')})`)],

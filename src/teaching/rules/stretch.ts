@@ -1,9 +1,10 @@
-import type { Value } from '../../rules/judging/value.ts';
+import { known, type Value } from '../../rules/judging/value.ts';
 import type { WorkedWay } from '../examples/worked-check.ts';
+import { step } from '../formula/formula-source.ts';
 import type { Definition, FormulaStep, GivenNumber, PrintedFormula } from '../formula/printed-formula.ts';
 import { tokensOf } from '../formula/tokens.ts';
 import { usedFor } from '../formula/used-for.ts';
-import { workOut } from '../formula/work-out.ts';
+import { givenNumbers, workOut } from '../formula/work-out.ts';
 
 /** A stretch of the way to the number or the line of a rule, with its numbers. */
 export interface Stretch {
@@ -21,8 +22,22 @@ export const given = (
   input = path,
 ): GivenNumber => ({ symbol, unit, words, input, value: low === high ? low : Number.NaN });
 
+/** Whether something is so, as a number. Example: yesOrNo('k1', 'Plate counts for it', true, …) → k1 = 1 */
+export const yesOrNo = (symbol: string, words: string, is: boolean, path: string): GivenNumber =>
+  given(symbol, '', `${words}: one for yes, nothing for no`, known(is ? 1 : 0, path));
+
 /** Given numbers alone. */
 export const numbers = (...all: readonly GivenNumber[]): Stretch => ({ given: all, steps: [] });
+
+/** A single line. */
+export const line = (...of: Parameters<typeof step>): Stretch => ({ given: [], steps: [step(...of)] });
+
+/** A formula with its numbers, as a stretch of a longer way. */
+export const stretchOf = ({ formula, values }: Pick<WorkedWay, 'formula' | 'values'>): Stretch => ({
+  given: givenNumbers(formula, values),
+  steps: formula.steps,
+  definitions: formula.definitions,
+});
 
 /** Several stretches as one: each name once. */
 export function joined(...all: readonly Stretch[]): Required<Stretch> {
@@ -48,7 +63,7 @@ export function joined(...all: readonly Stretch[]): Required<Stretch> {
 /** Whether names are all there, with every number that leads to them. */
 export function isWorkable(stretch: Stretch, names: readonly string[]): boolean {
   const { given: all, steps, definitions } = joined(stretch);
-  const there = new Set([...all.map(({ symbol }) => symbol), ...steps.map(({ gives }) => gives)]);
+  const there = new Set(namesIn({ symbols: all, steps }));
   const used = usedFor({ steps, definitions }, names);
   return (
     names.every((name) => there.has(name)) &&
@@ -82,23 +97,13 @@ export function workedStretch(
   return { formula, values, worked: workOut(formula, values), outcome: null };
 }
 
-/** The way of a formula to one of its names, and nothing else; throws where it has no such name. */
-export function wayTo({ formula, values }: WorkedWay, gives: string): WorkedWay {
-  const line = [
-    ...formula.steps.map((each) => ({ ...each, name: each.gives })),
-    ...formula.symbols.map((each) => ({ ...each, name: each.symbol })),
-  ].find(({ name }) => name === gives);
-  if (line === undefined) throw new RangeError(`nothing gives ${gives}`);
-  const found = workedStretch(
-    {
-      given: formula.symbols.map((each) => ({ ...each, value: values[each.symbol] ?? Number.NaN })),
-      steps: formula.steps,
-      definitions: formula.definitions,
-    },
-    { need: gives, have: gives, sense: 'at-most', unit: line.unit },
-  );
-  if (found === null) throw new RangeError(`${gives} is not known`);
-  return found;
+/** The way of a formula to one of its names, and nothing else; null where it has no such name. */
+export function wayTo(way: WorkedWay, gives: string): WorkedWay | null {
+  const { steps, symbols } = way.formula;
+  const named = steps.find((each) => each.gives === gives) ?? symbols.find(({ symbol }) => symbol === gives);
+  return named === undefined
+    ? null
+    : workedStretch(stretchOf(way), { need: gives, have: gives, sense: 'at-most', unit: named.unit });
 }
 
 /** The same formula for one of several: its own names with a number behind them. Example: 'm' of the second → 'm_2' */
@@ -110,10 +115,7 @@ export function numbered(
   readonly need: string;
   readonly have: string;
 } {
-  const own = new Set([
-    ...formula.symbols.map(({ symbol }) => symbol),
-    ...formula.steps.map(({ gives }) => gives),
-  ]);
+  const own = new Set(namesIn(formula));
   const called = (name: string): string => (own.has(name) ? `${name}_${index}` : name);
   const renamed = (line: string): string =>
     tokensOf(line)
@@ -121,11 +123,7 @@ export function numbered(
       .join('');
   return {
     stretch: {
-      given: formula.symbols.map((each) => ({
-        ...each,
-        symbol: called(each.symbol),
-        value: values[each.symbol] ?? Number.NaN,
-      })),
+      given: givenNumbers(formula, values).map((each) => ({ ...each, symbol: called(each.symbol) })),
       steps: formula.steps.map((each) => ({
         ...each,
         gives: called(each.gives),
