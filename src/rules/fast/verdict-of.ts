@@ -11,9 +11,3 @@ export function threeOf(check: Check, of: Case): Three {
   const { verdict } = judge(check, of);
   return verdict === 'fails' ? 'fails' : passes(verdict) ? 'passes' : 'not settled';
 }
-
-/** Over everything that a family may be: settled where all of it is so. */
-export function acrossAll(all: readonly Three[]): Three {
-  const [first = 'passes'] = all;
-  return all.every((each) => each === first) ? first : 'not settled';
-}

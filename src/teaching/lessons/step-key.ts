@@ -26,12 +26,7 @@ export type StepKey =
 
 /** A lesson with the key of each step, and the decision that they are of; or what of it cannot be worked out. */
 export type PreparedLesson =
-  | {
-      readonly ok: true;
-      readonly lesson: Lesson;
-      readonly keys: readonly StepKey[];
-      readonly decision: Decision;
-    }
+  | ({ readonly ok: true; readonly keys: readonly StepKey[] } & DecidedLesson)
   | { readonly ok: false; readonly faults: readonly string[] };
 
 /** Works out what every step of a lesson comes to on a catalog. Steps that cannot be worked out are named, by their number. */
@@ -48,14 +43,15 @@ export function prepareLesson(lesson: Lesson, catalog: Catalog): PreparedLesson 
   if (missing.length > 0) return { ok: false, faults: missing };
   const standing = standingOf(lesson.answers, among);
   const decision = decide(lesson.answers, among, { all: true, traces: false });
+  const decided: DecidedLesson = { lesson, standing, decision };
   const found = lesson.steps.map((step, index): StepKey | string => {
-    const key = keyOf(step, { lesson, standing, decision });
+    const key = keyOf(step, decided);
     return typeof key === 'string' ? `step ${index + 1}: ${key}` : key;
   });
   const faults = found.filter((each): each is string => typeof each === 'string');
   if (faults.length > 0) return { ok: false, faults };
   const keys = found.filter((each): each is StepKey => typeof each !== 'string');
-  return { ok: true, lesson, keys, decision };
+  return { ok: true, keys, ...decided };
 }
 
 /** The rows that the lesson names, so that nothing else is decided about. */

@@ -1,15 +1,15 @@
 import type { Class } from '../../catalog/catalog.ts';
 import type { Interval } from '../../quantities/interval.ts';
 import type { CheckId } from '../../rules/checks/ids.ts';
-import { type ClassGround, groundFor } from '../../rules/classes/ground.ts';
+import type { ClassGround } from '../../rules/classes/ground.ts';
 import { CLASS_RULES } from '../../rules/classes/index.ts';
 import type { ClassRule } from '../../rules/classes/rule.ts';
 import { STRENGTH } from '../../rules/classes/rules/strength.ts';
-import { standingOf } from '../../rules/standing.ts';
 import type { GivenNumber } from '../formula/printed-formula.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import type { ReadyLesson } from '../lessons/run-lesson.ts';
 import { type ChoiceCase, SPEAKS_IN_FORMULAS } from '../rules/choices.ts';
+import { classGround } from '../rules/rule-ground.ts';
 import { CLASS_RULE_LESSONS } from '../words/class-rules.ts';
 import { stepsThatHold } from './from-steps.ts';
 import type { SheetFormula } from './sheet-formula.ts';
@@ -20,11 +20,10 @@ import type { SheetFormula } from './sheet-formula.ts';
  * known.
  */
 export function kindFormula(kind: Class, ready: ReadyLesson): SheetFormula | null {
-  const { lesson, decision } = ready;
+  const { lesson, standing } = ready;
   const { answers } = lesson;
   if (answers.parts.length !== 1 && !asksOneRule(lesson)) return null;
-  const { shop, fiveAxis, judged, tables } = standingOf(answers, decision.inputs.catalog);
-  const ground = groundFor(kind, answers, shop, fiveAxis, { judged, tables });
+  const ground = classGround(kind, answers, standing);
   if (ground.judged.length === 0 && !asksOneRule(lesson)) return null;
   const compared = CLASS_RULES.filter(({ about }) => about.includes(kind))
     .filter((rule) => canTurn(rule) || isAsked(rule, lesson))

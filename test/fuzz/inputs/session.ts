@@ -10,10 +10,10 @@ import { BLANK, FILLED, SMALL_WORLD } from './small-world.ts';
 
 const asBytes = (saved: Saved): Uint8Array => Buffer.from(`${JSON.stringify(saved, null, 2)}\n`);
 
-/** The text of answers, without parts at the end that nothing was said of: whoever goes on to the first part has begun one. */
+/** Answers without parts at the end that nothing was said of: whoever goes on to the first part has begun one. */
 function said({ answers }: Saved) {
   const last = answers.parts.findLastIndex((part) => Object.keys(part).length > 0);
-  return JSON.stringify({ ...answers, parts: answers.parts.slice(0, last + 1) });
+  return { ...answers, parts: answers.parts.slice(0, last + 1) };
 }
 
 /** A saved interview: refused in words, or gone on with, drawn, answered and saved again. */
@@ -39,7 +39,7 @@ export const SESSION: FuzzedInput = {
     const { saved } = reading;
     const again = readSaved(JSON.stringify(savedOf(resumed(saved, SMALL_WORLD, saved.catalogs, null))));
     assert.ok(again.ok, 'what is saved again cannot be read');
-    assert.equal(said(again.saved), said(saved), 'answers are lost on the way');
+    assert.deepStrictEqual(said(again.saved), said(saved), 'answers are lost on the way');
     for (const session of [
       resumed(saved, SMALL_WORLD, saved.catalogs, null),
       offered(saved, saved.catalogs, null),

@@ -1,7 +1,7 @@
 import type { Family } from '../../../src/rules/arranging/family.ts';
 import { type Half, openGround, openWithPart } from '../../../src/rules/fast/open-ground.ts';
 import { pairAt, type Tables } from '../../../src/rules/fast/tables.ts';
-import { acrossAll, type Three, threeOf } from '../../../src/rules/fast/verdict-of.ts';
+import { type Three, threeOf } from '../../../src/rules/fast/verdict-of.ts';
 import type { Check } from '../../../src/rules/judging/check.ts';
 import type { Side } from '../../../src/rules/judging/side.ts';
 
@@ -33,6 +33,12 @@ export function plainly(
       return parts.map((part) => threeOf(placeless, part === null ? ground : openWithPart(ground, part)));
     }),
   );
+}
+
+/** Over everything that a family may be: settled where all of it is so. */
+function acrossAll(all: readonly Three[]): Three {
+  const [first = 'passes'] = all;
+  return all.every((each) => each === first) ? first : 'not settled';
 }
 
 /** The same check without its comparisons of a place. */
