@@ -1,8 +1,9 @@
+import type { Answers } from '../questions/answers.ts';
 import type { Decision } from '../rules/decision.ts';
 import { codeData, type Inline, say, words } from './blocks/inline.ts';
 import type { Path } from './blocks/path.ts';
 import { machineName, partName, rotaryName } from './names.ts';
-import { splitValuePath, valueWords } from './value-words.ts';
+import { splitValuePath, valueUnit, valueWords } from './value-words.ts';
 
 /** Whose a value is: a family, a machine or a rotary. */
 export interface Owner {
@@ -25,6 +26,20 @@ export function ownerOf(decision: Decision, path: string, at: Path): Owner | nul
   return { id, name: list === 'machines' ? machineName(decision, name, at) : rotaryName(decision, name, at) };
 }
 
+/**
+ * A path as values have words for it: means of lifting by what lifts, not by their place.
+ * Example: `shop.lifting[0].capacity` → `shop.lifting.hoist.capacity`.
+ */
+export const wordedPath = (path: string, { shop }: Answers): string =>
+  path.replace(/^shop\.lifting\[(\d+)\]/, (whole, index) => {
+    const means = shop.lifting === 'unknown' ? undefined : shop.lifting[Number(index)];
+    return means === undefined ? whole : `shop.lifting.${means.by}`;
+  });
+
+/** The unit of the number at a path of a decision; empty where it has none. */
+export const unitOfValue = ({ inputs }: Decision, path: string): string =>
+  valueUnit(wordedPath(path, inputs.answers));
+
 /** What a value is, without whose; the path itself where it has no words. */
 export function valueTitle(path: string, at: Path): readonly Inline[] {
   const found = valueWords(path);
@@ -36,8 +51,9 @@ export function valueTitle(path: string, at: Path): readonly Inline[] {
  * hinge)'. `at` says where the path was read; it is printed as it is where it has no words.
  */
 export function valueName(decision: Decision, path: string, at: Path): readonly Inline[] {
-  if (valueWords(path) === undefined) return [codeData(at)];
-  if (splitValuePath(path).list === null) return valueTitle(path, at);
+  const worded = wordedPath(path, decision.inputs.answers);
+  if (valueWords(worded) === undefined) return [codeData(at)];
+  if (splitValuePath(path).list === null) return valueTitle(worded, at);
   const owner = ownerOf(decision, path, at);
   return owner === null ? [codeData(at)] : say`${valueTitle(path, at)} (${owner.name})`;
 }

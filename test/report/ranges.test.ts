@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { BLANK_MEANS } from '../../src/questions/lifting/means.ts';
 import { markdownReport, textReport } from '../../src/report/index.ts';
 import { rangeBar, withoutBar } from '../../src/report/range-bar.ts';
 import { TEXT_VIEWS } from '../../src/report/screen-lines.ts';
@@ -119,4 +120,23 @@ describe('where it stands', () => {
     expect(text.replace(/\s+/g, ' ')).toContain('The whole report has all of them.');
     expect(textReport(decided(), LOOK)).not.toContain('The whole report has all of them.');
   });
+});
+
+test('means of lifting are called by what lifts, with their unit, and never by their place in the answers', () => {
+  const { inputs } = fixtureDecision();
+  const shop = {
+    ...inputs.answers.shop,
+    lifting: [{ ...BLANK_MEANS, by: 'hoist' as const, capacity: 500, slingAngle: 60 }],
+  };
+  const decision = decided({
+    inputs: { ...inputs, answers: { ...inputs.answers, shop } },
+    stability: [
+      { answer: 'shop.lifting[0].capacity', at: 500, low: 212, high: null, givenUp: [] },
+      { answer: 'shop.lifting[0].slingAngle', at: 60, low: null, high: null, givenUp: [] },
+    ],
+  });
+  const text = blockText(ranges(decision), decision);
+  expect(text).toContain('hoist capacity');
+  expect(text).toContain('212 kg');
+  expect(text).not.toContain('shop.lifting');
 });

@@ -15,8 +15,7 @@ import { arrangementName } from '../names.ts';
 import { nothingAsksForFiveAxes } from '../nothing-asks.ts';
 import { qualifier } from '../qualifier.ts';
 import { remediesLeft } from '../remedies-left.ts';
-import { valueName } from '../value-name.ts';
-import { valueUnit } from '../value-words.ts';
+import { unitOfValue, valueName } from '../value-name.ts';
 import { CHECK_WORDS } from '../wording/checks.ts';
 import { REMEDY_WORDS } from '../wording/remedies.ts';
 import { sentenceCase } from '../wording/sentence-case.ts';
@@ -112,7 +111,7 @@ export function flipsInWords(decision: Decision, { arrangement, path }: Arrangem
   if (arrangement.flips.length === 0) return [];
   const told = arrangement.flips.map(({ change }, index) => {
     const at = [...path, 'flips', index];
-    const unit = valueUnit(change);
+    const unit = unitOfValue(decision, change);
     const from = number([...at, 'from'], unit);
     return say`${valueName(decision, change, [...at, 'change'])} at ${number([...at, 'to'], unit)} instead of ${from}`;
   });

@@ -2,8 +2,7 @@ import type { Decision, Stability } from '../../rules/decision.ts';
 import { type Block, type Cell, details, heading, paragraph, table } from '../blocks/block.ts';
 import { enumerate, type Inline, number, say, words } from '../blocks/inline.ts';
 import { BAR_HEADING, rangeBar } from '../range-bar.ts';
-import { valueName } from '../value-name.ts';
-import { valueUnit } from '../value-words.ts';
+import { unitOfValue, valueName } from '../value-name.ts';
 
 /** An answer that may move, and where it stands in the decision. */
 interface Place {
@@ -84,7 +83,7 @@ const rangesTable = (decision: Decision, places: readonly Place[]): Block =>
   );
 
 function rowOf(decision: Decision, { range, index }: Place): readonly Cell[] {
-  const unit = valueUnit(range.answer);
+  const unit = unitOfValue(decision, range.answer);
   const at = (key: keyof Stability, ifNull: string): Cell => [
     number(['stability', index, key], unit, { ifNull }),
   ];

@@ -1,5 +1,6 @@
-import type { Answers, Part } from '../../questions/answers.ts';
+import type { Part } from '../../questions/answers.ts';
 import { type AssumptionName, assumed } from '../../questions/assumptions.ts';
+import { wordedPath } from '../../report/value-name.ts';
 import { valueUnit, valueWords } from '../../report/value-words.ts';
 import { type Ground, type Keys, keysOf, numberAt } from '../../rules/flips/value-at.ts';
 import { movableAnswers } from '../../rules/stability/movable-answers.ts';
@@ -85,13 +86,6 @@ const ofAnswers = ({ answers }: Ground): readonly Changeable[] =>
       value: at,
       keys,
     };
-  });
-
-/** Means of lifting are worded by what lifts, not by their place. Example: `shop.lifting[0].capacity` → `shop.lifting.hoist.capacity`. */
-const wordedPath = (path: string, { shop }: Answers): string =>
-  path.replace(/^shop\.lifting\[(\d+)\]/, (whole, index) => {
-    const each = shop.lifting === 'unknown' ? undefined : shop.lifting[Number(index)];
-    return each === undefined ? whole : `shop.lifting.${each.by}`;
   });
 
 function ofPrices({ on }: Lesson, ground: Ground): readonly Changeable[] {
