@@ -1,3 +1,4 @@
+import { formatNumber } from '../quantities/format-number.ts';
 import type { Because, Settled } from '../rules/asking/because.ts';
 import { readerNames } from './reader-names.ts';
 
@@ -10,9 +11,15 @@ export function becauseLine(because: Because): string {
       ? `It would not be asked by itself: it cannot change the result any more, since ${provenClause(because)}.`
       : `It would not be asked by itself as things stand: ${SO_FAR}.`;
   }
-  const { touches, ordersOnly, left, alone } = because;
+  const { touches, ordersOnly, left, outOf, alone } = because;
   if (alone) return 'Asked now because this alone can still change the result.';
   if (touches === 0) return 'Asked now because it can still change the result.';
+  if (outOf !== null) {
+    const looked = `that ${left === 1 ? 'was' : 'were'} looked at, of ${formatNumber(outOf, 0, 'thin')} arrangements that may pass`;
+    return ordersOnly
+      ? `Asked now because it may change the order of the ${left} ${looked}.`
+      : `Asked now because it may drop ${touches} of the ${left} ${looked}.`;
+  }
   if (left === 1) return 'Asked now because the one arrangement that may still win hangs on it.';
   if (ordersOnly)
     return `Asked now because it may change which of the ${left} that may still win comes first.`;

@@ -10,6 +10,7 @@ import { judgeMarket, type MarketJudged } from './fast/judge-market.ts';
 import { judgedInFull } from './fast/judge-one.ts';
 import { candidatesNamed, tablesOfAll } from './fast/named.ts';
 import { provenWith } from './fast/proven-with.ts';
+import { type Sample, sampleOf } from './fast/sample.ts';
 import type { RotaryCase, ShopCase } from './judging/case.ts';
 import { atHand } from './kept-work.ts';
 import { unbeaten } from './weighing/dominance.ts';
@@ -106,6 +107,22 @@ function marketStanding(answers: Answers, catalog: Catalog, among?: ReadonlySet<
     const { judged, ...market } = judgeMarket(bench, world, catalog, answers);
     return { judged, market };
   });
+}
+
+/**
+ * How a few of a large catalog stand, enough to see what is worth asking: while others were not looked at nothing is
+ * proven. Null where the catalog is not a large one, or where these are all that may pass.
+ */
+export function standingOfFew(answers: Answers, catalog: Catalog): (Standing & Pick<Sample, 'of'>) | null {
+  if (!isMarket(catalog)) return null;
+  let of = 0;
+  const few = standing(answers, catalog, (world, families, owned) => {
+    const sample = sampleOf({ shop: world.shop, families, owned, memo: world.memo }, world, catalog, answers);
+    of = sample.of;
+    const { judged } = sample;
+    return { judged, market: { ...NOBODY_ELSE, looked: judged.length, unseen: of - judged.length } };
+  });
+  return of > few.judged.length ? { ...few, of } : null;
 }
 
 const NOBODY_ELSE = { counts: [], looked: 0, behind: 0, unseen: 0 };

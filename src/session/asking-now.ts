@@ -12,7 +12,7 @@ interface DecidingQuestion extends Omit<DecidingAnswer, 'answer'> {
 }
 
 /** What is worth asking now, as questions. */
-export interface AskingNow extends Pick<Asking, 'outcome' | 'left'> {
+export interface AskingNow extends Pick<Asking, 'outcome' | 'left' | 'outOf'> {
   /** the next one first */
   readonly questions: readonly DecidingQuestion[];
 }
@@ -33,7 +33,8 @@ export function askingNow(
   }
   for (const item of open.filter((each) => !found.has(each) && reads(each, asking.openChecks)))
     found.set(item, { ...LAST_OF_ALL, id: item.question.id, subject: item.subject });
-  return { outcome: asking.outcome, left: asking.left, questions: [...found.values()] };
+  const { outcome, left, outOf } = asking;
+  return { outcome, left, outOf, questions: [...found.values()] };
 }
 
 /** What an open check reads besides what it hangs on most: it comes when that stays open. */

@@ -25,14 +25,14 @@ export function takenMeanwhile({ path, preset, unsure }: Question): string | nul
 export function becauseOf(item: Item, session: Session, world: World): Because | null {
   const asking = worthAsking(session, world);
   if (asking === null || asking === 'later' || !isOpen(item) || item.objection !== null) return null;
-  const { questions, left } = asking;
+  const { questions, left, outOf } = asking;
   const found = questions.find(({ id, subject }) => id === item.question.id && subject === item.subject);
   if (found === undefined)
     return { kind: 'settled', taken: takenMeanwhile(item.question), ...settledBy(asking) };
   const { touches, ordersOnly } = found;
   // by another order other questions may come up
-  const alone = questions.length === 1 && found.id !== 'matters';
-  return { kind: 'narrows', touches, ordersOnly, left, alone };
+  const alone = questions.length === 1 && found.id !== 'matters' && outOf === null;
+  return { kind: 'narrows', touches, ordersOnly, left, outOf, alone };
 }
 
 /** How far the interview is where only what is needed is asked. */

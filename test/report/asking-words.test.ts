@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { becauseLine, notAskedLead, notAskedReason, toAskWords } from '../../src/report/asking-words.ts';
 
-const NARROWS = { kind: 'narrows', touches: 14, ordersOnly: false, left: 31, alone: false } as const;
+const NARROWS = {
+  kind: 'narrows',
+  touches: 14,
+  ordersOnly: false,
+  left: 31,
+  outOf: null,
+  alone: false,
+} as const;
 
 describe('why a question is asked now', () => {
   test.each([
@@ -18,6 +25,15 @@ describe('why a question is asked now', () => {
       { ...NARROWS, touches: 1, left: 1 },
       'Asked now because the one arrangement that may still win hangs on it.',
     ],
+    [
+      { ...NARROWS, outOf: 12_345 },
+      'Asked now because it may drop 14 of the 31 that were looked at, of 12 345 arrangements that may pass.',
+    ],
+    [
+      { ...NARROWS, left: 1, touches: 1, ordersOnly: true, outOf: 900 },
+      'Asked now because it may change the order of the 1 that was looked at, of 900 arrangements that may pass.',
+    ],
+    [{ ...NARROWS, touches: 0, outOf: 900 }, 'Asked now because it can still change the result.'],
     [{ ...NARROWS, touches: 0 }, 'Asked now because it can still change the result.'],
     [{ ...NARROWS, alone: true }, 'Asked now because this alone can still change the result.'],
   ])('%o', (because, words) => {

@@ -20,6 +20,7 @@ const tolerances = ({ parts }: Answers): readonly string[] =>
 const asking = (outcome: Asking['outcome'], answers: readonly string[]): Asking => ({
   outcome,
   left: outcome === 'open' ? 31 : 1,
+  outOf: null,
   openChecks: [],
   answers: answers.map((answer, index) => ({
     answer,

@@ -2,7 +2,7 @@ import type { Catalog } from '../../catalog/catalog.ts';
 import type { Answers } from '../../questions/answers.ts';
 import type { CheckId } from '../checks/ids.ts';
 import type { Unknown } from '../decision.ts';
-import { isSameResult, runningOf, type Standing } from '../standing.ts';
+import { isSameResult, runningOf, type Standing, standingOfFew } from '../standing.ts';
 import type { Judged } from '../weighing/judged.ts';
 import { marginGaps } from '../weighing/margin-gaps.ts';
 import { unknownsOf } from '../weighing/unknowns.ts';
@@ -27,8 +27,10 @@ export interface DecidingAnswer {
 /** What is worth asking while so much is known. */
 export interface Asking {
   readonly outcome: Standing['outcome'];
-  /** arrangements that may win */
+  /** arrangements that may win, of those that were looked at */
   readonly left: number;
+  /** of so many that may pass only a few were looked at; null: all of them were */
+  readonly outOf: number | null;
   /** what is expected to narrow the field most comes first; none: no answer can change the result */
   readonly answers: readonly DecidingAnswer[];
   /**
@@ -47,20 +49,41 @@ export interface Asking {
 export function askingOf(answers: Answers, catalog: Catalog, unasked: readonly string[] = []): Asking {
   const waiting = new Set(unasked);
   const guarded = hedged(answers, waiting);
+  const few = standingOfFew(guarded, catalog);
+  const byFew = few === null ? null : worthAsking(few, guarded, catalog, waiting);
+  if (few !== null && byFew !== null) return { ...byFew, outOf: few.of };
   const standing = runningOf(guarded, catalog);
-  const { field, outcome } = standing;
-  const found = outcome === 'open' ? decidingIn(standing, guarded, catalog) : NOTHING;
+  const byAll = worthAsking(standing, guarded, catalog, waiting);
+  if (byAll !== null) return { ...byAll, outOf: null };
+  const { outcome } = standing;
+  const left = standing.ranking.contenders.length;
+  // what is taken where nobody was asked gives the same, or is asked after all
+  const names = unnamed(waiting);
+  const plain = names.length === 0 ? standing : runningOf(answers, catalog, idsOf(standing.running));
+  const isSame = isSameResult(plain, standing);
+  return {
+    ...NOTHING,
+    outcome: isSame ? outcome : 'open',
+    left,
+    outOf: null,
+    answers: isSame ? [] : names.map((answer) => orders(answer, left)),
+  };
+}
+
+/** What can still change the result, by how these stand; null: nothing, as far as they show. */
+function worthAsking(
+  standing: Standing,
+  answers: Answers,
+  catalog: Catalog,
+  waiting: ReadonlySet<string>,
+): Omit<Asking, 'outOf'> | null {
+  const { field, outcome, ranking } = standing;
+  const found = outcome === 'open' ? decidingIn(standing, answers, catalog) : NOTHING;
   if (waiting.has('matters') && field.length > 1 && field.some(({ surely }) => surely)) {
     const matters = orders('matters', field.length);
     return { ...found, outcome: 'open', left: field.length, answers: [matters, ...found.answers] };
   }
-  const left = standing.ranking.contenders.length;
-  if (found.answers.length > 0) return { ...found, outcome, left };
-  // what is taken where nobody was asked gives the same, or is asked after all
-  const names = unnamed(waiting);
-  const plain = names.length === 0 ? standing : runningOf(answers, catalog, idsOf(standing.running));
-  if (isSameResult(plain, standing)) return { ...found, outcome, left };
-  return { ...found, outcome: 'open', left, answers: names.map((answer) => orders(answer, left)) };
+  return found.answers.length === 0 ? null : { ...found, outcome, left: ranking.contenders.length };
 }
 
 const NOTHING: Pick<Asking, 'answers' | 'openChecks'> = { answers: [], openChecks: [] };

@@ -8,7 +8,10 @@ export type Because =
       readonly touches: number;
       /** it moves their order only */
       readonly ordersOnly: boolean;
+      /** arrangements that may win, of those that were looked at */
       readonly left: number;
+      /** of so many that may pass only a few were looked at; null: all of them were */
+      readonly outOf: number | null;
       /** no other question can change the result any more */
       readonly alone: boolean;
     }

@@ -5,7 +5,7 @@ import type { World } from '../arranging/setting.ts';
 import type { RotaryCount } from '../decision.ts';
 import type { Judged } from '../weighing/judged.ts';
 import { bestFirst, type Found } from './best-first.ts';
-import { closerBy, type Hopeful } from './closer.ts';
+import { type Closer, closerBy, type Hopeful } from './closer.ts';
 import { byHope, hopesBy } from './hopes.ts';
 import { type Bench, judgedInFull } from './judge-one.ts';
 import { candidateAt, type Survey, surveyOf } from './survey.ts';
@@ -32,18 +32,9 @@ const OF_A_KIND = 2;
  * the most hopeful are judged until every other one is surely behind. Who wins, or may, is as by the plain judge on all.
  */
 export function judgeMarket(bench: Bench, world: World, catalog: Catalog, answers: Answers): MarketJudged {
-  const tables = tablesOf(catalog, bench.families, bench.shop);
   const tally: Tally = new Map();
-  const survey = surveyOf(tables, tally);
-  const hopesOf = hopesBy(world, tables.bits, answers.shop.machine);
-  const closer = closerBy(tables, world, hopesOf);
-  const found = bestFirst(
-    bench,
-    answers,
-    hopefulFrom(hopesOf, catalog, tables, survey, answers),
-    closer,
-    tally,
-  );
+  const { tables, survey, hopeful, closer } = sieved(bench, world, catalog, answers, tally);
+  const found = bestFirst(bench, answers, hopeful, closer, tally);
   const inField = new Map(found.field.map((each) => [each.id, each]));
   return {
     judged: readingOf(found, survey, tables, answers.shop.machine)
@@ -54,6 +45,30 @@ export function judgeMarket(bench: Bench, world: World, catalog: Catalog, answer
     behind: found.waiting.length - found.unseen,
     unseen: found.unseen,
   };
+}
+
+/** What the tables leave of a market. */
+export interface Sieved {
+  readonly tables: Tables;
+  readonly survey: Survey;
+  /** the most hopeful first */
+  readonly hopeful: readonly Hopeful[];
+  readonly closer: (of: Hopeful) => Closer;
+}
+
+/** Drops what fails whatever is added; `tally` counts it. */
+export function sieved(
+  { families, shop }: Pick<Bench, 'families' | 'shop'>,
+  world: World,
+  catalog: Catalog,
+  answers: Answers,
+  tally: Tally,
+): Sieved {
+  const tables = tablesOf(catalog, families, shop);
+  const survey = surveyOf(tables, tally);
+  const hopesOf = hopesBy(world, tables.bits, answers.shop.machine);
+  const hopeful = hopefulFrom(hopesOf, catalog, tables, survey, answers);
+  return { tables, survey, hopeful, closer: closerBy(tables, world, hopesOf) };
 }
 
 /** The most hopeful first. */

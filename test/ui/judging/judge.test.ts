@@ -113,7 +113,7 @@ describe('a judge', () => {
   test('works out what is worth asking as a job of its own, and gives it afterwards', () => {
     const { judge, sent, received, onReady, want } = judging();
     const ask = (name: string) => judge.ask(answersOf(name), FAKE_CATALOG, ['shop.bay']);
-    const asking = { outcome: 'open', left: 3, answers: [], openChecks: [] } as const;
+    const asking = { outcome: 'open', left: 3, outOf: null, answers: [], openChecks: [] } as const;
     want('A');
     expect(ask('A')).toBe('later');
     judge.work();
