@@ -7,8 +7,9 @@ import { paybackOf } from '../money/payback-at-corners.ts';
 import { capitalOf, worthOf } from '../money/worth.ts';
 import { coverageOf } from '../weighing/coverage.ts';
 import { floorArea } from '../weighing/judged.ts';
-import { leastPrice } from '../weighing/price.ts';
+import { leastPrices } from '../weighing/price.ts';
 import { type FamilyBits, holdsBit } from './family-bits.ts';
+import { perSet } from './per-set.ts';
 
 /** The best score that an arrangement can have on each measure; more is better. */
 export type Hopes = Readonly<Record<Measure, number>>;
@@ -35,17 +36,15 @@ export type HopesOf = (of: Candidate, fails: Uint32Array, known?: KnownOf) => Ho
  * the rotary and its drives, and it is never lifted off. What it really comes to is never better.
  */
 export function hopesBy(world: World, bits: FamilyBits, owned: string): HopesOf {
-  const mixes = new Map<string, Mix>();
   const { shop } = world;
-  const mixOf = (axes: 1 | 2, fails: Uint32Array): Mix => {
-    const key = `${axes}/${fails.join()}`;
-    const made = mixes.get(key) ?? mixWith(world, bits, axes, fails);
-    mixes.set(key, made);
-    return made;
+  const leastPrice = leastPrices(owned);
+  const mixOf = {
+    1: perSet(bits.words, (fails) => mixWith(world, bits, 1, fails)),
+    2: perSet(bits.words, (fails) => mixWith(world, bits, 2, fails)),
   };
   return (candidate, fails, of = NOTHING_KNOWN) => {
-    const { coverage, gain } = mixOf(candidate.rotary.axes, fails);
-    const price = leastPrice(candidate, owned);
+    const { coverage, gain } = mixOf[candidate.rotary.axes](fails);
+    const price = leastPrice(candidate);
     const capital = capitalOf(known(price, 'price'), shop.money).low;
     const left = gain - of.swapHours * shop.money.shopRate.low;
     const payback = paybackOf({ low: capital, high: capital }, { low: left, high: left }).low;

@@ -1,4 +1,5 @@
 import { type Candidate, candidateOn, standsOn } from '../arranging/candidates.ts';
+import { perSet } from './per-set.ts';
 import { sieveOf } from './sieve.ts';
 import { pairAt, type Tables } from './tables.ts';
 import { type Tally, tallyDrop } from './tally.ts';
@@ -7,7 +8,7 @@ import { type Tally, tallyDrop } from './tally.ts';
 export interface Survivor {
   readonly machine: number;
   readonly stand: number;
-  /** the families that fail in every setting */
+  /** the families that fail in every setting; the same array for all of which the same ones do */
   readonly fails: Uint32Array;
 }
 
@@ -31,6 +32,7 @@ export function surveyOf(tables: Tables, tally: Tally): Survey {
   const sieve = sieveOf(tables);
   const { bits, stands, machines } = tables;
   const survivors: Survivor[] = [];
+  const kept = perSet(bits.words, (fails) => fails.slice());
   const nearest = new Map<string, Dropped[]>();
   stands.forEach((under, stand) => {
     const { class: kind, key } = under.rotary;
@@ -39,7 +41,7 @@ export function surveyOf(tables: Tables, tally: Tally): Survey {
     const noteDrop = (machine: number, fails: Uint32Array): void => {
       const possible = bits.all - bits.hours(fails, 'high');
       if (known.length >= NEAREST && possible <= (known.at(-1)?.possible ?? 0)) return;
-      known.push({ machine, stand, fails: fails.slice(), possible });
+      known.push({ machine, stand, fails: kept(fails), possible });
       known.sort((a, b) => b.possible - a.possible);
       known.length = Math.min(known.length, NEAREST);
     };
@@ -48,7 +50,7 @@ export function surveyOf(tables: Tables, tally: Tally): Survey {
       if (!standsOn(under, on)) return;
       const { drop, fails } = everywhere ?? sieve.on(machine, stand);
       if (drop === null) {
-        survivors.push({ machine, stand, fails: fails.slice() });
+        survivors.push({ machine, stand, fails: kept(fails) });
         return;
       }
       tallyDrop(tally, key, drop);

@@ -19,28 +19,49 @@ export interface Priced {
 }
 
 /** What has to be bought for an arrangement whatever it is set up with, item by item; nothing for a machine that is owned. */
-function settledItems(candidate: Candidate, owned: string): Priced['items'] {
-  const { machine, rotary } = candidate;
-  const { row } = machine;
-  const items: { item: PriceItem['item']; which: string; price: Value }[] = [
-    {
-      item: 'machine',
-      which: row.id,
-      price: owned === row.id ? known(0, 'owned') : money(row.price, `machines[${row.id}].price`),
-    },
-  ];
-  if (rotary.row !== null) {
-    const included = row.rotaryIncluded === rotary.key;
-    const price = included ? known(0, 'included') : money(rotary.row.price, `rotaries[${rotary.key}].price`);
-    items.push({ item: 'rotary', which: rotary.key, price });
-  }
-  if (!machine.builtIn) items.push(...drives(candidate));
-  return items;
-}
+const settledItems = (candidate: Candidate, owned: string): Priced['items'] => [
+  machineItem(candidate, owned),
+  ...(isIncluded(candidate)
+    ? [{ item: 'rotary' as const, which: candidate.rotary.key, price: known(0, 'included') }]
+    : rotaryItems(candidate)),
+  ...drives(candidate),
+];
 
-/** The least that it costs, whatever it is set up with. */
-export const leastPrice = (candidate: Candidate, owned: string): number =>
-  totalOf(settledItems(candidate, owned).map(({ price }) => price)).low;
+const machineItem = ({ machine: { row } }: Candidate, owned: string): Priced['items'][number] => ({
+  item: 'machine',
+  which: row.id,
+  price: owned === row.id ? known(0, 'owned') : money(row.price, `machines[${row.id}].price`),
+});
+
+const isIncluded = ({ machine, rotary }: Candidate): boolean =>
+  rotary.row !== null && machine.row.rotaryIncluded === rotary.key;
+
+/** None for a table that is built in. */
+const rotaryItems = ({ rotary: { row, key } }: Candidate): Priced['items'] =>
+  row === null ? [] : [{ item: 'rotary', which: key, price: money(row.price, `rotaries[${key}].price`) }];
+
+/**
+ * The least that an arrangement costs, whatever it is set up with. What a machine and a rotary cost is worked out once for
+ * all arrangements that they are in.
+ */
+export function leastPrices(owned: string): (of: Candidate) => number {
+  const [onMachine, ofRotary] = [new Map<string, number>(), new Map<string, number>()];
+  const cents = (items: Priced['items']): number =>
+    items.reduce((sum, { price }) => sum + toCents(price.low), 0);
+  const once = (known: Map<string, number>, key: string, items: () => Priced['items']): number => {
+    const made = known.get(key) ?? cents(items());
+    known.set(key, made);
+    return made;
+  };
+  return (of) => {
+    const { machine, rotary } = of;
+    const bare = once(onMachine, rotary.axes === 1 ? machine.key : `${machine.key}/2`, () => [
+      machineItem(of, owned),
+      ...drives(of),
+    ]);
+    return fromCents(bare + (isIncluded(of) ? 0 : once(ofRotary, rotary.key, () => rotaryItems(of))));
+  };
+}
 
 /** Everything that has to be bought for an arrangement, item by item. */
 export function priceOf(setUp: SetUp, covered: readonly Outcome[], owned: string, platePrice: Value): Priced {
@@ -100,8 +121,9 @@ function unsettledTotal(
 /** What no setting changes. */
 const SETTLED: ReadonlySet<PriceItem['item']> = new Set(['machine', 'rotary', 'axis-drives', 'power']);
 
-function drives({ machine, rotary }: Candidate) {
+function drives({ machine, rotary }: Candidate): Priced['items'] {
   const { drivesFitted: fitted, row } = machine;
+  if (machine.builtIn) return [];
   const most = Math.max(0, rotary.axes - fitted.low);
   const least = Math.max(0, rotary.axes - fitted.high);
   if (most === 0) return [];
