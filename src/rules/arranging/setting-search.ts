@@ -5,11 +5,11 @@ import {
   judgeFamily,
   judgeOwn,
   OWN_CHECKS,
+  PART_CHECKS,
   SETTING_CHECKS,
   STACK_CHECKS,
   STACK_CHECKS_ANYWHERE,
   TURN_CHECKS,
-  worstOf,
 } from '../judging/judge-family.ts';
 import { type Outcome, passes, worse } from '../judging/outcome.ts';
 import { additionSets, plateChoices } from './additions.ts';
@@ -41,31 +41,49 @@ export interface SetUp {
  * Chooses place, additions and plates: most hours that surely hold, then fewest additions, thinnest plates,
  * most vise stations, nearest the middle of the table. Families that fail whatever is done are left out.
  */
-export function setUpBest(world: World, candidate: Candidate, families: readonly Family[]): SetUp {
+export const setUpBest = (world: World, candidate: Candidate, families: readonly Family[]): SetUp =>
+  setUpAs(world, searchBest(world, candidate, fixedVerdicts(world, candidate, families)), families);
+
+/** The families with the verdicts that hold whatever the setting is. */
+export function fixedVerdicts(
+  world: World,
+  candidate: Candidate,
+  families: readonly Family[],
+): readonly InPlay[] {
   const bare = groundOf(world, candidate, BARE);
-  const judged = families.map((family) => {
-    const outcomes = judgeFamily(world, bare, family, FIXED_CHECKS);
-    return { family, outcomes, fixed: worstOf(outcomes) };
-  });
+  return families.map((family) => ({ family, fixed: familyVerdict(world, bare, family, FIXED_CHECKS) }));
+}
+
+/** The best setting, before all of it is judged. */
+export type Searched = Omit<SetUp, 'own' | 'families'>;
+
+export function searchBest(world: World, candidate: Candidate, judged: readonly InPlay[]): Searched {
   const inPlay = judged.filter(({ fixed }) => fixed !== 'fails');
   const { tried, possible } = candidate.machine.builtIn
-    ? onItsOwnTable(world, bare, inPlay)
+    ? onItsOwnTable(world, groundOf(world, candidate, BARE), inPlay)
     : search(world, candidate, judged, inPlay);
   const chosen = best(tried);
-  const ground = groundOf(world, candidate, chosen.setting);
   return {
     candidate,
     setting: chosen.setting,
     slack: chosen.slack,
-    own: judgeOwn(world, ground, OWN_CHECKS),
-    families: judged.map(({ family, outcomes }) => ({
-      family,
-      outcomes: [...outcomes, ...judgeFamily(world, ground, family, SETTING_CHECKS)],
-    })),
     tried,
     byVises: asGoodUpToVises(chosen, tried).map((each) => each.setting),
     unsettled: tried.some(isUnsettled),
     possible,
+  };
+}
+
+/** All checks but the late ones, on the setting that was found. */
+export function setUpAs(world: World, found: Searched, families: readonly Family[]): SetUp {
+  const ground = groundOf(world, found.candidate, found.setting);
+  return {
+    ...found,
+    own: judgeOwn(world, ground, OWN_CHECKS),
+    families: families.map((family) => ({
+      family,
+      outcomes: judgeFamily(world, ground, family, PART_CHECKS),
+    })),
   };
 }
 
@@ -194,7 +212,7 @@ function placed(
 }
 
 /** Can the arrangement pass with these families? If not, what is added need not be looked for. */
-function canPass(all: readonly InPlay[], reached: readonly InPlay[], leastCoverage: number): boolean {
+export function canPass(all: readonly InPlay[], reached: readonly InPlay[], leastCoverage: number): boolean {
   const families = new Set(reached.map(({ family }) => family));
   if (all.some(({ family }) => family.must && !families.has(family))) return false;
   const possible = reached.reduce((sum, { family }) => sum + family.hours.high, 0);

@@ -1,9 +1,12 @@
 import type { ClearanceAddition } from '../../catalog/catalog.ts';
+import type { Verdict } from '../decision.ts';
 import { corners } from '../facts/corners.ts';
 import type { Case, PartCase, PlaceCase, RotaryCase, ShopCase } from '../judging/case.ts';
+import type { Check } from '../judging/check.ts';
 import { idOf, type Memo } from '../judging/memo.ts';
 import { derived, known, type Value } from '../judging/value.ts';
 import type { Candidate } from './candidates.ts';
+import type { Family } from './family.ts';
 
 /** How a candidate is set up: what is added, what goes under the rotary, where it stands, how it is turned. */
 export interface Setting {
@@ -19,7 +22,20 @@ export const BARE: Setting = { additions: [], plates: 0, place: { x: 0, y: 0, tu
 export interface World {
   readonly shop: ShopCase;
   readonly memo: Memo;
+  /** what judges all families of a large mix at once; without it each is judged by itself */
+  readonly atOnce?: AtOnce;
 }
+
+/**
+ * The worst verdict of these checks on a family, with *holds if* as *holds*. `byItself` judges one check on it where something
+ * is open. Null: it says nothing of such a ground.
+ */
+export type AtOnce = (
+  ground: Case,
+  family: Family,
+  checks: readonly Check[],
+  byItself: (check: Check) => Verdict,
+) => Verdict | null;
 
 export const raisedBy = ({ additions }: Setting): number =>
   additions.reduce((sum, each) => sum + each.adds, 0);

@@ -95,7 +95,7 @@ export function bestFirst(
     let [from, to] = [0, near.length];
     while (from < to) {
       const middle = (from + to) >>> 1;
-      if (order(matters, near[middle] as Near, one) > 0) from = middle + 1;
+      if (order(matters, asHoped(near[middle] as Near), asHoped(one)) > 0) from = middle + 1;
       else to = middle;
     }
     near.splice(from, 0, one);
@@ -126,7 +126,7 @@ export function bestFirst(
       else comesNear({ each, hopes: close.hopes });
     }
     judgeBefore(null);
-    waiting = behind.toSorted((a, b) => order(matters, { each: a, ...a }, { each: b, ...b }));
+    waiting = behind.toSorted((a, b) => order(matters, a, b));
   }
   setBars();
   for (const { candidate } of waiting) tallyLeft(tally, candidate.rotary.key);
@@ -140,8 +140,12 @@ export function bestFirst(
   }
 }
 
-const order = (matters: Answers['matters'], a: Near, b: Near): number =>
-  byHope(matters, a.hopes, b.hopes) || (a.each.candidate.id < b.each.candidate.id ? -1 : 1);
+type Hoped = Pick<Hopeful, 'candidate' | 'hopes'>;
+
+const asHoped = ({ each: { candidate }, hopes }: Near): Hoped => ({ candidate, hopes });
+
+const order = (matters: Answers['matters'], a: Hoped, b: Hoped): number =>
+  byHope(matters, a.hopes, b.hopes) || (a.candidate.id < b.candidate.id ? -1 : 1);
 
 const asEntry = (id: string, judged: Judged | undefined): readonly (readonly [string, Judged])[] =>
   judged === undefined ? [] : [[id, judged]];

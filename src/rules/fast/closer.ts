@@ -10,7 +10,7 @@ import { derived, type Value } from '../judging/value.ts';
 import { swapHoursOf, swapsOf } from '../weighing/swaps.ts';
 import { unlessBarred } from './barred.ts';
 import { addTo, type FamilyBits, mayPassWithout } from './family-bits.ts';
-import { FAILS, flatJudge, isFlat } from './flat-judge.ts';
+import { FAILS, type FlatJudge, flatJudge, isFlat } from './flat-judge.ts';
 import { casesFor, type Flats, flatsOf } from './flats.ts';
 import type { Hopes, HopesOf, KnownOf } from './hopes.ts';
 import { openGround } from './open-ground.ts';
@@ -84,7 +84,7 @@ function lookAt(
     for (const each of own) if (grounds.every(each.fails)) return each.check;
     let costliest: { readonly check: Check; readonly hours: number } | null = null;
     for (const { check, judge } of ofParts) {
-      const found = unlessBarred(() => grounds.map((ground) => judge(ground).slice()));
+      const found = unlessBarred(() => onEach(grounds, judge));
       const failing = new Uint32Array(bits.words);
       flats.kindsOf.forEach((kinds, family) => {
         if (found?.every((each) => kinds.every((at) => each[at] === FAILS)) === true)
@@ -98,6 +98,12 @@ function lookAt(
     const mayPass = costliest === null || mayPassWithout(bits, fails, shop.assume.leastCoverage);
     return mayPass ? null : (costliest?.check ?? null);
   };
+}
+
+/** What a judge says stays good until the next ground: of several it is copied. */
+function onEach([only, ...others]: readonly Case[], judge: FlatJudge): readonly Uint8Array[] {
+  if (only === undefined) return [];
+  return others.length === 0 ? [judge(only)] : [only, ...others].map((ground) => judge(ground).slice());
 }
 
 /** Does a check of the arrangement fail? Not, where that hangs on what may not be read. */

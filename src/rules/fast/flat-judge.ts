@@ -46,6 +46,7 @@ export function flatJudge(check: Check, flat: Flat): FlatJudge {
   const applies = whether(check.applies);
   const judged = comparisons.map((each) => ({
     counts: each.when === undefined ? null : whether(each.when),
+    each: new Uint8Array(parts.length),
     mark: markedBy(check.sense, each, flat),
   }));
   return (ground) => {
@@ -53,8 +54,8 @@ export function flatJudge(check: Check, flat: Flat): FlatJudge {
     const counted = applies(ground);
     if (!counted.includes(1)) return found;
     marks.fill(0);
-    for (const { counts, mark } of judged) {
-      const also = counts === null ? counted : both(counted, counts(ground));
+    for (const { counts, each, mark } of judged) {
+      const also = counts === null ? counted : both(counted, counts(ground), each);
       if (also.includes(1)) mark(marks, also, ground);
     }
     for (let at = 0; at < found.length; at += 1) {
@@ -101,8 +102,9 @@ function howMet(sense: Sense, needs: Ends, haves: Ends, at: number): number {
 /** Betters what is met of those that are wanting; nothing is looked at that helps nobody. */
 function easedBy(sense: Sense, rule: EasingRule, { parts, sides, whether }: Flat) {
   const helps = rule.when === undefined ? null : whether(rule.when);
+  const those = new Uint8Array(parts.length);
   return (best: Uint8Array, wanting: Uint8Array, ground: Case): void => {
-    const helped = helps === null ? wanting : both(wanting, helps(ground));
+    const helped = helps === null ? wanting : both(wanting, helps(ground), those);
     if (!helped.some((each, at) => each === 1 && best[at] !== SURELY)) return;
     const all = rule.all.map((each) => ({
       sense: each.sense ?? sense,
@@ -118,7 +120,11 @@ function easedBy(sense: Sense, rule: EasingRule, { parts, sides, whether }: Flat
   };
 }
 
-const both = (a: Uint8Array, b: Uint8Array): Uint8Array => a.map((each, at) => each & (b[at] as number));
+/** Puts what is so in both into a list of the same length. */
+function both(a: Uint8Array, b: Uint8Array, into: Uint8Array): Uint8Array {
+  for (let at = 0; at < into.length; at += 1) into[at] = (a[at] as number) & (b[at] as number);
+  return into;
+}
 
 /** Whether what is open enters the verdict is for the plain judge to say. */
 function plainly(check: Check, ground: Case, part: PartCase | null): number {

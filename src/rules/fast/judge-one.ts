@@ -1,13 +1,21 @@
 import type { Candidate } from '../arranging/candidates.ts';
 import type { Family } from '../arranging/family.ts';
-import { BARE, groundOf, type World } from '../arranging/setting.ts';
-import { setUpBest } from '../arranging/setting-search.ts';
+import { type AtOnce, BARE, groundOf, type World } from '../arranging/setting.ts';
+import type { InPlay } from '../arranging/setting-score.ts';
+import { canPass, fixedVerdicts, searchBest, setUpAs, setUpBest } from '../arranging/setting-search.ts';
 import type { Drop } from '../decision.ts';
 import type { ShopCase } from '../judging/case.ts';
-import { FIXED_CHECKS, judgeFamily, judgeOwn, OWN_FIXED_CHECKS } from '../judging/judge-family.ts';
+import {
+  FIXED_CHECKS,
+  judgeFamily,
+  judgeOwn,
+  OWN_FIXED_CHECKS,
+  ownVerdict,
+} from '../judging/judge-family.ts';
 import { freshMemo, type Memo } from '../judging/memo.ts';
 import { dropOf } from '../stages/drop.ts';
 import { type Judged, judgeSetUp } from '../weighing/judged.ts';
+import { droppedAsFound } from './dropped-as-found.ts';
 
 /** What judges a market: the mix and the shop, and whose machine stands there. */
 export interface Bench {
@@ -16,10 +24,16 @@ export interface Bench {
   readonly owned: string;
   /** what the answers' reads are noted in; nothing else of it is used */
   readonly memo: Memo;
+  /** judges all families at once; made for a whole market */
+  readonly atOnce?: AtOnce;
 }
 
 /** What is worked out for one arrangement of a market is of no use for the next: nothing of it is kept. */
-const freshWorld = ({ shop, memo }: Bench): World => ({ shop, memo: { ...freshMemo(), reads: memo.reads } });
+const freshWorld = ({ shop, memo, atOnce }: Bench): World => ({
+  shop,
+  memo: { ...freshMemo(), reads: memo.reads },
+  ...(atOnce === undefined ? {} : { atOnce }),
+});
 
 /** What the plain judge says of an arrangement: where it drops, or all of it. */
 export function judgedOn(
@@ -27,9 +41,13 @@ export function judgedOn(
   candidate: Candidate,
 ): { readonly drop: Drop } | { readonly judged: Judged } {
   const world = freshWorld(bench);
-  const early = droppedEarly(world, bench.families, candidate);
+  const fixed = fixedVerdicts(world, candidate, bench.families);
+  const early = mayPassFixed(world, candidate, fixed) ? null : droppedEarly(world, bench.families, candidate);
   if (early !== null) return { drop: early };
-  const judged = inFull(world, bench, candidate);
+  const found = searchBest(world, candidate, fixed);
+  const drop = droppedAsFound(world, found, fixed, bench.owned);
+  if (drop !== null) return { drop };
+  const judged = judgeSetUp(world, setUpAs(world, found, bench.families), bench.owned);
   const late = dropOf(judged, bench.shop.assume.leastCoverage);
   return late === null ? { judged } : { drop: late };
 }
@@ -40,6 +58,12 @@ export const judgedInFull = (bench: Bench, candidate: Candidate): Judged =>
 
 const inFull = (world: World, { families, owned }: Bench, candidate: Candidate): Judged =>
   judgeSetUp(world, setUpBest(world, candidate, families), owned);
+
+function mayPassFixed(world: World, candidate: Candidate, fixed: readonly InPlay[]): boolean {
+  if (ownVerdict(world, groundOf(world, candidate, BARE), OWN_FIXED_CHECKS) === 'fails') return false;
+  const inPlay = fixed.filter((each) => each.fixed !== 'fails');
+  return canPass(fixed, inPlay, world.shop.assume.leastCoverage);
+}
 
 /** By what no setting changes. */
 function droppedEarly(world: World, families: readonly Family[], candidate: Candidate): Drop | null {

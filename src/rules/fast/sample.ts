@@ -3,6 +3,7 @@ import type { Answers } from '../../questions/answers.ts';
 import type { World } from '../arranging/setting.ts';
 import type { Judged } from '../weighing/judged.ts';
 import type { Closer, Hopeful } from './closer.ts';
+import { flatVerdicts } from './flat-verdicts.ts';
 import { sieved } from './judge-market.ts';
 import { type Bench, judgedOn } from './judge-one.ts';
 
@@ -22,7 +23,8 @@ const JUDGED_TRIES = 2;
  * Judges a few of those that the tables leave, the most hopeful first and thinner further down. The same answers give the
  * same few, however long it takes.
  */
-export function sampleOf(bench: Bench, world: World, catalog: Catalog, answers: Answers): Sample {
+export function sampleOf(of: Bench, world: World, catalog: Catalog, answers: Answers): Sample {
+  const bench: Bench = { ...of, atOnce: flatVerdicts(of.families, of.shop) };
   const { hopeful, closer } = sieved(bench, world, catalog, answers, new Map());
   return {
     judged: stretchesOf(hopeful.length, MOST).flatMap(([from, to]) =>

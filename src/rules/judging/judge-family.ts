@@ -31,11 +31,13 @@ function sidesOf({ comparisons }: Check): readonly Side[] {
 const ROOMS: ReadonlyMap<Check, readonly Room[]> = new Map(CHECKS.map((check) => [check, roomsOf(check)]));
 const SETTING: ReadonlySet<Room> = new Set<Room>(['additions', 'plates', 'turn', 'place']);
 
+/** Does a check depend on this room? */
+export const dependsOn = (check: Check, room: Room): boolean => ROOMS.get(check)?.includes(room) ?? false;
+
 const dependsOnSetting = (check: Check): boolean =>
   ROOMS.get(check)?.some((room) => SETTING.has(room)) ?? false;
 /** Price and swaps are known only once the setting has been chosen. */
-const comesLate = (check: Check): boolean =>
-  ROOMS.get(check)?.some((room) => room === 'price' || room === 'swaps') ?? false;
+const comesLate = (check: Check): boolean => dependsOn(check, 'price') || dependsOn(check, 'swaps');
 
 const aboutParts = CHECKS.filter((check) => check.about === 'part');
 const aboutArrangement = CHECKS.filter((check) => check.about === 'arrangement');
@@ -44,11 +46,10 @@ const aboutArrangement = CHECKS.filter((check) => check.about === 'arrangement')
 export const FIXED_CHECKS = aboutParts.filter((check) => !dependsOnSetting(check));
 export const SETTING_CHECKS = aboutParts.filter(dependsOnSetting);
 /** Of those, the ones about the stack (additions, plates), and the ones about place and turn alone. */
-const aboutStack = (check: Check): boolean =>
-  ROOMS.get(check)?.some((room) => room === 'additions' || room === 'plates') ?? false;
+const aboutStack = (check: Check): boolean => dependsOn(check, 'additions') || dependsOn(check, 'plates');
 export const STACK_CHECKS = SETTING_CHECKS.filter(aboutStack);
 /** Of those about the stack, the ones that no place on the table changes. */
-export const STACK_CHECKS_ANYWHERE = STACK_CHECKS.filter((check) => !ROOMS.get(check)?.includes('place'));
+export const STACK_CHECKS_ANYWHERE = STACK_CHECKS.filter((check) => !dependsOn(check, 'place'));
 export const TURN_CHECKS = SETTING_CHECKS.filter((check) => !aboutStack(check));
 export const PART_CHECKS = [...FIXED_CHECKS, ...SETTING_CHECKS];
 /** Checks of the arrangement itself, but for those that wait for its setting. */
@@ -90,6 +91,10 @@ const VERDICT_ROOMS: readonly Room[] = [
 
 /** The worst verdict of these checks on a family; stops where nothing can be worse. */
 export function familyVerdict(world: World, ground: Case, family: Family, checks: readonly Check[]): Verdict {
+  const atOnce = world.atOnce?.(ground, family, checks, (check) =>
+    worstFor(world, ground, family, [check], 'holds'),
+  );
+  if (atOnce != null) return atOnce;
   const { still, placed } = apart(checks);
   const { memo } = world;
   const key = keyWith(family.slot, VERDICT_ROOMS, ground.keys);
@@ -124,7 +129,7 @@ function worstFor(
 function apart(checks: readonly Check[]): Apart {
   const known = APART.get(checks);
   if (known !== undefined) return known;
-  const hangsOnPlace = (check: Check): boolean => ROOMS.get(check)?.includes('place') ?? false;
+  const hangsOnPlace = (check: Check): boolean => dependsOn(check, 'place');
   const made = {
     still: checks.filter((check) => !hangsOnPlace(check)),
     placed: checks.filter(hangsOnPlace),

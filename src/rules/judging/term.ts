@@ -107,25 +107,29 @@ const opposite = (direction: Direction): Direction =>
  * comes out as no number at all (nothing bounds it) is infinite.
  */
 export function termEnds(of: Term, values: Readonly<Record<string, Interval>>): Interval {
-  const free: string[] = [];
-  const atHigh: Record<string, number> = {};
-  const atLow: Record<string, number> = {};
+  // most are exact, and this is done more often than anything else
+  const numbers: Record<string, number> = {};
   let exact = true;
   for (const key in of.uses) {
-    const { direction } = of.uses[key] as Use;
     const { low, high } = values[key] as Interval;
-    const [lowest, highest] = direction === 'falls' ? [high, low] : [low, high];
-    atLow[key] = lowest;
-    atHigh[key] = highest;
-    if (low === high) continue;
-    exact = false;
-    if (direction !== 'rises' && direction !== 'falls') free.push(key);
+    numbers[key] = low;
+    if (low !== high) exact = false;
   }
   if (exact) {
-    const only = of.formula(atHigh);
+    const only = of.formula(numbers);
     return Number.isNaN(only)
       ? { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY }
       : { low: only, high: only };
+  }
+  const free: string[] = [];
+  const atHigh: Record<string, number> = {};
+  const atLow: Record<string, number> = {};
+  for (const key in of.uses) {
+    const { direction } = of.uses[key] as Use;
+    const { low, high } = values[key] as Interval;
+    atLow[key] = direction === 'falls' ? high : low;
+    atHigh[key] = direction === 'falls' ? low : high;
+    if (low !== high && direction !== 'rises' && direction !== 'falls') free.push(key);
   }
   return {
     low: extreme(of, values, atLow, free, Math.min, Number.POSITIVE_INFINITY),

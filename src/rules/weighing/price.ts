@@ -63,8 +63,16 @@ export function leastPrices(owned: string): (of: Candidate) => number {
   };
 }
 
+/** What of an arrangement as it is set up enters its price. */
+type AsPriced = Pick<SetUp, 'candidate' | 'setting' | 'own' | 'unsettled'>;
+
 /** Everything that has to be bought for an arrangement, item by item. */
-export function priceOf(setUp: SetUp, covered: readonly Outcome[], owned: string, platePrice: Value): Priced {
+export function priceOf(
+  setUp: AsPriced,
+  covered: readonly Outcome[],
+  owned: string,
+  platePrice: Value,
+): Priced {
   const { machine } = setUp.candidate;
   const root = `machines[${machine.row.id}]`;
   const settled = settledItems(setUp.candidate, owned);
@@ -90,7 +98,7 @@ const money = (price: Stated, path: string): Value => stated(price, path, anythi
  * plates and features, at the most with all that is on offer.
  */
 function unsettledTotal(
-  { candidate: { machine, rotary } }: SetUp,
+  { candidate: { machine, rotary } }: AsPriced,
   total: Value,
   items: Priced['items'],
   platePrice: Value,
@@ -136,7 +144,7 @@ function drives({ machine, rotary }: Candidate): Priced['items'] {
 }
 
 /** Features and a tailstock, where a family that is covered holds only with them. */
-function ordered({ candidate: { machine, rotary } }: SetUp, covered: readonly Outcome[]) {
+function ordered({ candidate: { machine, rotary } }: AsPriced, covered: readonly Outcome[]) {
   const wanting = new Map<MeasureToTake, Outcome[]>();
   for (const outcome of covered) {
     const { verdict, easing } = outcome;

@@ -7,8 +7,12 @@ export interface WorkerJudge extends Judge {
   readonly close: () => void;
 }
 
-/** What a decision leaves behind is collected before it piles up, at next to no cost in time. */
+/**
+ * What a decision leaves behind is collected before it piles up, at next to no cost in time. Of a large catalog so much is
+ * worked out at once that collecting it so often takes as long as deciding.
+ */
 const YOUNG_MB = 4;
+const YOUNG_MB_OF_MARKET = 96;
 
 /**
  * A judge that decides on a thread of its own. The bundle puts that thread's program beside this one. On a large catalog a
@@ -18,7 +22,7 @@ export function workerJudge(catalog: Catalog, onReady: () => void): WorkerJudge 
   const begun = (): Worker => {
     const worker = new Worker(new URL('./decide-worker.js', import.meta.url), {
       workerData: catalog,
-      resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
+      resourceLimits: { maxYoungGenerationSizeMb: isMarket(catalog) ? YOUNG_MB_OF_MARKET : YOUNG_MB },
     });
     worker.on('message', (done: JobDone) => received(done));
     worker.on('error', (error) => {
