@@ -18,7 +18,7 @@ export function becauseLine(because: Because): string {
     const looked = `that ${left === 1 ? 'was' : 'were'} looked at, of ${formatNumber(outOf, 0, 'thin')} arrangements that may pass`;
     return ordersOnly
       ? `Asked now because it may change the order of the ${left} ${looked}.`
-      : `Asked now because it may drop ${touches} of the ${left} ${looked}.`;
+      : `Asked now because it may drop ${touches === left ? 'any' : touches} of the ${left} ${looked}.`;
   }
   if (left === 1) return 'Asked now because the one arrangement that may still win hangs on it.';
   if (ordersOnly)

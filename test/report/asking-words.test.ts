@@ -30,6 +30,10 @@ describe('why a question is asked now', () => {
       'Asked now because it may drop 14 of the 31 that were looked at, of 12 345 arrangements that may pass.',
     ],
     [
+      { ...NARROWS, touches: 31, outOf: 900 },
+      'Asked now because it may drop any of the 31 that were looked at, of 900 arrangements that may pass.',
+    ],
+    [
       { ...NARROWS, left: 1, touches: 1, ordersOnly: true, outOf: 900 },
       'Asked now because it may change the order of the 1 that was looked at, of 900 arrangements that may pass.',
     ],
