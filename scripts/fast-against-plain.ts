@@ -1,6 +1,7 @@
 // Holds the tables of a market against the plain judge on small random markets: node scripts/run.mjs fast-against-plain FROM TO
 import { smallMarket } from '../bench/market/small-market.ts';
 import { readCatalog } from '../src/catalog/read.ts';
+import { standingOf } from '../src/rules/standing.ts';
 import { arrangementsHeld, noneHeld } from '../test/rules/fast/arrangements-held.ts';
 import { type Held, resultsDiffer, verdictsHeld } from '../test/rules/fast/held-against.ts';
 
@@ -16,9 +17,10 @@ for (let seed = from; seed < to; seed += 1) {
   verdictsHeld(market, held, 6);
   for (const each of held.differ.slice(before)) console.log(`market ${seed}: ${each}`);
   const differed = arrangements.differ.length;
-  arrangementsHeld(market, arrangements);
+  const plain = standingOf(market.answers, market.catalog);
+  arrangementsHeld(market, arrangements, plain.judged);
   for (const each of arrangements.differ.slice(differed)) console.log(`market ${seed}: ${each}`);
-  for (const each of resultsDiffer(market)) {
+  for (const each of resultsDiffer(market, plain)) {
     results += 1;
     console.log(`market ${seed}: ${each}`);
   }

@@ -50,9 +50,11 @@ export function flatVerdicts(families: readonly Family[], shop: ShopCase): AtOnc
   } | null = null;
   return (ground, family, checks, byItself) => {
     const place = places.get(family);
-    if (place === undefined || oriented(ground).length > 1) return null;
+    // a built-in table of which it is not said how it lies: one way it is judged as it lies, several are not judged here
+    const [way, ...others] = oriented(ground);
+    if (place === undefined || way === undefined || others.length > 0) return null;
     if (last?.ground !== ground || last.checks !== checks)
-      last = { ground, checks, all: judgedOn(ground, checks) };
+      last = { ground, checks, all: judgedOn(way, checks) };
     const found = last.all[place] as OfFamily;
     let worst: Verdict = found.fails ? 'fails' : found.verdict;
     for (const check of found.byItself) {

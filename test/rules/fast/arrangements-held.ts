@@ -4,8 +4,9 @@ import type { Answers } from '../../../src/questions/answers.ts';
 import { candidatesOf } from '../../../src/rules/arranging/candidates.ts';
 import { familiesOf } from '../../../src/rules/arranging/family.ts';
 import { flatVerdicts } from '../../../src/rules/fast/flat-verdicts.ts';
-import { judgedInFull, judgedOn } from '../../../src/rules/fast/judge-one.ts';
+import { judgedOn } from '../../../src/rules/fast/judge-one.ts';
 import { atHand } from '../../../src/rules/kept-work.ts';
+import { standingOf } from '../../../src/rules/standing.ts';
 import type { Judged } from '../../../src/rules/weighing/judged.ts';
 
 /** How arrangements came out that were judged both ways, and which of them came out differently. */
@@ -26,29 +27,35 @@ const told = ({ passes, setUp, coverage, measures, families }: Judged) => ({
   verdicts: families.map(({ family, verdict }) => [family.name, verdict]),
 });
 
-/** Every arrangement, judged as one of a market (all families at once, and no more than it takes) and as any other. */
+/**
+ * Every arrangement, judged as one of a market (all families at once, and no more than it takes) and as any other.
+ * `plain`: these as any other, where they were judged so already.
+ */
 export function arrangementsHeld(
   { answers, catalog }: { readonly answers: Answers; readonly catalog: Catalog },
   held: ArrangementsHeld,
+  plain: readonly Judged[] = standingOf(answers, catalog).judged,
 ): void {
   const { shop, world, casesOf } = atHand(answers, catalog);
   const { fiveAxis: families } = familiesOf(answers.parts, shop, casesOf);
   const bench = { shop, families, owned: answers.shop.machine, memo: world.memo };
   const atOnce = flatVerdicts(families, shop);
+  const judgedAs = new Map(plain.map((each) => [each.id, each]));
   for (const candidate of candidatesOf(catalog)) {
-    const plain = judgedInFull(bench, candidate);
+    const other = judgedAs.get(candidate.id);
+    if (other === undefined) throw new Error(`${candidate.id} was not judged`);
     const found = judgedOn({ ...bench, atOnce }, candidate);
-    held.seen[plain.passes] += 1;
-    if (plain.setUp.unsettled) held.seen.unsettled += 1;
+    held.seen[other.passes] += 1;
+    if (other.setUp.unsettled) held.seen.unsettled += 1;
     if ('drop' in found) {
-      if (plain.passes !== 'no')
-        held.differ.push(`${candidate.id}: dropped by ${found.drop.check}, passes: ${plain.passes}`);
+      if (other.passes !== 'no')
+        held.differ.push(`${candidate.id}: dropped by ${found.drop.check}, passes: ${other.passes}`);
       continue;
     }
-    if (plain.passes === 'no') held.differ.push(`${candidate.id}: not dropped`);
-    else if (!isDeepStrictEqual(told(found.judged), told(plain)))
+    if (other.passes === 'no') held.differ.push(`${candidate.id}: not dropped`);
+    else if (!isDeepStrictEqual(told(found.judged), told(other)))
       held.differ.push(
-        `${candidate.id}: ${JSON.stringify(told(found.judged))}, not ${JSON.stringify(told(plain))}`,
+        `${candidate.id}: ${JSON.stringify(told(found.judged))}, not ${JSON.stringify(told(other))}`,
       );
   }
 }

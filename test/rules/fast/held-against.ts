@@ -8,7 +8,7 @@ import { sieveOf } from '../../../src/rules/fast/sieve.ts';
 import { type Tables, tablesOf } from '../../../src/rules/fast/tables.ts';
 import type { Check } from '../../../src/rules/judging/check.ts';
 import { atHand } from '../../../src/rules/kept-work.ts';
-import { standingOf } from '../../../src/rules/standing.ts';
+import { type Standing, standingOf } from '../../../src/rules/standing.ts';
 import { unbeaten } from '../../../src/rules/weighing/dominance.ts';
 import { rankBy } from '../../../src/rules/weighing/rank.ts';
 import { rankedOf } from '../../../src/rules/weighing/ranked-of.ts';
@@ -67,14 +67,16 @@ export function verdictsHeld(market: Shop, held: Held, every = 1, turned: readon
 }
 
 /** Where the result of the market way is another than that of judging every arrangement; nothing: the same. */
-export function resultsDiffer({ answers, catalog }: Shop): readonly string[] {
+export function resultsDiffer(
+  { answers, catalog }: Shop,
+  plain: Standing = standingOf(answers, catalog),
+): readonly string[] {
   const { shop, world, casesOf } = atHand(answers, catalog);
   const { fiveAxis } = familiesOf(answers.parts, shop, casesOf);
   const bench = { shop, families: fiveAxis, owned: answers.shop.machine, memo: world.memo };
   const fast = judgeMarket(bench, world, catalog, answers);
   const running = fast.judged.filter(({ passes }) => passes !== 'no').map((each) => rankedOf(each, shop));
   const ranking = rankBy(answers.matters, shop.assume.band, unbeaten(running));
-  const plain = standingOf(answers, catalog);
   const count = fast.counts.reduce((sum, each) => sum + each.count, 0);
   const left = fast.counts.reduce((sum, each) => sum + each.left, 0);
   const unlike = (name: string, a: unknown, b: unknown): readonly string[] =>

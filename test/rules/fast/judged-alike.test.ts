@@ -13,6 +13,9 @@ import { arrangementsHeld, noneHeld } from './arrangements-held.ts';
 const demo = demoCatalog();
 const SEEDS = Array.from({ length: 120 }, (_, at) => 7001 + at);
 
+/** On these a built-in table was once judged as if it lay another way than the one that is left. */
+const DIFFERED = [563, 5080];
+
 const worldOf = (seed: number) => {
   const { answers, catalog } = smallMarket(demo, seed);
   const { shop, casesOf } = atHand(answers, catalog);
@@ -25,7 +28,7 @@ describe('an arrangement of a market is judged as any other is', () => {
     timeout: 240_000,
   }, () => {
     const held = noneHeld();
-    for (const seed of SEEDS) arrangementsHeld(smallMarket(demo, seed), held);
+    for (const seed of [...SEEDS, ...DIFFERED]) arrangementsHeld(smallMarket(demo, seed), held);
     expect(held.differ).toEqual([]);
     // the comparison means something
     expect(Math.min(...Object.values(held.seen))).toBeGreaterThan(10);
