@@ -92,6 +92,17 @@ function leanFaults(builtIn: unknown, horizontal: boolean): readonly RowFault[] 
   const lengthways = leans === 'toward-door' || leans === 'toward-column';
   const upright = leans === 'downward' || leans === 'upward';
   const found = `is ${String(leans)} about a tilt axis ${String(tiltAxis)}`;
+  // whichever axis it is, the work cannot lean so under this spindle
+  if (tiltAxis !== 'along-x' && tiltAxis !== 'along-y' && (horizontal ? lengthways : upright)) {
+    const expected = `expected ${horizontal ? 'downward, upward' : 'toward-door, toward-column'}, toward-left or toward-right`;
+    return [
+      {
+        path: ['builtIn', 'leans'],
+        found: `is ${String(leans)} under a spindle that is ${horizontal ? '' : 'not '}horizontal`,
+        expected,
+      },
+    ];
+  }
   if (tiltAxis === 'along-x' && (sideways || (horizontal ? lengthways : upright))) {
     const expected = horizontal ? 'expected downward or upward' : 'expected toward-door or toward-column';
     return [{ path: ['builtIn', 'leans'], found, expected }];

@@ -5,6 +5,7 @@ import { type Family, familiesOf } from './arranging/family.ts';
 import { keptSetUp } from './arranging/kept-set-up.ts';
 import type { World } from './arranging/setting.ts';
 import { setUpBest } from './arranging/setting-search.ts';
+import { flatVerdicts } from './fast/flat-verdicts.ts';
 import { isMarket } from './fast/is-market.ts';
 import { judgeMarket, type MarketJudged } from './fast/judge-market.ts';
 import { judgedInFull } from './fast/judge-one.ts';
@@ -101,7 +102,8 @@ function marketStanding(answers: Answers, catalog: Catalog, among?: ReadonlySet<
   return standing(answers, catalog, (world, families, owned) => {
     const bench = { shop: world.shop, families, owned, memo: world.memo };
     if (among !== undefined) {
-      const judged = candidatesNamed(catalog, among).map((each) => judgedInFull(bench, each));
+      const together = { ...bench, atOnce: flatVerdicts(families, world.shop) };
+      const judged = candidatesNamed(catalog, among).map((each) => judgedInFull(together, each));
       return { judged: judged.filter(({ passes }) => passes !== 'no'), market: NOBODY_ELSE };
     }
     const { judged, ...market } = judgeMarket(bench, world, catalog, answers);
@@ -111,7 +113,7 @@ function marketStanding(answers: Answers, catalog: Catalog, among?: ReadonlySet<
 
 /**
  * How a few of a large catalog stand, enough to see what is worth asking: while others were not looked at nothing is
- * proven. Null where the catalog is not a large one, or where these are all that may pass.
+ * proven. Null where the catalog is not a large one, or where these are all that are not ruled out.
  */
 export function standingOfFew(answers: Answers, catalog: Catalog): (Standing & Pick<Sample, 'of'>) | null {
   if (!isMarket(catalog)) return null;

@@ -7,9 +7,10 @@ import type { Session } from './session.ts';
 import { type Item, isOpen, type Survey } from './survey.ts';
 import type { World } from './world.ts';
 
-const settledBy = ({ outcome, questions }: AskingNow): Settled => ({
+const settledBy = ({ outcome, outOf, questions }: AskingNow): Settled => ({
   outcome,
   isProven: outcome !== 'open' && questions.length === 0,
+  byFew: outOf !== null,
 });
 
 /**
@@ -41,6 +42,8 @@ export interface NeededProgress {
   /** basic facts that are open, or else questions that can still change the result; null: nobody knows yet */
   readonly toAsk: number | null;
   readonly isBasic: boolean;
+  /** only a few of many arrangements were looked at */
+  readonly byFew: boolean;
 }
 
 /** Null where every question is asked. */
@@ -48,12 +51,13 @@ export function neededProgress(session: Session, { items }: Survey, world: World
   if (session.asks === 'all') return null;
   const answered = items.filter((item) => item.applies && !isOpen(item)).length;
   const basics = openBasics(session, world).length;
-  if (session.kept.parts.length === 0) return { answered, toAsk: null, isBasic: true };
-  if (basics > 0) return { answered, toAsk: basics, isBasic: true };
+  if (session.kept.parts.length === 0) return { answered, toAsk: null, isBasic: true, byFew: false };
+  if (basics > 0) return { answered, toAsk: basics, isBasic: true, byFew: false };
   const asking = worthAsking(session, world);
-  if (asking === 'later') return { answered, toAsk: null, isBasic: false };
+  if (asking === 'later') return { answered, toAsk: null, isBasic: false, byFew: false };
   const toAsk = asking === null ? items.filter(isOpen).length : asking.questions.length;
-  return { answered, toAsk, isBasic: false };
+  const byFew = asking !== null && asking.outOf !== null;
+  return { answered, toAsk, isBasic: false, byFew };
 }
 
 /** Of the open questions those that are not asked, and how the result stands without them; null where all are. */

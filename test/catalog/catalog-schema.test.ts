@@ -108,6 +108,14 @@ describe('one thing wrong with a machine is one problem', () => {
       'machines[oak].builtIn.leans is toward-door about a tilt axis along-x, expected downward or upward',
     ],
     [
+      'kind: five-axis, builtIn: { leans: upward }',
+      'machines[oak].builtIn.leans is upward under a spindle that is not horizontal, expected toward-door, toward-column, toward-left or toward-right',
+    ],
+    [
+      'kind: five-axis, spindle: horizontal, builtIn: { leans: toward-door }',
+      'machines[oak].builtIn.leans is toward-door under a spindle that is horizontal, expected downward, upward, toward-left or toward-right',
+    ],
+    [
       'kind: five-axis, builtIn: { tiltAxis: along-x, leans: upward }',
       'machines[oak].builtIn.leans is upward about a tilt axis along-x, expected toward-door or toward-column',
     ],

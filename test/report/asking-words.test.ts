@@ -27,15 +27,19 @@ describe('why a question is asked now', () => {
     ],
     [
       { ...NARROWS, outOf: 12_345 },
-      'Asked now because it may drop 14 of the 31 that were looked at, of 12 345 arrangements that may pass.',
+      'Asked now because it may drop 14 of the 31 that may win, of those looked at; 12 345 are not ruled out.',
     ],
     [
       { ...NARROWS, touches: 31, outOf: 900 },
-      'Asked now because it may drop any of the 31 that were looked at, of 900 arrangements that may pass.',
+      'Asked now because it may drop any of the 31 that may win, of those looked at; 900 are not ruled out.',
     ],
     [
-      { ...NARROWS, left: 1, touches: 1, ordersOnly: true, outOf: 900 },
-      'Asked now because it may change the order of the 1 that was looked at, of 900 arrangements that may pass.',
+      { ...NARROWS, ordersOnly: true, outOf: 900 },
+      'Asked now because it may change which of the 31 that may win comes first, of those looked at; 900 are not ruled out.',
+    ],
+    [
+      { ...NARROWS, left: 1, touches: 1, outOf: 900 },
+      'Asked now because the one that may win of those looked at hangs on it; 900 are not ruled out.',
     ],
     [{ ...NARROWS, touches: 0, outOf: 900 }, 'Asked now because it can still change the result.'],
     [{ ...NARROWS, touches: 0 }, 'Asked now because it can still change the result.'],
@@ -46,8 +50,8 @@ describe('why a question is asked now', () => {
 });
 
 test('what is not asked is said to be proven only where it is', () => {
-  const proven = { outcome: 'none', isProven: true } as const;
-  const open = { outcome: 'open', isProven: false } as const;
+  const proven = { outcome: 'none', isProven: true, byFew: false } as const;
+  const open = { outcome: 'open', isProven: false, byFew: false } as const;
   expect(notAskedLead(proven)).toContain('cannot change the result any more: no arrangement passes');
   expect(notAskedLead(open)).not.toContain('any more');
   expect(notAskedReason(['swing', 'doorway'], proven)).toBe(
@@ -55,10 +59,14 @@ test('what is not asked is said to be proven only where it is', () => {
   );
   expect(notAskedReason(['swing'], open)).toBe('nothing that is open hangs on it');
   expect(becauseLine({ kind: 'settled', taken: null, ...open })).toContain('as things stand');
+  // of a few nothing is said of what was not looked at
+  const few = { ...open, byFew: true };
+  expect(notAskedReason(['swing'], few)).toBe('nothing that was looked at so far hangs on it');
+  expect(notAskedLead(few)).toContain('nothing that was looked at so far hangs on them');
 });
 
 test('what is taken for known meanwhile is never said to be unable to change the result', () => {
-  const proven = { outcome: 'recommended', isProven: true } as const;
+  const proven = { outcome: 'recommended', isProven: true, byFew: false } as const;
   const words = becauseLine({ kind: 'settled', taken: '900, an assumption', ...proven });
   expect(words).toBe(
     'It would not be asked by itself. Taken meanwhile: 900, an assumption. Another value may change the result.',
@@ -69,9 +77,10 @@ test.each([
   [{ toAsk: 1, isBasic: true }, '1 basic fact to go'],
   [{ toAsk: 5, isBasic: false }, 'about 5 to go'],
   [{ toAsk: 1, isBasic: false }, '1 to go'],
+  [{ toAsk: 1, isBasic: false, byFew: true }, 'about 1 to go'],
   [{ toAsk: 0, isBasic: false }, 'nothing more to ask'],
   [{ toAsk: null, isBasic: true }, 'basic facts first'],
   [{ toAsk: null, isBasic: false }, 'what to ask is being worked out'],
 ])('how far it is: %o', (needed, words) => {
-  expect(toAskWords(needed)).toBe(words);
+  expect(toAskWords({ byFew: false, ...needed })).toBe(words);
 });

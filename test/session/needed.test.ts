@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { becauseLine } from '../../src/report/asking-words.ts';
+import type { Asking } from '../../src/rules/asking/asking.ts';
 import { allQuestions } from '../../src/session/all-questions.ts';
 import { readSaved, savedOf } from '../../src/session/saved.ts';
 import { type Screen, screenOf } from '../../src/session/screen.ts';
@@ -67,7 +68,7 @@ describe('where only what is needed is asked', () => {
     const now = screen(done);
     if (now.kind !== 'review') throw new Error('no review');
     expect(now.open).toBe(0);
-    expect(now.settled).toEqual({ outcome: 'recommended', isProven: true });
+    expect(now.settled).toEqual({ outcome: 'recommended', isProven: true, byFew: false });
     const tolerance = now.lines.find(({ title }) => title === 'Tolerance');
     expect(tolerance).toMatchObject({ state: 'not asked', readBy: ['index-accuracy'] });
     expect(tolerance?.taken).toBeNull();
@@ -84,7 +85,7 @@ describe('where only what is needed is asked', () => {
   test('while something is still asked, nothing is said to be settled for good', () => {
     const now = screen(go(settled(), WORLD, { type: 'go', to: { at: 'review', part: null } }));
     if (now.kind !== 'review') throw new Error('no review');
-    expect(now.settled).toEqual({ outcome: 'open', isProven: false });
+    expect(now.settled).toEqual({ outcome: 'open', isProven: false, byFew: false });
     expect(now.open).toBe(2);
     const there = go(settled(), WORLD, find('floor'));
     expect(because(there)).toBe(
@@ -108,13 +109,33 @@ describe('where only what is needed is asked', () => {
       const now = screen(session);
       return now.kind === 'question' ? now.progress.needed : undefined;
     };
-    expect(needed(begun())).toEqual({ answered: 0, toAsk: null, isBasic: true });
+    expect(needed(begun())).toEqual({ answered: 0, toAsk: null, isBasic: true, byFew: false });
     expect(needed(go(begun(), WORLD, ...BASICS.slice(0, 3)))).toEqual({
       answered: 3,
       toAsk: 8,
       isBasic: true,
+      byFew: false,
     });
-    expect(needed(settled())).toEqual({ answered: 9, toAsk: 2, isBasic: false });
+    expect(needed(settled())).toEqual({ answered: 9, toAsk: 2, isBasic: false, byFew: false });
+  });
+
+  test('seen by a few of many arrangements, nothing is said of what was not looked at', () => {
+    const world = worldWith((...given) => ({ ...(fakeAsk(...given) as Asking), outOf: 900 }));
+    const shown = (session: Session) => {
+      const now = screenOf(session, world);
+      return now.kind === 'question' ? now : null;
+    };
+    const first = shown(go(begun(world), world, ...BASICS));
+    expect(first?.because).toMatchObject({ kind: 'narrows', left: 31, outOf: 900, alone: false });
+    // one question is named: it may not be the only one
+    const last = shown(go(begun(world), world, ...BASICS, '200000'));
+    expect(last?.because).toMatchObject({ kind: 'narrows', alone: false });
+    expect(last?.progress.needed).toEqual({ answered: 10, toAsk: 1, isBasic: false, byFew: true });
+    const review = screenOf(
+      go(begun(world), world, ...BASICS, { type: 'go', to: { at: 'review', part: null } }),
+      world,
+    );
+    expect(review).toMatchObject({ settled: { outcome: 'open', isProven: false, byFew: true } });
   });
 
   test('what is left open is not asked again', () => {

@@ -28,6 +28,9 @@ export function oriented(ground: Case): readonly Case[] {
   const made = waysOf(builtIn, ground.machine.row.spindle).map(([tiltAxis, leans]) =>
     lying(ground, builtIn, tiltAxis, leans),
   );
+  // the reader of catalogs refuses it: without a way no check would be judged, and all would seem to hold
+  if (made.length === 0)
+    throw new Error(`${ground.machine.key}: its table leans no way that its spindle allows`);
   ground.memo.oriented.set(ground, made);
   return made;
 }

@@ -57,6 +57,7 @@ export function fixedVerdicts(
 /** The best setting, before all of it is judged. */
 export type Searched = Omit<SetUp, 'own' | 'families'>;
 
+/** Looks for the best setting. `judged`: every family, with the verdict that no setting changes. */
 export function searchBest(world: World, candidate: Candidate, judged: readonly InPlay[]): Searched {
   const inPlay = judged.filter(({ fixed }) => fixed !== 'fails');
   const { tried, possible } = candidate.machine.builtIn

@@ -27,7 +27,7 @@ export interface World {
 }
 
 /**
- * The worst verdict of these checks on a family, with *holds if* as *holds*. `byItself` judges one check on it where something
+ * The worst verdict of these checks on a family, where *holds if* may be *holds*. `byItself` judges one check on it where something
  * is open. Null: it says nothing of such a ground.
  */
 export type AtOnce = (

@@ -51,24 +51,27 @@ export function askingOf(answers: Answers, catalog: Catalog, unasked: readonly s
   const guarded = hedged(answers, waiting);
   const few = standingOfFew(guarded, catalog);
   const byFew = few === null ? null : worthAsking(few, guarded, catalog, waiting);
-  if (few !== null && byFew !== null) return { ...byFew, outOf: few.of };
+  if (few !== null && byFew !== null && asks(byFew, unasked)) return { ...byFew, outOf: few.of };
   const standing = runningOf(guarded, catalog);
   const byAll = worthAsking(standing, guarded, catalog, waiting);
-  if (byAll !== null) return { ...byAll, outOf: null };
+  if (byAll !== null && asks(byAll, unasked)) return { ...byAll, outOf: null };
   const { outcome } = standing;
   const left = standing.ranking.contenders.length;
   // what is taken where nobody was asked gives the same, or is asked after all
   const names = unnamed(waiting);
   const plain = names.length === 0 ? standing : runningOf(answers, catalog, idsOf(standing.running));
-  const isSame = isSameResult(plain, standing);
-  return {
-    ...NOTHING,
-    outcome: isSame ? outcome : 'open',
-    left,
-    outOf: null,
-    answers: isSame ? [] : names.map((answer) => orders(answer, left)),
-  };
+  if (isSameResult(plain, standing))
+    return byAll === null ? { ...NOTHING, outcome, left, outOf: null } : { ...byAll, outOf: null };
+  const ordering = names.map((answer) => orders(answer, left));
+  return { ...NOTHING, outcome: 'open', left, outOf: null, answers: ordering };
 }
+
+/** Is one of these answers asked for, or a detail of what is? Where nobody says what is open, all are taken to be. */
+const asks = ({ answers }: Pick<Asking, 'answers'>, unasked: readonly string[]): boolean =>
+  unasked.length === 0 || answers.some(({ answer }) => unasked.some((open) => isWithin(answer, open)));
+
+const isWithin = (path: string, other: string): boolean =>
+  path === other || path.startsWith(`${other}.`) || other.startsWith(`${path}.`);
 
 /** What can still change the result, by how these stand; null: nothing, as far as they show. */
 function worthAsking(

@@ -23,4 +23,6 @@ export interface Settled {
   readonly outcome: Asking['outcome'];
   /** they cannot change it any more; otherwise nothing hangs on them so far, and other answers may alter that */
   readonly isProven: boolean;
+  /** only a few of many arrangements were looked at */
+  readonly byFew: boolean;
 }

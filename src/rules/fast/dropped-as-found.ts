@@ -1,6 +1,7 @@
 import { groundOf, type World } from '../arranging/setting.ts';
 import type { InPlay } from '../arranging/setting-score.ts';
 import { canPass, type Searched } from '../arranging/setting-search.ts';
+import { CHECKS } from '../checks/index.ts';
 import type { Drop } from '../decision.ts';
 import { featureOf } from '../features/ordered.ts';
 import type { Case } from '../judging/case.ts';
@@ -33,7 +34,9 @@ const BUYING = PART_CHECKS.filter(
 
 /** By stage its checks of families, each as a list. */
 const ONE_BY_ONE = STAGES.map((stage) =>
-  PART_CHECKS.filter((check) => check.stage === stage).map((check): readonly [Check] => [check]),
+  CHECKS.filter(({ about, stage: of }) => about === 'part' && of === stage).map((check): readonly [Check] => [
+    check,
+  ]),
 );
 
 /**

@@ -43,19 +43,20 @@ export function flatVerdicts(families: readonly Family[], shop: ShopCase): AtOnc
     }
     return all;
   };
-  let last: {
-    readonly ground: Case;
-    readonly checks: readonly Check[];
-    readonly all: readonly OfFamily[];
-  } | null = null;
+  const kept = new WeakMap<Case, Map<readonly Check[], readonly OfFamily[]>>();
+  const allOn = (ground: Case, way: Case, checks: readonly Check[]): readonly OfFamily[] => {
+    const known = kept.get(ground) ?? new Map<readonly Check[], readonly OfFamily[]>();
+    kept.set(ground, known);
+    const made = known.get(checks) ?? judgedOn(way, checks);
+    known.set(checks, made);
+    return made;
+  };
   return (ground, family, checks, byItself) => {
     const place = places.get(family);
     // a built-in table of which it is not said how it lies: one way it is judged as it lies, several are not judged here
     const [way, ...others] = oriented(ground);
     if (place === undefined || way === undefined || others.length > 0) return null;
-    if (last?.ground !== ground || last.checks !== checks)
-      last = { ground, checks, all: judgedOn(way, checks) };
-    const found = last.all[place] as OfFamily;
+    const found = allOn(ground, way, checks)[place] as OfFamily;
     let worst: Verdict = found.fails ? 'fails' : found.verdict;
     for (const check of found.byItself) {
       if (worst === 'fails') return worst;

@@ -17,7 +17,7 @@ import { countsOf, type Tally } from './tally.ts';
 export interface MarketJudged {
   readonly judged: readonly Judged[];
   readonly counts: readonly RotaryCount[];
-  /** judged one by one, by the plain judge */
+  /** judged one by one */
   readonly looked: number;
   /** may pass, but are surely behind one that was judged */
   readonly behind: number;

@@ -35,7 +35,7 @@ const freshWorld = ({ shop, memo, atOnce }: Bench): World => ({
   ...(atOnce === undefined ? {} : { atOnce }),
 });
 
-/** What the plain judge says of an arrangement: where it drops, or all of it. */
+/** What becomes of an arrangement: where it drops, or all of it, as the plain judge has it. */
 export function judgedOn(
   bench: Bench,
   candidate: Candidate,

@@ -10,7 +10,7 @@ import { type Bench, judgedOn } from './judge-one.ts';
 /** A few of a market that may pass, to see by them what is worth asking. */
 export interface Sample {
   readonly judged: readonly Judged[];
-  /** as many as the tables leave; the sample is of these */
+  /** as many are not ruled out, these among them */
   readonly of: number;
 }
 
@@ -26,12 +26,14 @@ const JUDGED_TRIES = 2;
 export function sampleOf(of: Bench, world: World, catalog: Catalog, answers: Answers): Sample {
   const bench: Bench = { ...of, atOnce: flatVerdicts(of.families, of.shop) };
   const { hopeful, closer } = sieved(bench, world, catalog, answers, new Map());
-  return {
-    judged: stretchesOf(hopeful.length, MOST).flatMap(([from, to]) =>
-      firstThatMayPass(bench, hopeful.slice(from, Math.min(to, from + CLOSER_TRIES)), closer),
-    ),
-    of: hopeful.length,
-  };
+  const judged: Judged[] = [];
+  let failed = 0;
+  for (const [from, to] of stretchesOf(hopeful.length, MOST)) {
+    const found = firstThatMayPass(bench, hopeful.slice(from, Math.min(to, from + CLOSER_TRIES)), closer);
+    failed += found.failed;
+    if (found.judged !== null) judged.push(found.judged);
+  }
+  return { judged, of: hopeful.length - failed };
 }
 
 /**
@@ -54,14 +56,16 @@ function firstThatMayPass(
   bench: Bench,
   stretch: readonly Hopeful[],
   closer: (of: Hopeful) => Closer,
-): readonly Judged[] {
-  let tries = 0;
+): { readonly judged: Judged | null; readonly failed: number } {
+  let [failed, tries] = [0, 0];
   for (const each of stretch) {
-    if ('drop' in closer(each)) continue;
-    const found = judgedOn(bench, each.candidate);
-    if ('judged' in found) return [found.judged];
-    tries += 1;
     if (tries >= JUDGED_TRIES) break;
+    if (!('drop' in closer(each))) {
+      const found = judgedOn(bench, each.candidate);
+      if ('judged' in found) return { judged: found.judged, failed };
+      tries += 1;
+    }
+    failed += 1;
   }
-  return [];
+  return { judged: null, failed };
 }

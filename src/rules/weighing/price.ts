@@ -140,7 +140,7 @@ function drives({ machine, rotary }: Candidate): Priced['items'] {
     each,
     fitted,
   ]);
-  return [{ item: 'axis-drives' as const, which: String(most), price }];
+  return [{ item: 'axis-drives', which: String(most), price }];
 }
 
 /** Features and a tailstock, where a family that is covered holds only with them. */

@@ -16,9 +16,32 @@ const YOUNG_MB_OF_MARKET = 96;
 
 /**
  * A judge that decides on a thread of its own. The bundle puts that thread's program beside this one. On a large catalog a
- * job takes so long that a thread is ended, and another begun, rather than waited for.
+ * decision takes so long that a thread is ended, and another begun, rather than waited for; and what to ask next, which does
+ * not take long, is worked out on another thread meanwhile.
  */
 export function workerJudge(catalog: Catalog, onReady: () => void): WorkerJudge {
+  const isLarge = isMarket(catalog);
+  const deciding = threadedJudge(catalog, onReady, { begins: 'now', givesUp: isLarge });
+  if (!isLarge) return deciding;
+  const asking = threadedJudge(catalog, onReady, { begins: 'with its first job', givesUp: false });
+  const onBoth = (act: 'forget' | 'work' | 'close') => (): void => {
+    deciding[act]();
+    asking[act]();
+  };
+  return {
+    decide: deciding.decide,
+    ask: asking.ask,
+    forget: onBoth('forget'),
+    work: onBoth('work'),
+    close: onBoth('close'),
+  };
+}
+
+function threadedJudge(
+  catalog: Catalog,
+  onReady: () => void,
+  { begins, givesUp }: { readonly begins: 'now' | 'with its first job'; readonly givesUp: boolean },
+): WorkerJudge {
   const begun = (): Worker => {
     const worker = new Worker(new URL('./decide-worker.js', import.meta.url), {
       workerData: catalog,
@@ -30,15 +53,18 @@ export function workerJudge(catalog: Catalog, onReady: () => void): WorkerJudge 
     });
     return worker;
   };
-  let worker = begun();
+  let worker = begins === 'now' ? begun() : null;
   const giveUp = (): void => {
-    void worker.terminate();
+    void worker?.terminate();
     worker = begun();
   };
   const { judge, received } = createJudge(
-    (job) => worker.postMessage(job),
+    (job) => {
+      worker ??= begun();
+      worker.postMessage(job);
+    },
     onReady,
-    isMarket(catalog) ? giveUp : null,
+    givesUp ? giveUp : null,
   );
-  return { ...judge, close: () => void worker.terminate() };
+  return { ...judge, close: () => void worker?.terminate() };
 }
