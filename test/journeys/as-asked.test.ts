@@ -21,7 +21,7 @@ function expectProven(shop: AskedShop, session: Session, questions: number): voi
   const screen = screenOf(session, world);
   if (screen.kind !== 'review') throw new Error(`no review, but ${screen.kind}`);
   expect(screen.open).toBe(0);
-  expect(screen.settled).toEqual({ outcome: 'recommended', isProven: true });
+  expect(screen.settled).toEqual({ outcome: 'recommended', isProven: true, byFew: false });
   const skipped = screen.lines.filter(({ state }) => state === 'not asked').length;
   expect(questions + skipped).toBe(screen.lines.filter(({ state }) => state !== 'ignored').length);
 }
