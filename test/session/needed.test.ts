@@ -1,27 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { becauseLine } from '../../src/report/asking-words.ts';
-import type { Asking } from '../../src/rules/asking/asking.ts';
 import { allQuestions } from '../../src/session/all-questions.ts';
 import { readSaved, savedOf } from '../../src/session/saved.ts';
 import { type Screen, screenOf } from '../../src/session/screen.ts';
 import type { Event, Session } from '../../src/session/session.ts';
-import { newSession, resumed } from '../../src/session/start.ts';
+import { resumed } from '../../src/session/start.ts';
 import { step } from '../../src/session/step.ts';
-import { type Ask, createWorld, type World } from '../../src/session/world.ts';
 import { fakeAsk } from './fake-asking.ts';
-import { FAKE_CATALOG, fakeDecide } from './fake-engine.ts';
+import { BASICS, begun, go, PART, WORLD, worldWith } from './needed-talk.ts';
 
-const worldWith = (ask: Ask): World => createWorld(FAKE_CATALOG, fakeDecide, ask);
-const WORLD = worldWith(fakeAsk);
-
-const go = (start: Session, world: World, ...turns: readonly (string | Event)[]): Session =>
-  turns.reduce<Session>((session, turn) => {
-    const event: Event =
-      typeof turn !== 'string' ? turn : turn === '' ? { type: 'accept' } : { type: 'reply', text: turn };
-    return step(session, event, world)[0];
-  }, start);
-
-const begun = (world = WORLD): Session => newSession(world, [], null);
 const at = ({ at: place }: Session): string => (place.at === 'question' ? place.id : place.at);
 const screen = (session: Session): Screen => screenOf(session, WORLD);
 const because = (session: Session): string | null => {
@@ -29,8 +16,6 @@ const because = (session: Session): string | null => {
   return now.kind === 'question' && now.because !== null ? becauseLine(now.because) : null;
 };
 
-const PART = ['Hinge', 'block', '90 x 60 x 55', 'top, sides'];
-const BASICS = ['mm', 'none', ...PART, 'go on', '3600', '2 m', '2.4 m'];
 const settled = (): Session => go(begun(), WORLD, ...BASICS);
 const back = { type: 'back' } as const;
 const find = (text: string): Event => ({ type: 'find', text });
@@ -117,25 +102,6 @@ describe('where only what is needed is asked', () => {
       byFew: false,
     });
     expect(needed(settled())).toEqual({ answered: 9, toAsk: 2, isBasic: false, byFew: false });
-  });
-
-  test('seen by a few of many arrangements, nothing is said of what was not looked at', () => {
-    const world = worldWith((...given) => ({ ...(fakeAsk(...given) as Asking), outOf: 900 }));
-    const shown = (session: Session) => {
-      const now = screenOf(session, world);
-      return now.kind === 'question' ? now : null;
-    };
-    const first = shown(go(begun(world), world, ...BASICS));
-    expect(first?.because).toMatchObject({ kind: 'narrows', left: 31, outOf: 900, alone: false });
-    // one question is named: it may not be the only one
-    const last = shown(go(begun(world), world, ...BASICS, '200000'));
-    expect(last?.because).toMatchObject({ kind: 'narrows', alone: false });
-    expect(last?.progress.needed).toEqual({ answered: 10, toAsk: 1, isBasic: false, byFew: true });
-    const review = screenOf(
-      go(begun(world), world, ...BASICS, { type: 'go', to: { at: 'review', part: null } }),
-      world,
-    );
-    expect(review).toMatchObject({ settled: { outcome: 'open', isProven: false, byFew: true } });
   });
 
   test('what is left open is not asked again', () => {
