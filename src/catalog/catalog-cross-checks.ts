@@ -92,8 +92,9 @@ function leanFaults(builtIn: unknown, horizontal: boolean): readonly RowFault[] 
   const lengthways = leans === 'toward-door' || leans === 'toward-column';
   const upright = leans === 'downward' || leans === 'upward';
   const found = `is ${String(leans)} about a tilt axis ${String(tiltAxis)}`;
-  // whichever axis it is, the work cannot lean so under this spindle
-  if (tiltAxis !== 'along-x' && tiltAxis !== 'along-y' && (horizontal ? lengthways : upright)) {
+  /** under this spindle, whichever axis it is */
+  const impossible = horizontal ? lengthways : upright;
+  if (tiltAxis !== 'along-x' && tiltAxis !== 'along-y' && impossible) {
     const expected = `expected ${horizontal ? 'downward, upward' : 'toward-door, toward-column'}, toward-left or toward-right`;
     return [
       {
@@ -103,7 +104,7 @@ function leanFaults(builtIn: unknown, horizontal: boolean): readonly RowFault[] 
       },
     ];
   }
-  if (tiltAxis === 'along-x' && (sideways || (horizontal ? lengthways : upright))) {
+  if (tiltAxis === 'along-x' && (sideways || impossible)) {
     const expected = horizontal ? 'expected downward or upward' : 'expected toward-door or toward-column';
     return [{ path: ['builtIn', 'leans'], found, expected }];
   }

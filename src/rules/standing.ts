@@ -5,10 +5,9 @@ import { type Family, familiesOf } from './arranging/family.ts';
 import { keptSetUp } from './arranging/kept-set-up.ts';
 import type { World } from './arranging/setting.ts';
 import { setUpBest } from './arranging/setting-search.ts';
-import { flatVerdicts } from './fast/flat-verdicts.ts';
 import { isMarket } from './fast/is-market.ts';
 import { judgeMarket, type MarketJudged } from './fast/judge-market.ts';
-import { judgedInFull } from './fast/judge-one.ts';
+import { judgedInFull, marketBench } from './fast/judge-one.ts';
 import { candidatesNamed, tablesOfAll } from './fast/named.ts';
 import { provenWith } from './fast/proven-with.ts';
 import { type Sample, sampleOf } from './fast/sample.ts';
@@ -100,10 +99,9 @@ const outcomeOf = ({ winner }: Ranking, mayAnyPass: boolean): Standing['outcome'
 /** The same of a catalog too large to judge all of it; `among`: only these. */
 function marketStanding(answers: Answers, catalog: Catalog, among?: ReadonlySet<string>): Standing {
   return standing(answers, catalog, (world, families, owned) => {
-    const bench = { shop: world.shop, families, owned, memo: world.memo };
+    const bench = marketBench(world, families, owned);
     if (among !== undefined) {
-      const together = { ...bench, atOnce: flatVerdicts(families, world.shop) };
-      const judged = candidatesNamed(catalog, among).map((each) => judgedInFull(together, each));
+      const judged = candidatesNamed(catalog, among).map((each) => judgedInFull(bench, each));
       return { judged: judged.filter(({ passes }) => passes !== 'no'), market: NOBODY_ELSE };
     }
     const { judged, ...market } = judgeMarket(bench, world, catalog, answers);
@@ -119,7 +117,7 @@ export function standingOfFew(answers: Answers, catalog: Catalog): (Standing & P
   if (!isMarket(catalog)) return null;
   let of = 0;
   const few = standing(answers, catalog, (world, families, owned) => {
-    const sample = sampleOf({ shop: world.shop, families, owned, memo: world.memo }, world, catalog, answers);
+    const sample = sampleOf(marketBench(world, families, owned), world, catalog, answers);
     of = sample.of;
     const { judged } = sample;
     return { judged, market: { ...NOBODY_ELSE, looked: judged.length, unseen: of - judged.length } };

@@ -60,8 +60,7 @@ export function askingOf(answers: Answers, catalog: Catalog, unasked: readonly s
   // what is taken where nobody was asked gives the same, or is asked after all
   const names = unnamed(waiting);
   const plain = names.length === 0 ? standing : runningOf(answers, catalog, idsOf(standing.running));
-  if (isSameResult(plain, standing))
-    return byAll === null ? { ...NOTHING, outcome, left, outOf: null } : { ...byAll, outOf: null };
+  if (isSameResult(plain, standing)) return { ...(byAll ?? { ...NOTHING, outcome, left }), outOf: null };
   const ordering = names.map((answer) => orders(answer, left));
   return { ...NOTHING, outcome: 'open', left, outOf: null, answers: ordering };
 }

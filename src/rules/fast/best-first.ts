@@ -31,9 +31,8 @@ const AT_ONCE = 8;
 const FAILED_KEPT = 40;
 
 /** One that was looked at closer and is not behind. */
-interface Near {
+interface Near extends Hoped {
   readonly each: Hopeful;
-  readonly hopes: Hopes;
 }
 
 /**
@@ -95,7 +94,7 @@ export function bestFirst(
     let [from, to] = [0, near.length];
     while (from < to) {
       const middle = (from + to) >>> 1;
-      if (order(matters, asHoped(near[middle] as Near), asHoped(one)) > 0) from = middle + 1;
+      if (order(matters, near[middle] as Near, one) > 0) from = middle + 1;
       else to = middle;
     }
     near.splice(from, 0, one);
@@ -123,7 +122,7 @@ export function bestFirst(
       const close = looked >= MOST_JUDGED || isOut(each.hopes) ? null : closely(each);
       if (close === null) behind.push(each);
       else if ('drop' in close) dropped(each.candidate, close.drop);
-      else comesNear({ each, hopes: close.hopes });
+      else comesNear({ each, candidate: each.candidate, hopes: close.hopes });
     }
     judgeBefore(null);
     waiting = behind.toSorted((a, b) => order(matters, a, b));
@@ -141,8 +140,6 @@ export function bestFirst(
 }
 
 type Hoped = Pick<Hopeful, 'candidate' | 'hopes'>;
-
-const asHoped = ({ each: { candidate }, hopes }: Near): Hoped => ({ candidate, hopes });
 
 const order = (matters: Answers['matters'], a: Hoped, b: Hoped): number =>
   byHope(matters, a.hopes, b.hopes) || (a.candidate.id < b.candidate.id ? -1 : 1);

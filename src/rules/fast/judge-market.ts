@@ -6,7 +6,6 @@ import type { RotaryCount } from '../decision.ts';
 import type { Judged } from '../weighing/judged.ts';
 import { bestFirst, type Found } from './best-first.ts';
 import { type Closer, closerBy, type Hopeful } from './closer.ts';
-import { flatVerdicts } from './flat-verdicts.ts';
 import { byHope, hopesBy } from './hopes.ts';
 import { type Bench, judgedInFull } from './judge-one.ts';
 import { candidateAt, type Survey, surveyOf } from './survey.ts';
@@ -32,8 +31,7 @@ const OF_A_KIND = 2;
  * Judges a catalog that is too large to judge all of it: the tables drop what fails whatever is added, and of what is left
  * the most hopeful are judged until every other one is surely behind. Who wins, or may, is as by the plain judge on all.
  */
-export function judgeMarket(of: Bench, world: World, catalog: Catalog, answers: Answers): MarketJudged {
-  const bench: Bench = { ...of, atOnce: flatVerdicts(of.families, of.shop) };
+export function judgeMarket(bench: Bench, world: World, catalog: Catalog, answers: Answers): MarketJudged {
   const tally: Tally = new Map();
   const { tables, survey, hopeful, closer } = sieved(bench, world, catalog, answers, tally);
   const found = bestFirst(bench, answers, hopeful, closer, tally);

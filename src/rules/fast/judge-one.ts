@@ -16,6 +16,7 @@ import { freshMemo, type Memo } from '../judging/memo.ts';
 import { dropOf } from '../stages/drop.ts';
 import { type Judged, judgeSetUp } from '../weighing/judged.ts';
 import { droppedAsFound } from './dropped-as-found.ts';
+import { flatVerdicts } from './flat-verdicts.ts';
 
 /** What judges a market: the mix and the shop, and whose machine stands there. */
 export interface Bench {
@@ -27,6 +28,13 @@ export interface Bench {
   /** judges all families at once; made for a whole market */
   readonly atOnce?: AtOnce;
 }
+
+/** The bench of a whole market: its families are judged at once. */
+export const marketBench = (
+  { shop, memo }: Pick<World, 'shop' | 'memo'>,
+  families: readonly Family[],
+  owned: string,
+): Bench => ({ shop, families, owned, memo, atOnce: flatVerdicts(families, shop) });
 
 /** What is worked out for one arrangement of a market is of no use for the next: nothing of it is kept. */
 const freshWorld = ({ shop, memo, atOnce }: Bench): World => ({

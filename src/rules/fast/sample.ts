@@ -3,7 +3,6 @@ import type { Answers } from '../../questions/answers.ts';
 import type { World } from '../arranging/setting.ts';
 import type { Judged } from '../weighing/judged.ts';
 import type { Closer, Hopeful } from './closer.ts';
-import { flatVerdicts } from './flat-verdicts.ts';
 import { sieved } from './judge-market.ts';
 import { type Bench, judgedOn } from './judge-one.ts';
 
@@ -23,8 +22,7 @@ const JUDGED_TRIES = 2;
  * Judges a few of those that the tables leave, the most hopeful first and thinner further down. The same answers give the
  * same few, however long it takes.
  */
-export function sampleOf(of: Bench, world: World, catalog: Catalog, answers: Answers): Sample {
-  const bench: Bench = { ...of, atOnce: flatVerdicts(of.families, of.shop) };
+export function sampleOf(bench: Bench, world: World, catalog: Catalog, answers: Answers): Sample {
   const { hopeful, closer } = sieved(bench, world, catalog, answers, new Map());
   const judged: Judged[] = [];
   let failed = 0;

@@ -3,8 +3,7 @@ import type { Catalog } from '../../../src/catalog/catalog.ts';
 import type { Answers } from '../../../src/questions/answers.ts';
 import { candidatesOf } from '../../../src/rules/arranging/candidates.ts';
 import { familiesOf } from '../../../src/rules/arranging/family.ts';
-import { flatVerdicts } from '../../../src/rules/fast/flat-verdicts.ts';
-import { judgedOn } from '../../../src/rules/fast/judge-one.ts';
+import { judgedOn, marketBench } from '../../../src/rules/fast/judge-one.ts';
 import { atHand } from '../../../src/rules/kept-work.ts';
 import { standingOf } from '../../../src/rules/standing.ts';
 import type { Judged } from '../../../src/rules/weighing/judged.ts';
@@ -38,13 +37,12 @@ export function arrangementsHeld(
 ): void {
   const { shop, world, casesOf } = atHand(answers, catalog);
   const { fiveAxis: families } = familiesOf(answers.parts, shop, casesOf);
-  const bench = { shop, families, owned: answers.shop.machine, memo: world.memo };
-  const atOnce = flatVerdicts(families, shop);
+  const bench = marketBench(world, families, answers.shop.machine);
   const judgedAs = new Map(plain.map((each) => [each.id, each]));
   for (const candidate of candidatesOf(catalog)) {
     const other = judgedAs.get(candidate.id);
     if (other === undefined) throw new Error(`${candidate.id} was not judged`);
-    const found = judgedOn({ ...bench, atOnce }, candidate);
+    const found = judgedOn(bench, candidate);
     held.seen[other.passes] += 1;
     if (other.setUp.unsettled) held.seen.unsettled += 1;
     if ('drop' in found) {

@@ -4,6 +4,7 @@ import { standsOn } from '../../../src/rules/arranging/candidates.ts';
 import { familiesOf } from '../../../src/rules/arranging/family.ts';
 import { CHECKS } from '../../../src/rules/checks/index.ts';
 import { judgeMarket } from '../../../src/rules/fast/judge-market.ts';
+import { marketBench } from '../../../src/rules/fast/judge-one.ts';
 import { sieveOf } from '../../../src/rules/fast/sieve.ts';
 import { type Tables, tablesOf } from '../../../src/rules/fast/tables.ts';
 import type { Check } from '../../../src/rules/judging/check.ts';
@@ -73,7 +74,7 @@ export function resultsDiffer(
 ): readonly string[] {
   const { shop, world, casesOf } = atHand(answers, catalog);
   const { fiveAxis } = familiesOf(answers.parts, shop, casesOf);
-  const bench = { shop, families: fiveAxis, owned: answers.shop.machine, memo: world.memo };
+  const bench = marketBench(world, fiveAxis, answers.shop.machine);
   const fast = judgeMarket(bench, world, catalog, answers);
   const running = fast.judged.filter(({ passes }) => passes !== 'no').map((each) => rankedOf(each, shop));
   const ranking = rankBy(answers.matters, shop.assume.band, unbeaten(running));

@@ -4,7 +4,7 @@ import type { Answers } from '../../../src/questions/answers.ts';
 import { familiesOf } from '../../../src/rules/arranging/family.ts';
 import { askingOf } from '../../../src/rules/asking/asking.ts';
 import type { Bench } from '../../../src/rules/fast/judge-one.ts';
-import { judgedInFull } from '../../../src/rules/fast/judge-one.ts';
+import { judgedInFull, marketBench } from '../../../src/rules/fast/judge-one.ts';
 import { type Sample, sampleOf, stretchesOf } from '../../../src/rules/fast/sample.ts';
 import { atHand } from '../../../src/rules/kept-work.ts';
 import { standingOfFew } from '../../../src/rules/standing.ts';
@@ -54,7 +54,8 @@ describe('a few of a market', () => {
     const { shop, world, casesOf } = atHand(answers, large);
     const { fiveAxis } = familiesOf(answers.parts, shop, casesOf);
     const bench = { shop, families: fiveAxis, owned: answers.shop.machine, memo: world.memo };
-    return { bench, sample: sampleOf(bench, world, large, answers) };
+    const together = marketBench(world, fiveAxis, answers.shop.machine);
+    return { bench, sample: sampleOf(together, world, large, answers) };
   };
 
   test('each is as the plain judge has it, and may pass', () => {
